@@ -1,0 +1,1 @@
+"""Plane paths of lines and true arcs, frames in space, and the bridge to shapely. Knows nothing of wood."""

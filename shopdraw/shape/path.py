@@ -1,0 +1,234 @@
+"""Closed paths of straight lines and true arcs in a plane, compared by value.
+
+Knows corners and bulges; knows nothing of wood or paper. Arcs are never chords here: `flattened` makes
+chords for those who need them.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from typing import NamedTuple
+
+Point = tuple[float, float]
+
+CHORD_TOLERANCE_MM = 0.002
+"""How far a chord may lie from its arc; both ends lie on the arc."""
+
+
+class Corner(NamedTuple):
+    """A corner of a path and the bulge of the segment that leaves it.
+
+    The bulge is the tangent of a quarter of the arc's angle, positive when it turns left, 0 for a line.
+    Source: DXF reference, LWPOLYLINE, group code 42.
+    """
+
+    x: float
+    y: float
+    bulge: float = 0.0
+
+
+class Arc(NamedTuple):
+    """An arc as centre, radius and the two angles, given anticlockwise, degrees from +x."""
+
+    centre: Point
+    radius: float
+    start_deg: float
+    end_deg: float
+
+
+class NotAPath(ValueError):
+    """Corners that don't make a closed outline; the message says which and why."""
+
+
+@dataclass(frozen=True)
+class Path:
+    """A closed path: corners in order, the first not repeated; anticlockwise unless said otherwise.
+
+    Raises:
+        NotAPath: fewer than two corners, two of them at one place, or a number that isn't finite.
+    """
+
+    corners: tuple[Corner, ...]
+
+    def __post_init__(self) -> None:
+        corners = self.corners
+        if len(corners) < 2 or (len(corners) == 2 and not any(c.bulge for c in corners)):
+            raise NotAPath(f"an outline needs three corners (two with arcs), found {len(corners)}")
+        for corner in corners:
+            if not all(map(math.isfinite, corner)):
+                raise NotAPath(f"an outline's corner must be finite numbers, found {tuple(corner)}")
+        for here, there in self.pairs():
+            if math.hypot(there.x - here.x, there.y - here.y) < 1e-9:
+                raise NotAPath(f"an outline's corner stands twice at ({here.x:g}, {here.y:g})")
+        object.__setattr__(self, "_hash", hash(corners))
+
+    def __hash__(self) -> int:
+        return self._hash  # type: ignore[attr-defined, no-any-return]
+
+    def pairs(self) -> Iterator[tuple[Corner, Corner]]:
+        """Each segment as its two corners; the first one's bulge is the segment's."""
+        corners = self.corners
+        for i, corner in enumerate(corners):
+            yield corner, corners[(i + 1) % len(corners)]
+
+    def moved(self, dx: float, dy: float) -> Path:
+        """The path shifted, mm."""
+        return Path(tuple(Corner(x + dx, y + dy, b) for x, y, b in self.corners))
+
+    def mapped(self, to: Callable[[Point], Point], *, mirrored: bool = False) -> Path:
+        """The path under a rigid map of the plane.
+
+        Args:
+            to: where a point goes; distances must be kept.
+            mirrored: the map turns the plane over; corners are then reversed so that the path keeps its hand.
+        """
+        there = [Corner(*to((x, y)), b) for x, y, b in self.corners]
+        return Path(tuple(there)).with_bulges_negated().reversed() if mirrored else Path(tuple(there))
+
+    def with_bulges_negated(self) -> Path:
+        """The same corners with every arc bulging the other way (half of a mirroring)."""
+        return Path(tuple(Corner(x, y, -b if b else 0.0) for x, y, b in self.corners))
+
+    def reversed(self) -> Path:
+        """The same curve run the other way round."""
+        corners = self.corners
+        n = len(corners)
+        back = []
+        for i in range(n - 1, -1, -1):
+            before = corners[(i - 1) % n]
+            back.append(Corner(corners[i].x, corners[i].y, -before.bulge if before.bulge else 0.0))
+        return Path(tuple(back))
+
+    def anticlockwise(self) -> Path:
+        """The same curve, run anticlockwise."""
+        return self if signed_area(self) >= 0 else self.reversed()
+
+
+def rectangle(x0: float, y0: float, x1: float, y1: float) -> Path:
+    """An upright rectangle between two opposite corners, mm, anticlockwise from its lower left."""
+    x0, x1 = min(x0, x1), max(x0, x1)
+    y0, y1 = min(y0, y1), max(y0, y1)
+    return Path((Corner(x0, y0), Corner(x1, y0), Corner(x1, y1), Corner(x0, y1)))
+
+
+def polygon(points: Iterable[Point]) -> Path:
+    """A path of straight lines through the points, made anticlockwise."""
+    return Path(tuple(Corner(x, y) for x, y in points)).anticlockwise()
+
+
+def circle(centre: Point, radius: float) -> Path:
+    """A full circle as two half circles, anticlockwise, mm."""
+    x, y = centre
+    return Path((Corner(x - radius, y, 1.0), Corner(x + radius, y, 1.0)))
+
+
+def arc_of(start: Point, end: Point, bulge: float) -> Arc:
+    """The arc that a bulge stands for.
+
+    Args:
+        start, end: the two ends, mm.
+        bulge: tangent of a quarter of the arc's angle; positive turns left on the way from start to end.
+    Returns:
+        Centre and radius in mm; angles in degrees from +x, always given anticlockwise.
+    Raises:
+        NotAPath: the bulge is 0, or both ends are the same point.
+    Source: DXF reference, LWPOLYLINE, group code 42.
+    """
+    chord = math.hypot(end[0] - start[0], end[1] - start[1])
+    if bulge == 0.0 or chord == 0.0:
+        raise NotAPath("a line has no arc")
+    radius = chord * (1 + bulge * bulge) / (4 * abs(bulge))
+    apothem = chord * (1 - bulge * bulge) / (4 * bulge)
+    mx, my = (start[0] + end[0]) / 2, (start[1] + end[1]) / 2
+    nx, ny = -(end[1] - start[1]) / chord, (end[0] - start[0]) / chord
+    centre = (mx + nx * apothem, my + ny * apothem)
+    a = math.degrees(math.atan2(start[1] - centre[1], start[0] - centre[0]))
+    b = math.degrees(math.atan2(end[1] - centre[1], end[0] - centre[0]))
+    if bulge < 0:
+        a, b = b, a
+    return Arc(centre, radius, a % 360.0, a % 360.0 + ((b - a) % 360.0 or 360.0))
+
+
+def signed_area(path: Path) -> float:
+    """Area inside, mm², exact for arcs; positive when the path runs anticlockwise."""
+    total = 0.0
+    for (x0, y0, bulge), (x1, y1, _) in path.pairs():
+        total += (x0 * y1 - x1 * y0) / 2
+        if bulge:
+            total += _segment_area(math.hypot(x1 - x0, y1 - y0), bulge)
+    return total
+
+
+def area(path: Path) -> float:
+    """Area inside the path, mm², exact for arcs."""
+    return abs(signed_area(path))
+
+
+def perimeter(path: Path) -> float:
+    """Length once round, mm, exact for arcs."""
+    total = 0.0
+    for (x0, y0, bulge), (x1, y1, _) in path.pairs():
+        chord = math.hypot(x1 - x0, y1 - y0)
+        if bulge:
+            total += chord * (1 + bulge * bulge) / (4 * abs(bulge)) * 4 * math.atan(abs(bulge))
+        else:
+            total += chord
+    return total
+
+
+def bounds(path: Path) -> tuple[float, float, float, float]:
+    """Least and greatest x and y as (x0, y0, x1, y1), mm, arcs' quadrants included."""
+    xs = [c.x for c in path.corners]
+    ys = [c.y for c in path.corners]
+    for (x0, y0, bulge), (x1, y1, _) in path.pairs():
+        if bulge:
+            arc = arc_of((x0, y0), (x1, y1), bulge)
+            for quadrant in (0.0, 90.0, 180.0, 270.0):
+                if (quadrant - arc.start_deg) % 360.0 < arc.end_deg - arc.start_deg:
+                    xs.append(arc.centre[0] + arc.radius * _COS[quadrant])
+                    ys.append(arc.centre[1] + arc.radius * _SIN[quadrant])
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def flattened(path: Path, tolerance_mm: float = CHORD_TOLERANCE_MM) -> tuple[Point, ...]:
+    """The path's corners with each arc replaced by chords, both ends of each on the arc.
+
+    Args:
+        tolerance_mm: how far a chord may lie from its arc.
+    Returns:
+        Points in order, the first not repeated.
+    """
+    points: list[Point] = []
+    for (x0, y0, bulge), (x1, y1, _) in path.pairs():
+        points.append((x0, y0))
+        if bulge:
+            points.extend(_arc_points((x0, y0), (x1, y1), bulge, tolerance_mm))
+    return tuple(points)
+
+
+def _arc_points(start: Point, end: Point, bulge: float, tolerance_mm: float) -> list[Point]:
+    arc = arc_of(start, end, bulge)
+    sweep = 4 * math.atan(bulge)
+    widest = 2 * math.acos(max(0.0, 1 - min(tolerance_mm / arc.radius, 1.0)))
+    count = max(2, math.ceil(abs(sweep) / widest)) if widest > 0 else 2
+    first = math.atan2(start[1] - arc.centre[1], start[0] - arc.centre[0])
+    return [
+        (
+            arc.centre[0] + arc.radius * math.cos(first + sweep * i / count),
+            arc.centre[1] + arc.radius * math.sin(first + sweep * i / count),
+        )
+        for i in range(1, count)
+    ]
+
+
+def _segment_area(chord: float, bulge: float) -> float:
+    """Area between an arc and its chord, positive when it lies right of the way from start to end."""
+    angle = 4 * math.atan(abs(bulge))
+    radius = chord * (1 + bulge * bulge) / (4 * abs(bulge))
+    return math.copysign(radius * radius * (angle - math.sin(angle)) / 2, bulge)
+
+
+_COS = {0.0: 1.0, 90.0: 0.0, 180.0: -1.0, 270.0: 0.0}
+_SIN = {0.0: 0.0, 90.0: 1.0, 180.0: 0.0, 270.0: -1.0}

@@ -1,0 +1,1 @@
+"""Boards, cuts, joints, assemblies and findings as values; their exact volumes and their solids."""

@@ -1,0 +1,7 @@
+"""``python -m shopdraw``: the command line."""
+
+import sys
+
+from shopdraw.cli import main
+
+sys.exit(main())

@@ -1,0 +1,259 @@
+"""The typed inputs of a piece: what a person decided, in mm and degrees, with a working default for each choice.
+
+Every key of the piece file is a field here, so that errors, forms, undo and variants share one address for it
+(`slant.top_depth`). How a piece is built from them is `build`'s affair. A default of None means that the value
+follows from others and is worked out when the piece is built.
+"""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from shopdraw.piece.quantity import Angle, Length, Percent, PositiveLength, Ratio
+
+Key = Annotated[str, Field(pattern=r"^[A-Za-z0-9][A-Za-z0-9_-]*$")]
+
+
+class Table(BaseModel):
+    """A table of the piece file: frozen, compared by value; keys that nobody knows are kept aside."""
+
+    model_config = ConfigDict(frozen=True, extra="ignore", strict=True, allow_inf_nan=False, validate_default=False)
+
+
+class PieceTable(Table):
+    """[piece]: what it is and what its drawings say about it."""
+
+    title: str = "Untitled piece"
+    kind: Literal["slant-desk", "chest", "bookcase", "lectern", "free"] = "slant-desk"
+    units: Literal["mm", "inch"] = "mm"
+    revision: str = ""
+    date: str = ""
+    number: str = Field("", description="identification number on the title block")
+    owner: str = Field("", description="legal owner of the drawing")
+    drawn_by: str = ""
+    approved_by: str = ""
+    shop: str = Field("", description="shop file, by a path relative to the piece file")
+
+
+class CaseTable(Table):
+    """[case]: over finished outsides; height from the floor to the upper face of the top."""
+
+    width: PositiveLength
+    height: PositiveLength
+    depth: PositiveLength = Field(description="from the finished front plane to the sides' rear edges")
+    top_joint: Literal["dovetail", "housed"] = "dovetail"
+    dado: Literal["stopped", "through"] = "stopped"
+    dado_depth: PositiveLength | None = Field(None, description="default: a third of the side's thickness")
+    dado_stop: PositiveLength = Field(10.0, description="how far behind the front plane a stopped dado ends")
+    fit: Length = Field(0.1, ge=0, description="how much wider than its guest a dado is")
+    relief: Length = Field(0.0, ge=0, description="how far short of a dado's floor its guest ends")
+    cutter_radius: PositiveLength | None = Field(None, description="of rounded ends; default 3 mm, in inch pieces 3.175")
+    tails: int | None = Field(None, ge=2, le=40, description="tails at each end of a dovetailed top; default from its depth")
+    tail_slope: Ratio | None = Field(None, description="8 for 1:8; default 8, in softwood 6")
+
+
+class SlantTable(Table):
+    """[slant]: exactly one of `angle` and `top_depth`; writing surface and lid."""
+
+    writing_height: PositiveLength
+    angle: Angle | None = Field(None, description="from level, degrees")
+    top_depth: PositiveLength | None = None
+    start: PositiveLength | None = Field(None, description="height where the slant begins on an old piece, as measured")
+    seat: Literal["on", "rabbeted", "flush"] = "rabbeted"
+    hinge_edge: Literal["lower", "upper"] = "lower"
+    joint_gap: PositiveLength = Field(0.5, description="between shelf and lid at the hinge line")
+    pin_above_writing: Length = Field(0.0, description="height of the pin over the writing surface")
+    pin_behind_front: Length | None = Field(None, description="how far the pin lies behind the front plane; default half the joint gap before it")
+
+
+class LidTable(Table):
+    """[lid]: a panel, grain left to right, hinged on the writing shelf."""
+
+    rabbet: PositiveLength | None = Field(None, description="depth of a rabbeted lid's rabbet; default 0.4 of its thickness")
+    lip: PositiveLength | None = Field(None, description="how far a rabbeted lid laps over the bevel; default 12 mm")
+    lap: PositiveLength | None = Field(None, description="how far it laps over each side; default side's thickness less the reveal")
+    reveal: Length = Field(4.0, ge=0, description="what shows of the top's bevel beside the lid")
+    clearance: PositiveLength = Field(1.0, description="between core or flush lid and the sides, each side")
+    top_clearance: PositiveLength | None = Field(None, description="at the upper end, from the seasons when not given")
+    bevel: PositiveLength | None = Field(None, description="bevel kept on the top's edge; follows from lip and reveal where the lid has them")
+    hinges: int = Field(3, ge=2, le=6)
+    hinge_length: PositiveLength = 60.0
+    hinge_leaf: PositiveLength = Field(18.0, description="width of a leaf from the pin's centre")
+    hinge_thickness: PositiveLength = 2.0
+
+
+class SupportsTable(Table):
+    """[supports]: two sliding bars beside the topmost drawer."""
+
+    thickness: PositiveLength = Field(22.0, description="the bar's, left to right")
+    clearance: PositiveLength = Field(0.5, description="each side")
+    clearance_above: PositiveLength = 1.0
+    reach: PositiveLength | None = Field(None, description="how far they pull out; default two thirds of the lid, a third kept inside")
+
+
+class BaseTable(Table):
+    """[base]: a mitred plinth wrapped round the case."""
+
+    height: PositiveLength = Field(90.0, description="from the floor to the plinth's upper edge")
+    foot_gap: Length = Field(1.5, ge=0, description="plinth's lower edge over the floor; the foot blocks stand on it")
+    block: PositiveLength = Field(45.0, description="width of the foot blocks")
+
+
+class BackTable(Table):
+    """[back]: plywood in the rear rabbets."""
+
+    rabbet_depth: PositiveLength | None = Field(None, description="forward from the rear edge; default the back's thickness + 1")
+    rabbet_width: PositiveLength | None = Field(None, description="into the side; default half its thickness")
+    clearance: PositiveLength = Field(1.0, description="back smaller than its seat, each way")
+
+
+class FrameTable(Table):
+    """[frame]: the web frames that drawers run on."""
+
+    rail: PositiveLength = Field(65.0, description="width of front and rear rails")
+    runner: PositiveLength | None = Field(None, description="width of runners; default from what bears on them")
+    fixing: Literal["front", "front-and-rear"] = "front-and-rear"
+    tenon: PositiveLength = Field(15.0, description="length of the glued front tenon")
+
+
+class DrawerTable(Table):
+    """[drawer] for all, [drawer.KEY] for one of them."""
+
+    front: Literal["inset", "lipped"] | None = None
+    lip: PositiveLength | None = Field(None, description="overlap on each side, above and below")
+    lip_thickness: PositiveLength | None = None
+    side_clearance: PositiveLength | None = None
+    top_clearance: PositiveLength | None = None
+    reveal: PositiveLength | None = Field(None, description="gap beside and below an inset front; above it the seasons are added")
+    front_joint: Literal["tongue", "rabbet"] | None = None
+    entry: PositiveLength | None = Field(None, description="how far the sides enter the front")
+    groove_up: PositiveLength | None = Field(None, description="bottom groove over the box's lower edge")
+    knobs: int | None = Field(None, ge=0, le=4)
+
+
+class DrawersTable(DrawerTable):
+    """[drawer]: choices for all drawers; tables below it, [drawer.KEY], are read into `each` by the reader."""
+
+    front: Literal["inset", "lipped"] = "inset"
+    lip: PositiveLength = 8.0
+    lip_thickness: PositiveLength = 8.0
+    reveal: PositiveLength = 1.0
+    front_joint: Literal["tongue", "rabbet"] = "tongue"
+    entry: PositiveLength = 8.0
+    groove_up: PositiveLength = 10.0
+    each: dict[str, DrawerTable] = Field(default_factory=dict)
+
+
+class LevelTable(Table):
+    """[level.ID]: a horizontal member; `top` from the floor, or none where it follows from others."""
+
+    member: Literal["bottom", "web-frame", "shelf", "pinned-shelf"]
+    top: PositiveLength | None = None
+
+
+class DivideTable(Table):
+    """opening.ID.divide: how an opening is divided; keys are given once and never used again for another."""
+
+    by: Literal["rows", "columns"] = "rows"
+    keys: tuple[Key, ...] = Field(("1", "2", "3", "4"), description="from the top down, or from the left")
+    rule: Literal["equal", "given", "step", "ratio"] = "step"
+    step: Length | None = Field(None, description="each row higher than the one above by this; default 20 mm, in inch pieces 3/4 in")
+    ratio: Ratio | None = Field(None, description="each row higher than the one above by this factor")
+    sizes: tuple[PositiveLength, ...] | None = Field(None, description="clear heights in the order of the keys; one may be 0 for what is left")
+
+
+class OpeningTable(Table):
+    """[opening.ID]: a clear space above a level, what divides it and what fills it."""
+
+    above: str = "bottom"
+    divide: DivideTable = DivideTable()
+    fill: Literal["drawer", "lid-supports", "pigeonhole", "none"] = "drawer"
+
+
+class StockTable(Table):
+    """[stock.NAME]: species or sheet, as measured."""
+
+    species: str = Field("cherry_black", description="species or sheet, by its key in the trade tables")
+    kind: Literal["solid", "sheet"] = "solid"
+    thickness: PositiveLength = Field(description="as measured")
+    nominal: str = ""
+    cut: Literal["flat", "quarter", "unknown"] = "unknown"
+    coefficient: float | None = Field(None, description="change across the grain per 1 % of moisture, if measured")
+    density: float | None = Field(None, gt=0, description="kg/m³ at 12 % moisture, if weighed")
+    measured: bool = True
+
+
+class ClimateTable(Table):
+    """[climate]: moisture of the wood when built and in the driest and wettest season; or the air that causes it."""
+
+    build: Percent = 8.0
+    dry: Percent = 6.0
+    wet: Percent = 12.0
+    temperature: float = Field(20.0, ge=-1.1, le=54.0, description="of the air, °C, where humidity is given")
+    humidity_build: Percent | None = Field(None, description="relative humidity of the shop's air; then `build` follows")
+    humidity_dry: Percent | None = None
+    humidity_wet: Percent | None = None
+
+
+class DrawingTable(Table):
+    """[drawing]: how the sheets look."""
+
+    set: Literal["wall", "bench"] = "wall"
+    paper: str | None = Field(None, description="A1, ARCH D, ...; default by style and set")
+    style: Literal["iso", "asme"] | None = None
+    projection: Literal["first", "third"] | None = None
+    language: str = "en"
+    decimal: Literal["point", "comma"] = "point"
+    denominator: int = Field(16, description="of printed fractions: 2, 4, 8, 16, 32 or 64")
+    dual: bool = False
+    smallest_print: str | None = None
+    template_paper: Literal["roll", "A4", "Letter", "A3", "Tabloid"] | None = None
+
+
+class NoteTable(Table):
+    """[note.ID]: words on anything."""
+
+    on: str
+    text: str
+
+
+class SilenceTable(Table):
+    """[silence.ID]: a finding that a person has looked at, with the reason."""
+
+    code: str
+    where: str = ""
+    reason: str
+
+
+class BoardTable(Table):
+    """[board.ID]: one board's own stock, grain words, note."""
+
+    stock: str | None = None
+    note: str | None = None
+    name: str | None = None
+
+
+class Design(Table):
+    """Everything that a person decided about a piece."""
+
+    format: int = 1
+    piece: PieceTable = PieceTable()
+    case: CaseTable
+    slant: SlantTable | None = None
+    stock: dict[str, StockTable] = Field(default_factory=dict)
+    use: dict[str, str] = Field(default_factory=dict, description="member to stock; the most exact name wins")
+    level: dict[str, LevelTable] = Field(default_factory=dict)
+    opening: dict[str, OpeningTable] = Field(default_factory=dict)
+    drawer: DrawersTable = DrawersTable()
+    lid: LidTable = LidTable()
+    supports: SupportsTable = SupportsTable()
+    base: BaseTable = BaseTable()
+    back: BackTable = BackTable()
+    frame: FrameTable = FrameTable()
+    climate: ClimateTable = ClimateTable()
+    drawing: DrawingTable = DrawingTable()
+    board: dict[str, BoardTable] = Field(default_factory=dict)
+    note: dict[str, NoteTable] = Field(default_factory=dict)
+    silence: dict[str, SilenceTable] = Field(default_factory=dict)

@@ -1,0 +1,75 @@
+"""A view before its dimensions, and after: what it holds and the room it takes on paper."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from shopdraw.drawing.mark import Mark
+from shopdraw.drawing.sheet import Drawing
+from shopdraw.shape.path import Point
+from shopdraw.sheet.fact import Unplaced
+
+
+@dataclass(frozen=True, slots=True)
+class PlainView:
+    """A view, section, detail or part as `shopdraw.view` gives it.
+
+    Attributes:
+        id: "front", "section.A", "part.1L", ...
+        title: words below it, or "".
+        marks: in the view's own plane, true-size mm.
+    """
+
+    id: str
+    title: str
+    marks: tuple[Mark, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Balloon:
+    """A label in a circle outside the view, with a leader to what it names.
+
+    Attributes:
+        label: what stands in the circle: the board's label.
+        target: the point that the leader goes to, true-size mm in the view.
+        end: "dot" (inside a face) or "arrow" (on an edge).
+        stack: further labels that share the leader.
+        board: id of the board it belongs to, or "".
+    """
+
+    label: str
+    target: Point
+    end: str = "dot"
+    stack: tuple[str, ...] = ()
+    board: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ComposedView:
+    """A view with its dimensions placed.
+
+    Attributes:
+        drawing: marks and dimensions, true-size mm.
+        scale: it is drawn at.
+        outline: box round the view's own marks (x0, y0, x1, y1), paper mm from the view's (0, 0).
+        room: box round everything, rows, figures, balloons and title included, paper mm from the view's (0, 0).
+        placed: ids of the facts it tells, in order.
+        unplaced: the facts that it had no room for.
+    """
+
+    drawing: Drawing
+    scale: float
+    outline: tuple[float, float, float, float]
+    room: tuple[float, float, float, float]
+    placed: tuple[str, ...]
+    unplaced: tuple[Unplaced, ...]
+
+    @property
+    def width(self) -> float:
+        """Of the room, paper mm."""
+        return self.room[2] - self.room[0]
+
+    @property
+    def height(self) -> float:
+        """Of the room, paper mm."""
+        return self.room[3] - self.room[1]

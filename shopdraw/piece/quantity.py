@@ -10,7 +10,6 @@ code builds (``Case(width=800)``) takes mm.
 
 from __future__ import annotations
 
-import math
 import re
 from collections.abc import Callable
 from typing import Annotated, Any
@@ -18,10 +17,12 @@ from typing import Annotated, Any
 from pydantic import BeforeValidator, Strict, StringConstraints, ValidationInfo
 from pydantic_core import PydanticCustomError
 
-from shopdraw.measure import NotALength, Unit, mm_per, read_length
+from shopdraw.measure import MeasureError, Unit, length_of, read_angle, read_length
 
-LARGEST_MM = 1e5
-"""No length of a piece of furniture comes near it: 100 m. What is larger is a slip of the finger."""
+LARGEST_NUMBER = 1e6
+"""No number of a piece file comes near it; what is larger (or not a number at all) is a slip of the keys."""
+
+_EXAMPLES = {Unit.MM: "800 mm", Unit.INCH: "31 1/2 in"}
 
 UNITS_KEY = "units"
 ERROR_KIND = "quantity"
@@ -43,43 +44,34 @@ def _unit(info: ValidationInfo) -> Unit:
     return unit if isinstance(unit, Unit) else Unit.MM
 
 
-def _finite(value: int | float, what: str) -> float:
-    try:
-        number = float(value)
-    except OverflowError:
-        number = math.inf
-    if not math.isfinite(number):
-        raise _refuse(f"expected {what}, a finite number")
-    return number
+def _finite(value: object, what: str) -> float:
+    """A number of the file as a float; true and false are none, though Python would take them."""
+    if isinstance(value, bool) or not isinstance(value, int | float) or value != value:
+        raise _refuse(f"expected {what}")
+    if not abs(value) <= LARGEST_NUMBER:
+        raise _refuse(f"expected {what}, no larger than {LARGEST_NUMBER:.0f}")
+    return float(value)
 
 
 def _length_mm(value: object, info: ValidationInfo) -> float:
     unit = _unit(info)
-    what = f'a length, a number in {unit.value} or text such as "31 1/2 in" or "800 mm"'
-    if isinstance(value, str):
-        try:
-            mm = float(read_length(value, unit))
-        except NotALength as error:
-            raise _refuse(f"expected {error.right}") from error
-    elif isinstance(value, int | float) and not isinstance(value, bool):
-        mm = _finite(value, what) * mm_per(unit)
-    else:
-        raise _refuse(f"expected {what}")
-    if not abs(mm) <= LARGEST_MM:
-        raise _refuse(f"expected a length of at most {LARGEST_MM:.0f} mm")
-    return mm
+    try:
+        if isinstance(value, str):
+            return read_length(value, unit, negative=True).mm
+        number = _finite(value, f'a length, a number or text such as "{_EXAMPLES[unit]}"')
+        return length_of(number, unit, negative=True).mm
+    except MeasureError as error:
+        raise _refuse(f"expected a length; it {error.reason}: {error.right}") from error
 
 
-def _plain(value: object, what: str, mark: str) -> float:
-    """A number, or text of a number with the mark behind it ("50°", "7 %")."""
-    if isinstance(value, str):
-        found = re.fullmatch(rf"\s*([+-]?\d+(?:[.,]\d+)?)\s*(?:{mark})?\s*", value)
-        if found is None:
-            raise _refuse(f"expected {what}")
-        return _finite(float(found[1].replace(",", ".")), what)
-    if isinstance(value, int | float) and not isinstance(value, bool):
+def _plain(value: object, what: str, mark: str = "") -> float:
+    """A number, or text of a number with the mark behind it (7 %)."""
+    if not isinstance(value, str):
         return _finite(value, what)
-    raise _refuse(f"expected {what}")
+    found = re.fullmatch(rf"\s*([+-]?\d{{1,12}}(?:[.,]\d{{1,12}})?)\s*{mark}\s*", value, re.ASCII)
+    if found is None:
+        raise _refuse(f"expected {what}")
+    return float(found[1].replace(",", "."))
 
 
 def _bounded(
@@ -94,16 +86,21 @@ def _bounded(
     return BeforeValidator(validate)
 
 
-def _angle(value: object, info: ValidationInfo) -> float:
-    return _plain(value, 'an angle in degrees, a number or text such as "50°"', "°|deg")
+def _angle(value: object, _info: ValidationInfo) -> float:
+    if not isinstance(value, str):
+        return _finite(value, 'an angle in degrees, a number or text such as "50°"')
+    try:
+        return read_angle(value, negative=True)
+    except MeasureError as error:
+        raise _refuse(f"expected an angle; it {error.reason}: {error.right}") from error
 
 
-def _number(value: object, info: ValidationInfo) -> float:
-    return _plain(value, "a number", "")
+def _number(value: object, _info: ValidationInfo) -> float:
+    return _plain(value, "a number")
 
 
-def _percent(value: object, info: ValidationInfo) -> float:
-    return _plain(value, 'a percentage, a number or text such as "8 %"', "%")
+def _percent(value: object, _info: ValidationInfo) -> float:
+    return _plain(value, 'a percentage, a number or text such as "8 %"', "%?")
 
 
 def _count(value: object) -> int:

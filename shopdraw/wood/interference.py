@@ -1,0 +1,178 @@
+"""Boards that share wood, at rest and on their way; and whether each joint closes. Measured on solids.
+
+Findings are made elsewhere: here are only volumes, positions and distances.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import lru_cache
+
+import manifold3d
+import numpy as np
+
+from shopdraw.shape.frame import Frame
+from shopdraw.wood.assembly import Assembly, Body, Joint
+from shopdraw.wood.board import Board, Shape
+from shopdraw.wood.solid import placed, placed_solid, solid
+
+SHARED_MM3 = 1.0
+"""Boards may share this much: the chords of arcs and the last decimals of a double."""
+
+Box = tuple[float, float, float, float, float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class Closing:
+    """How a joint closes.
+
+    Attributes:
+        gap: from the guest's end to the host's floor, mm; to the body's own end where the host is cut through;
+            None where no guest was found in the body.
+        relief: what the joint states, mm.
+        through: the host has no floor there.
+    """
+
+    gap: float | None
+    relief: float
+    through: bool
+
+    def closes(self, tolerance_mm: float = 1e-3) -> bool:
+        """Whether the gap is the stated relief."""
+        stated = 0.0 if self.through else self.relief
+        return self.gap is not None and abs(self.gap - stated) <= tolerance_mm
+
+
+def overlaps(boards: Sequence[Board], limit_mm3: float = SHARED_MM3) -> tuple[tuple[str, str, float], ...]:
+    """Pairs of boards that share more wood than the limit.
+
+    Returns:
+        (id, id, shared volume in mm³) in the order of the boards.
+    """
+    found = []
+    boxes = [box_of(board) for board in boards]
+    for i, j in _near_pairs(boxes, limit_mm3):
+        volume = _shared(boards[i].shape, boards[i].frame, boards[j].shape, boards[j].frame)
+        if volume > limit_mm3:
+            found.append((boards[i].id, boards[j].id, volume))
+    return tuple(found)
+
+
+def shared_volume(one: Board, other: Board) -> float:
+    """Wood that two boards share, mm³."""
+    return _shared(one.shape, one.frame, other.shape, other.frame)
+
+
+def box_of(board: Board) -> Box:
+    """The upright box round a board in the world: least x, y, z, greatest x, y, z, mm."""
+    box: Box = placed_solid(board).bounding_box()
+    return box
+
+
+def box_volume(a: Box, b: Box) -> float:
+    """What two upright boxes share, mm³."""
+    x = min(a[3], b[3]) - max(a[0], b[0])
+    y = min(a[4], b[4]) - max(a[1], b[1])
+    z = min(a[5], b[5]) - max(a[2], b[2])
+    return x * y * z if x > 0 and y > 0 and z > 0 else 0.0
+
+
+@lru_cache(maxsize=65536)
+def _shared(one: Shape, one_frame: Frame, other: Shape, other_frame: Frame) -> float:
+    return float((placed(one, one_frame) ^ placed(other, other_frame)).volume())
+
+
+def _near_pairs(boxes: Sequence[Box], limit_mm3: float) -> Iterator[tuple[int, int]]:
+    """Pairs whose boxes share enough for their wood to share more than the limit."""
+    if len(boxes) < 2:
+        return
+    table = np.array(boxes)
+    both = np.minimum(table[:, None, 3:], table[None, :, 3:]) - np.maximum(table[:, None, :3], table[None, :, :3])
+    volume = np.where((both > 0).all(axis=2), both.prod(axis=2), 0.0)
+    for i, j in np.argwhere(np.triu(volume, 1) > limit_mm3):
+        yield int(i), int(j)
+
+
+def closing(assembly: Assembly, joint: Joint) -> Closing | None:
+    """How a joint closes, or None for one without a body.
+
+    Rays run along the body from halfway down it: in the guest they come out at its end, in the host at the floor.
+    The worst of several rays is told.
+    """
+    if joint.body is None:
+        return None
+    host = placed_solid(assembly.board(joint.host))
+    names = joint.guest_boards or (joint.guest,)
+    guests = [placed_solid(assembly.board(name)) for name in names if assembly.has(name)]
+    worst: Closing | None = None
+    for start, end in _rays(joint.body):
+        reached = next((found for found in (_leaves_at(guest, start, end) for guest in guests) if found), None)
+        if reached is None:
+            continue
+        floor = _enters_at(host, start, end)
+        at = floor if floor is not None else joint.body.depth / 2
+        here = Closing(at - reached, joint.relief, floor is None)
+        if worst is None or _miss(here) > _miss(worst):
+            worst = here
+    return worst or Closing(None, joint.relief, through=False)
+
+
+def joint_closes(assembly: Assembly, joint: Joint) -> bool:
+    """Whether the guest's end stands off the host's floor by the stated relief; True for a joint without a body."""
+    found = closing(assembly, joint)
+    return found is None or found.closes()
+
+
+def _miss(found: Closing) -> float:
+    return abs((found.gap or 0.0) - (0.0 if found.through else found.relief))
+
+
+_BEYOND_MM = 1000.0
+
+
+def _rays(body: Body) -> Iterator[tuple[tuple[float, float, float], tuple[float, float, float]]]:
+    """Rays down the body from halfway, one through the middle of each triangle of its outline."""
+    points = np.array([(c.x, c.y) for c in body.outline.anticlockwise().corners])
+    for corners in manifold3d.triangulate([points]):
+        a, b = points[list(corners)].mean(axis=0)
+        yield (
+            body.frame.point((float(a), float(b), -body.depth / 2)),
+            body.frame.point((float(a), float(b), -body.depth / 2 - _BEYOND_MM)),
+        )
+
+
+def _leaves_at(
+    wood: manifold3d.Manifold, start: tuple[float, float, float], end: tuple[float, float, float]
+) -> float | None:
+    """How far along the ray it leaves the wood that it starts in, mm; None where it starts in the open."""
+    hit = _first_hit(wood, start, end)
+    return hit[0] if hit and hit[1] > 0 else None
+
+
+def _enters_at(
+    wood: manifold3d.Manifold, start: tuple[float, float, float], end: tuple[float, float, float]
+) -> float | None:
+    """How far along the ray it first enters wood, mm; 0 where it starts in it; None where it meets none."""
+    hit = _first_hit(wood, start, end)
+    if hit is None:
+        return None
+    return hit[0] if hit[1] < 0 else 0.0
+
+
+def _first_hit(
+    wood: manifold3d.Manifold, start: tuple[float, float, float], end: tuple[float, float, float]
+) -> tuple[float, float] | None:
+    hits = wood.ray_cast(start, end)
+    if not hits:
+        return None
+    way = [(b - a) / _BEYOND_MM for a, b in zip(start, end, strict=True)]
+    facing = sum(n * d for n, d in zip(hits[0].normal, way, strict=True))
+    return hits[0].distance * _BEYOND_MM, facing
+
+
+@lru_cache(maxsize=8192)
+def hull_corners(shape: Shape) -> tuple[tuple[float, float, float], ...]:
+    """Corners of the least convex body round a shape, in its board's frame, mm."""
+    points = solid(shape).hull().to_mesh64().vert_properties[:, :3]
+    return tuple((float(x), float(y), float(z)) for x, y, z in points)

@@ -1,0 +1,5 @@
+"""The command line: reads the words, calls what does the work, tells the outcome."""
+
+from shopdraw.cli.command import main
+
+__all__ = ["main"]

@@ -1,0 +1,65 @@
+"""``shopdraw export``: the package of a piece, put in place whole.
+
+Each part of the package has a producer, which writes its files into a folder of the part's name and returns the
+findings of its layout ("no room for ..."); these stand in the manifest.
+"""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Callable, Mapping, Sequence
+from pathlib import Path
+from typing import Any
+
+from shopdraw.cli.check import finding_line
+from shopdraw.cli.package import write_package
+from shopdraw.cli.progress import Progress
+from shopdraw.cli.refused import refused
+from shopdraw.cli.work import Work, work_on
+from shopdraw.wood.finding import Finding
+from shopdraw.write.facts import finding_facts
+
+Producer = Callable[[Work, Path], Sequence[Finding]]
+"""Writes one part of the package into the folder that it is given (which is there and empty)."""
+
+PRODUCERS: Mapping[str, Producer] = {}
+
+
+def export(file: str, folder: str, kinds: Sequence[str], producers: Mapping[str, Producer] = PRODUCERS) -> int:
+    """Writes the parts of the package; 0 whatever the findings say, with what must be fixed named on stderr.
+
+    Args:
+        file: the piece file.
+        folder: where to write.
+        kinds: the parts to write, in order.
+        producers: what writes each part.
+    Raises:
+        Refused: the piece can't be read or built, or the folder can't be written; the folder is then as it was.
+    """
+    for kind in kinds:
+        if kind not in producers:
+            raise refused(f"--only: {kind} isn't there yet; expected one of {', '.join(producers)}")
+    work = work_on(file)
+    progress = Progress(len(kinds), sys.stderr)
+
+    def fill(place: Path) -> Mapping[str, Any]:
+        layout: list[Finding] = []
+        for kind in kinds:
+            progress.begins(kind)
+            (place / kind).mkdir()
+            layout += producers[kind](work, place / kind)
+            progress.ends()
+        return {
+            "piece": work.piece.design.piece.title,
+            "must_fix": [finding_facts(finding) for finding in work.must_fix],
+            "findings": [finding_facts(finding) for finding in layout],
+        }
+
+    try:
+        written = write_package(Path(folder), kinds, fill)
+    finally:
+        progress.wiped()
+    for finding in work.must_fix:
+        sys.stderr.write(finding_line(finding) + "\n")
+    sys.stdout.write(f"{len(written)} files in {folder}\n")
+    return 0

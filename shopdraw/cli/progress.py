@@ -1,0 +1,39 @@
+"""A bar that shows how far an export has come, on a terminal only."""
+
+from __future__ import annotations
+
+from typing import TextIO
+
+WIDTH = 24
+
+
+class Progress:
+    """Shows one step after another on a terminal; elsewhere it stays silent."""
+
+    def __init__(self, steps: int, stream: TextIO) -> None:
+        self._steps = max(steps, 1)
+        self._stream = stream
+        self._done = 0
+        self._shown = stream.isatty()
+
+    def begins(self, name: str) -> None:
+        """A step begins."""
+        self._show(name)
+
+    def ends(self) -> None:
+        """A step is done; after the last one the bar is wiped."""
+        self._done += 1
+        if self._done >= self._steps:
+            self.wiped()
+
+    def wiped(self) -> None:
+        """Takes the bar off the terminal, so that lines can follow."""
+        if self._shown:
+            self._stream.write("\r\x1b[K")
+            self._stream.flush()
+
+    def _show(self, name: str) -> None:
+        if self._shown:
+            full = WIDTH * self._done // self._steps
+            self._stream.write(f"\r\x1b[K[{'=' * full}{' ' * (WIDTH - full)}] {name}")
+            self._stream.flush()

@@ -1,0 +1,24 @@
+"""What stops a command: lines that say where, what was found and what would be right."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+
+class Refused(Exception):
+    """The command can't be done; exit 2. Each line stands for itself."""
+
+    def __init__(self, lines: Iterable[str]) -> None:
+        self.lines = tuple(lines)
+        super().__init__("\n".join(self.lines))
+
+
+def refused(line: str) -> Refused:
+    """A refusal of one line."""
+    return Refused((line,))
+
+
+def reason_of(error: OSError) -> str:
+    """Why the system refused, in its own words, as part of a sentence."""
+    words = (error.strerror or str(error)).rstrip(".")
+    return words[:1].lower() + words[1:]

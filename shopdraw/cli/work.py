@@ -1,0 +1,89 @@
+"""A piece worked out as far as every verb needs it: read, built, checked."""
+
+from __future__ import annotations
+
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+
+from shopdraw.build import CannotBuild, build
+from shopdraw.check import findings
+from shopdraw.cli.refused import Refused
+from shopdraw.piece.fault import Fault, PieceError, with_lines
+from shopdraw.piece.reading import Piece, read_piece
+from shopdraw.piece.unknown import UnknownKey
+from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.finding import Finding, Severity
+
+READY_KIND = "slant-desk"
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """What the verbs hand on.
+
+    Attributes:
+        piece: the piece file as read.
+        assembly: its boards, joints, places and motions.
+        findings: what is wrong with it, silenced ones included.
+    """
+
+    piece: Piece
+    assembly: Assembly
+    findings: tuple[Finding, ...]
+
+    @property
+    def must_fix(self) -> tuple[Finding, ...]:
+        """The findings that must be fixed, those left out that a person has silenced."""
+        return tuple(f for f in self.findings if f.severity is Severity.MUST_FIX and f.silenced is None)
+
+    @property
+    def stem(self) -> str:
+        """The piece file's name without its ending: what exported files are called after."""
+        return self.piece.path.stem if self.piece.path else "piece"
+
+
+def work_on(file: str) -> Work:
+    """Reads, builds and checks the piece in a file.
+
+    Raises:
+        Refused: the file can't be read or what it asks for can't be built, one line for each fault.
+    """
+    piece = read(file)
+    try:
+        assembly = build(piece.design)
+    except CannotBuild as error:
+        raise Refused(PieceError(file, with_lines(error.faults, piece.text)).lines()) from error
+    told = tuple(unknown_key(caution) for caution in piece.cautions)
+    return Work(piece, assembly, (*findings(piece.design, assembly), *told))
+
+
+def read(file: str) -> Piece:
+    """The piece in a file.
+
+    Raises:
+        Refused: it can't be read, or is of a kind that isn't there yet.
+    """
+    try:
+        piece = read_piece(Path(file))
+    except PieceError as error:
+        raise Refused(error.lines()) from error
+    kind = piece.design.piece.kind
+    if kind != READY_KIND:
+        fault = Fault(0, "piece.kind", f'"{kind}"', f'this kind isn\'t there yet; expected "{READY_KIND}"')
+        raise Refused(PieceError(file, with_lines((fault,), piece.text)).lines())
+    if piece.design.piece.shop:
+        sys.stderr.write(f"{file}: piece.shop: shop files aren't there yet; the stated defaults are used\n")
+    return piece
+
+
+def unknown_key(caution: UnknownKey) -> Finding:
+    """The finding that a key of the file means nothing."""
+    return Finding(
+        code="unknown-key",
+        severity=Severity.CAUTION,
+        where=(caution.address,),
+        message=f"line {caution.line}: {caution.message}",
+        unit="",
+        basis="the piece file's own keys",
+    )

@@ -38,8 +38,8 @@ def save_piece(path: Path | str, text: str) -> None:
     Raises:
         CannotSave: with a line that names the file and the reason.
     """
-    target = Path(os.path.realpath(path))
     try:
+        target = Path(os.path.realpath(path))
         data = text.encode("utf-8")
         if target.is_dir():
             raise IsADirectoryError(0, "Is a folder")

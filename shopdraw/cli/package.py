@@ -63,6 +63,8 @@ def write_package(target: Path, kinds: Sequence[str], fill: Callable[[Path], Map
 
 def _checked(target: Path) -> Path:
     """The folder in which to write first: the target's parent, or the target where the parent can't take it."""
+    if "\0" in str(target):
+        raise refused(f"{target}: found a NUL in it; expected a folder's name")
     try:
         if target.exists() and not target.is_dir():
             raise refused(f"{target}: found a file; expected a folder to write to")
@@ -75,8 +77,6 @@ def _checked(target: Path) -> Path:
         beside = os.access(parent, os.W_OK | os.X_OK) and parent.stat().st_dev == target.stat().st_dev
     except OSError as error:
         raise refused(f"{target}: can't be written ({reason_of(error)}); nothing was exported") from error
-    except ValueError as error:
-        raise refused(f"{target}: can't be a folder's name ({error})") from error
     return parent if beside else target
 
 

@@ -50,7 +50,8 @@ def test_each_item_of_a_list_of_tables_has_its_own_line() -> None:
 
 
 def test_text_in_many_lines_and_marks_in_quotes_lead_nobody_astray() -> None:
-    text = "a = '''\n[b]\nc = 1\n'''\n\"b.c\" = { d = \"}\", e = [ # ]\n 1,\n [2],\n] }\nf = \"\"\"\\\"\"\"\n\"\"\"\ng = 1\n"
+    text = "a = '''\n[b]\nc = 1\n'''\n\"b.c\" = { d = \"}\", e = [ # ]\n 1,\n [2],\n] }\n"
+    text += "f = \"\"\"\\\"\"\"\n\"\"\"\ng = 1\n"
     tables = tomllib.loads(text)
     assert set(addresses(tables)) == set(lines_of(text))
     assert line_of(text, ("b.c", "d")) == 5

@@ -48,7 +48,8 @@ def test_a_misspelt_key_is_a_caution_that_names_the_nearest() -> None:
 
 def test_a_missing_size_names_the_key_that_looks_like_it() -> None:
     said = only_line(SAMPLE.replace("width", "widht"))
-    assert said.startswith(f'desk.piece:{line_number("[case]")}: case.width: found "widht" in its place: expected a value')
+    place = f"desk.piece:{line_number('[case]')}: case.width"
+    assert said.startswith(f'{place}: found "widht" in its place: expected a value')
 
 
 @pytest.mark.parametrize(

@@ -38,8 +38,8 @@ bench: $(VENV)/installed-tests
 $(VENV)/made:
 	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || \
 	    { echo "shopdraw needs Python 3.11 or later; say where it is: make PYTHON=/path/to/python3.11" >&2; exit 1; }
-	$(PYTHON) -m venv --clear --without-pip $(VENV)
-	$(PYTHON) -m pip --python $(IN) install -q pip || $(IN) -m ensurepip || \
+	$(IN) -m pip --version >/dev/null 2>&1 || $(PYTHON) -m venv --clear --without-pip $(VENV)
+	$(IN) -m pip --version >/dev/null 2>&1 || $(PYTHON) -m pip --python $(IN) install -q pip || $(IN) -m ensurepip || \
 	    { echo "pip is missing. On Debian 12: sudo apt-get install -y python3-pip" >&2; exit 1; }
 	@touch $@
 

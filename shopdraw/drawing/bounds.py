@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from shopdraw.drawing.explode import dimension_marks
 from shopdraw.drawing.letters import text_box
-from shopdraw.drawing.mark import Area, ArcMark, Arrow, Dot, Line, Mark, Text
+from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Text
 from shopdraw.drawing.sheet import Drawing
 from shopdraw.shape.path import Point, bounds
 
@@ -34,7 +34,10 @@ def marks_box(marks: Iterable[Mark], scale: float = 1.0) -> Box:
     if not boxes:
         raise NothingDrawn("no marks, so there is no box round them")
     return (
-        min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes),
+        min(b[0] for b in boxes),
+        min(b[1] for b in boxes),
+        max(b[2] for b in boxes),
+        max(b[3] for b in boxes),
     )
 
 

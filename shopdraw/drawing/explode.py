@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from itertools import pairwise
 
 from shopdraw.drawing.dimension import Dimension
 from shopdraw.drawing.letters import text_box, text_width
@@ -63,11 +64,20 @@ def dimension_marks(dimension: Dimension, scale: float, style: str, group: str =
         past = ISO_PAST_WIDTHS * line_style(Meaning.SIZE, group).width_mm
         look = _Look(scale, 0.0, past / scale)
     text = Text(
-        dimension.words_at, dimension.words, dimension.height, "middle", dimension.words_angle_deg, Meaning.SIZE,
+        dimension.words_at,
+        dimension.words,
+        dimension.height,
+        "middle",
+        dimension.words_angle_deg,
+        Meaning.SIZE,
         dimension.board,
     )
     draw = {
-        "linear": _linear, "running": _running, "angular": _angular, "radius": _radius, "diameter": _diameter,
+        "linear": _linear,
+        "running": _running,
+        "angular": _angular,
+        "radius": _radius,
+        "diameter": _diameter,
     }[dimension.kind]
     marks = [*draw(dimension, look, text), *_leader(dimension)]
     return (*marks, text) if dimension.words else tuple(marks)
@@ -190,12 +200,10 @@ def _terminator(dimension: Dimension, tip: Point, angle_deg: float, look: _Look)
 
 def _leader(dimension: Dimension) -> list[Mark]:
     points = dimension.leader
-    return [Line(p, q, Meaning.SIZE, dimension.board) for p, q in zip(points, points[1:], strict=False)]
+    return [Line(p, q, Meaning.SIZE, dimension.board) for p, q in pairwise(points)]
 
 
-def _reaching_figure(
-    dimension: Dimension, start: Point, end: Point, along: Point, look: _Look
-) -> tuple[Point, Point]:
+def _reaching_figure(dimension: Dimension, start: Point, end: Point, along: Point, look: _Look) -> tuple[Point, Point]:
     """The dimension line's ends, drawn out to a figure that stands past one of them on the line's own side."""
     if dimension.leader:
         return start, end
@@ -238,7 +246,8 @@ def _grown_box(text: Text, look: _Look) -> tuple[Point, ...]:
     v = (-u[1], u[0])
     signs = ((-1, -1), (1, -1), (1, 1), (-1, 1))
     return tuple(
-        (x + by * (s * u[0] + t * v[0]), y + by * (s * u[1] + t * v[1])) for (x, y), (s, t) in zip(box, signs, strict=True)
+        (x + by * (s * u[0] + t * v[0]), y + by * (s * u[1] + t * v[1]))
+        for (x, y), (s, t) in zip(box, signs, strict=True)
     )
 
 
@@ -282,7 +291,7 @@ def _arcs_outside_box(
                 cuts.append(place)
     cuts.sort()
     free = []
-    for low, high in zip(cuts, cuts[1:], strict=False):
+    for low, high in pairwise(cuts):
         middle = _polar(centre, radius, (low + high) / 2)
         inside = _inside_share(middle, (middle[0] + 1e-6, middle[1]), box)
         if high - low > 1e-9 and inside[0] >= inside[1]:

@@ -10,7 +10,7 @@ import math
 import re
 import unicodedata
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from pathlib import Path as FilePath
 
 from fontTools.ttLib import TTFont
@@ -122,7 +122,8 @@ def font_file(font: str) -> FilePath:
 
 def font_size(font: str, height: float) -> float:
     """The em size at which a font's capitals are `height` high, in the unit of `height`."""
-    return height * _font(font).em_per_capital
+    em_per_capital: float = _font(font).em_per_capital
+    return height * em_per_capital
 
 
 def has_glyph(character: str) -> bool:
@@ -181,12 +182,18 @@ def text_width(words: str, height: float) -> float:
     return lettered(words, height).width
 
 
+def one_font(words: str) -> str:
+    """The font for a reader that sets all the words in one: the lettering, or the fallback if that lacks a letter."""
+    lettering = _font(LETTERING)
+    return LETTERING if all(map(lettering.has, printable(words))) else FALLBACK
+
+
 @lru_cache(maxsize=65536)
-def plain_width(words: str, height: float) -> float:
-    """How wide the words are when a reader of a file sets them all in one height, fractions included, paper mm."""
-    row = _Row(height)
-    row.plain(plain_words(words))
-    return row.finished().width
+def one_font_width(words: str, height: float) -> float:
+    """How wide the words are when a reader sets them all in one font and one height, fractions included, paper mm."""
+    font = _font(one_font(words))
+    text = unicodedata.normalize("NFC", printable(words))
+    return sum(font.glyph(c if font.has(c) else "?").advance for c in text) * height
 
 
 def text_start(text: Text, scale: float = 1.0) -> Point:
@@ -275,6 +282,6 @@ def _by_font(words: str) -> list[tuple[str, str]]:
     return parts
 
 
-@lru_cache(maxsize=None)
+@cache
 def _font(name: str) -> _Font:
     return _Font(name)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
+from functools import cache
 from typing import NamedTuple
 
 from shopdraw.drawing.mark import Meaning
@@ -41,7 +41,7 @@ _ELEMENTS: dict[Meaning, tuple[float, ...]] = {
 }
 
 
-@lru_cache(maxsize=None)
+@cache
 def line_style(meaning: Meaning, group: str) -> LineStyle:
     """How a line is drawn.
 

@@ -15,14 +15,14 @@ from typing import IO
 
 import ezdxf
 from ezdxf.document import Drawing as DxfFile
-from ezdxf.layouts import BaseLayout
+from ezdxf.layouts.base import BaseLayout
 
 from shopdraw.drawing.bounds import NothingDrawn, drawing_box
-from shopdraw.drawing.letters import LETTERING, font_file, printable
+from shopdraw.drawing.letters import printable
 from shopdraw.drawing.sheet import Placed, Sheet, SheetSet
 from shopdraw.shape.path import Point
 from shopdraw.write.dxf_dimension import DimensionStyles, add_dimension
-from shopdraw.write.dxf_page import INCH_MM, LETTERS, R12, Page, Pens, add_marks
+from shopdraw.write.dxf_page import INCH_MM, LETTERS, R12, STYLE_OF, Page, Pens, add_marks
 from shopdraw.write.finite import finite_marks
 
 VERSIONS = ("R12", "R2010", "R2013", "R2018")
@@ -66,7 +66,7 @@ def write_dxf(sheet_set: SheetSet, to: FilePath | str | IO[bytes], unit: str = "
 @contextmanager
 def fixed_metadata() -> Iterator[None]:
     """While a file is made: dates and random ids are fixed, so that the same drawing gives the same bytes."""
-    options = ezdxf.options
+    options = ezdxf.options  # type: ignore[attr-defined]
     before = options.write_fixed_meta_data_for_testing
     options.write_fixed_meta_data_for_testing = True
     try:
@@ -89,12 +89,9 @@ def save(file: DxfFile, to: FilePath | str | IO[bytes]) -> None:
 def new_document(unit: str, version: str) -> DxfFile:
     """An empty document that says its unit both ways, where its version can. Source: DXF reference, header section."""
     inches = unit == "in"
-    file = ezdxf.new(version, setup=False, units=1 if inches else 4)
-    if version == R12:
-        # R12 has neither; left in, each would only be complained about in the log.
-        file.header.discard("$INSUNITS")
-        file.header.discard("$MEASUREMENT")
-    else:
+    # `ezdxf.new` sets a unit always, and logs a complaint where the version has no place for it.
+    file = DxfFile.new(version)
+    if version != R12:
         file.header["$INSUNITS"] = 1 if inches else 4
         file.header["$MEASUREMENT"] = 0 if inches else 1
     file.header["$LUNITS"] = 5 if inches else 2
@@ -109,7 +106,8 @@ def _new_file(sheet_set: SheetSet, unit: str, version: str) -> DxfFile:
         # Line types are laid out for model space; viewports enlarge them like everything else.
         file.header["$PSLTSCALE"] = 0
         file.header.custom_vars.append("Title", printable(sheet_set.title))
-    file.styles.add(LETTERS, font=font_file(LETTERING).name)
+    for name, font in STYLE_OF.values():
+        file.styles.add(name, font=font)
     file.header["$TEXTSTYLE"] = LETTERS
     return file
 
@@ -179,9 +177,7 @@ class _Writer:
         self._viewport(layout, middle, size, (middle[0] * factor + origin[0], middle[1] * factor + origin[1]), factor)
         self._take(size[0], size[1], enlarged)
 
-    def _viewport(
-        self, layout: BaseLayout, middle: Point, size: Point, seen: Point, factor: float
-    ) -> None:
+    def _viewport(self, layout: BaseLayout, middle: Point, size: Point, seen: Point, factor: float) -> None:
         viewport = layout.add_viewport(  # type: ignore[attr-defined]
             center=(round(middle[0] / self._unit_mm, 6), round(middle[1] / self._unit_mm, 6)),
             size=(round(size[0] / self._unit_mm, 6), round(size[1] / self._unit_mm, 6)),

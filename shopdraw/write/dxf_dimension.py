@@ -11,11 +11,18 @@ import re
 from dataclasses import dataclass, field
 from fractions import Fraction
 
-from ezdxf.layouts import BaseLayout
+from ezdxf.layouts.base import BaseLayout
 
 from shopdraw.drawing.dimension import Dimension
-from shopdraw.drawing.explode import ARROW_LENGTH_MM, ASME_GAP_MM, ASME_PAST_MM, CLEAR_MM, ISO_PAST_WIDTHS, STROKE_MM
-from shopdraw.drawing.explode import dimension_marks
+from shopdraw.drawing.explode import (
+    ARROW_LENGTH_MM,
+    ASME_GAP_MM,
+    ASME_PAST_MM,
+    CLEAR_MM,
+    ISO_PAST_WIDTHS,
+    STROKE_MM,
+    dimension_marks,
+)
 from shopdraw.drawing.line_style import line_style
 from shopdraw.drawing.mark import Meaning
 from shopdraw.shape.path import Point
@@ -65,8 +72,16 @@ class DimensionStyles:
         """The name of the style that draws this dimension."""
         factor = 1.0 / (page.scale * page.enlarged)
         key = (
-            dimension.height, dimension.terminator == "stroke", dimension.broken, page.group, page.enlarged,
-            round(factor, 9), figure.unit, figure.digits, figure.step, figure.comma,
+            dimension.height,
+            dimension.terminator == "stroke",
+            dimension.broken,
+            page.group,
+            page.enlarged,
+            round(factor, 9),
+            figure.unit,
+            figure.digits,
+            figure.step,
+            figure.comma,
         )
         name = self._names.get(key)
         if name is None:
@@ -103,7 +118,9 @@ class DimensionStyles:
                 "dimadec": figure.digits if dimension.kind == "angular" else 1,
                 "dimazin": 2,
                 "dimtix": 1,
-                "dimclrd": 0, "dimclre": 0, "dimclrt": 0,
+                "dimclrd": 0,
+                "dimclre": 0,
+                "dimclrt": 0,
             },
         )
 
@@ -137,7 +154,9 @@ def add_dimension(
     }
     attributes |= _points(dimension, page)
     if pens.file.dxfversion > "AC1009":
-        measured = math.radians(dimension.measured) if dimension.kind == "angular" else dimension.measured / page.unit_mm
+        measured = (
+            math.radians(dimension.measured) if dimension.kind == "angular" else dimension.measured / page.unit_mm
+        )
         attributes["actual_measurement"] = round(measured, 9)
     layout.new_entity("DIMENSION", attributes)
 
@@ -215,13 +234,19 @@ def _points(dimension: Dimension, page: Page) -> dict[str, object]:
         by = (dimension.b[0] - dimension.line[0]) * along[0] + (dimension.b[1] - dimension.line[1]) * along[1]
         foot = page.point((dimension.line[0] + along[0] * by, dimension.line[1] + along[1] * by))
         return {
-            "dimtype": _LINEAR | kind, "defpoint": foot, "defpoint2": a, "defpoint3": b,
+            "dimtype": _LINEAR | kind,
+            "defpoint": foot,
+            "defpoint2": a,
+            "defpoint3": b,
             "angle": round(dimension.direction_deg % 360.0, 6),
         }
     if dimension.kind == "angular":
         vertex = page.point(dimension.vertex or dimension.a)
         return {
-            "dimtype": _ANGULAR_3P | kind, "defpoint": page.point(dimension.line), "defpoint2": a, "defpoint3": b,
+            "dimtype": _ANGULAR_3P | kind,
+            "defpoint": page.point(dimension.line),
+            "defpoint2": a,
+            "defpoint3": b,
             "defpoint4": vertex,
         }
     if dimension.kind == "radius":

@@ -5,25 +5,26 @@ Entities are those that every version of the format has; only what R12 lacks is 
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass, field
 
 from ezdxf.document import Drawing as DxfFile
-from ezdxf.layouts import BaseLayout
+from ezdxf.layouts.base import BaseLayout
 from ezdxf.math import Vec2
 from ezdxf.math.triangulation import mapbox_earcut_2d
 
 from shopdraw.drawing.bounds import arrow_corners
-from shopdraw.drawing.letters import plain_width, plain_words, printable, text_width
+from shopdraw.drawing.letters import FALLBACK, LETTERING, one_font, one_font_width, plain_words, printable, text_width
 from shopdraw.drawing.line_style import line_style
-from shopdraw.drawing.mark import Area, ArcMark, Arrow, Dot, Line, Mark, Meaning, Text
+from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point, flattened
 from shopdraw.write.hatch import hatch_lines
 
 INCH_MM = 25.4
 R12 = "R12"
 LETTERS = "LETTERS"
-"""Name of the text style."""
+"""Name of the text style of all words that its font has."""
+STYLE_OF = {LETTERING: (LETTERS, "routed-gothic.ttf"), FALLBACK: ("MORE_LETTERS", "DejaVuSans.ttf")}
+"""Text styles by font, each with the name under which the font is installed."""
 GRID_DIGITS = 6
 """Coordinates are rounded to this many decimals of the file's unit: far below what anyone draws or cuts."""
 GREY_COLOUR = 8
@@ -181,6 +182,11 @@ def clean(words: str) -> str:
     return words.replace("^", "^ ").replace("%%", "%%%%%%") if "^" in words or "%%" in words else words
 
 
+def old_words(words: str) -> str:
+    """Words for readers that know one code page: fractions in figures, typewriter marks for feet and inches."""
+    return plain_words(words).replace("″", '"').replace("′", "'")
+
+
 def _add_text(layout: BaseLayout, text: Text, page: Page, pens: Pens) -> None:
     words = printable(text.words)
     if not words.strip():
@@ -188,12 +194,15 @@ def _add_text(layout: BaseLayout, text: Text, page: Page, pens: Pens) -> None:
     old = pens.file.dxfversion == "AC1009"
     attributes = dict(pens.attributes(text.meaning, page))
     attributes.pop("linetype", None)
-    attributes |= {"style": LETTERS, "height": page.size(text.height), "insert": page.point(text.at)}
-    attributes["text"] = clean(plain_words(words).replace("″", '"').replace("′", "'") if old else words)
+    if old:
+        words = old_words(words)
+    style, _ = STYLE_OF[one_font(words)]
+    attributes |= {"style": style, "height": page.size(text.height), "insert": page.point(text.at)}
+    attributes["text"] = clean(words)
     if text.angle_deg % 360.0:
         attributes["rotation"] = round(text.angle_deg % 360.0, GRID_DIGITS)
     # One height throughout, so that any reader can copy `31 1/2`; drawn as narrow as the sheet's own fraction.
-    share = round(text_width(words, text.height) / plain_width(words, text.height), 4)
+    share = round(text_width(words, text.height) / one_font_width(words, text.height), 4)
     if share != 1.0:
         attributes["width"] = share
     if text.anchor != "left":
@@ -244,8 +253,3 @@ _WEIGHTS = (0, 5, 9, 13, 15, 18, 20, 25, 30, 35, 40, 50, 53, 60, 70, 80, 90, 100
 
 def _line_weight(width_mm: float) -> int:
     return min(_WEIGHTS, key=lambda weight: abs(weight - width_mm * 100))
-
-
-def chord_angle(start: Point, end: Point) -> float:
-    """Direction from one point to another, degrees from +x."""
-    return math.degrees(math.atan2(end[1] - start[1], end[0] - start[0]))

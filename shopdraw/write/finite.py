@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator
 
-from shopdraw.drawing.mark import Area, ArcMark, Arrow, Dot, Line, Mark, Text
+from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Text
 
 
 class NotFinite(ValueError):

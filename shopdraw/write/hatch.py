@@ -52,14 +52,11 @@ def hatch_lines(area: Area, scale: float) -> tuple[Segment, ...]:
         key=lambda line: (round(line.distance / pitch), line.start.x * along[0] + line.start.y * along[1]),
     )
     shortest = _SHORTEST_PAPER_MM / scale
-    pieces: list[Segment] = []
-    for line in found:
-        whole = ((line.start.x, line.start.y), (line.end.x, line.end.y))
-        for free in _outside(whole, area.clear):
-            for piece in _in_broken_lengths(free, area, scale) if hatching.kind == "broken" else (free,):
-                if math.dist(*piece) >= shortest:
-                    pieces.append(piece)
-    return tuple(pieces)
+    whole = [((line.start.x, line.start.y), (line.end.x, line.end.y)) for line in found]
+    pieces = [piece for line in whole for piece in _outside(line, area.clear)]
+    if hatching.kind == "broken":
+        pieces = [piece for line in pieces for piece in _in_broken_lengths(line, area, scale)]
+    return tuple(piece for piece in pieces if math.dist(*piece) >= shortest)
 
 
 def _in_broken_lengths(whole: Segment, area: Area, scale: float) -> list[Segment]:
@@ -76,9 +73,7 @@ def _in_broken_lengths(whole: Segment, area: Area, scale: float) -> list[Segment
     while place < size:
         end = place + chance.uniform(*DRAWN_MM) / scale
         low, high = max(0.0, place) / size, min(size, end) / size
-        pieces.append(
-            ((x0 + (x1 - x0) * low, y0 + (y1 - y0) * low), (x0 + (x1 - x0) * high, y0 + (y1 - y0) * high))
-        )
+        pieces.append(((x0 + (x1 - x0) * low, y0 + (y1 - y0) * low), (x0 + (x1 - x0) * high, y0 + (y1 - y0) * high)))
         place = end + chance.uniform(*EMPTY_MM) / scale
     return pieces
 

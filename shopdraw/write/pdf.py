@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable
-from functools import lru_cache
+from functools import cache
 from pathlib import Path as FilePath
 from typing import IO
 
@@ -19,7 +19,7 @@ from shopdraw.drawing.bounds import arrow_corners
 from shopdraw.drawing.explode import drawing_marks
 from shopdraw.drawing.letters import FONTS, LETTERING, font_file, font_size, lettered, printable, text_start
 from shopdraw.drawing.line_style import LineStyle, line_style
-from shopdraw.drawing.mark import Area, ArcMark, Arrow, Dot, Line, Mark, Meaning, Text
+from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Meaning, Text
 from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.shape.path import Path, Point, arc_of
 from shopdraw.write.finite import finite_marks
@@ -148,7 +148,7 @@ class _Page:
     def _arc(self, arc: ArcMark, at: _ToPoints) -> None:
         tolerance = ARC_TOLERANCE_MM / at.scale
         start, curves = arc_curves(arc.centre, arc.radius, arc.start_deg, arc.end_deg, tolerance)
-        operators = ["%.4f %.4f m" % at(start), *(_curve(c, at) for c in curves)]
+        operators = [_to(at(start), "m"), *(_curve(at(a), at(b), at(c)) for a, b, c in curves)]
         if abs(arc.end_deg - arc.start_deg) >= 360.0 - 1e-9:
             operators.append("h")
         self._pen(arc.meaning).append(" ".join(operators))
@@ -159,7 +159,8 @@ class _Page:
             return
         pen = self._pen(Meaning.HATCH)
         for start, end in hatch_lines(area, at.scale):
-            pen.append("%.4f %.4f m %.4f %.4f l" % (*at(start), *at(end)))
+            (x0, y0), (x1, y1) = at(start), at(end)
+            pen.append(f"{x0:.4f} {y0:.4f} m {x1:.4f} {y1:.4f} l")
 
     def _text(self, text: Text, at: _ToPoints) -> None:
         words = printable(text.words)
@@ -216,32 +217,35 @@ class _ToPoints:
         return point[0] * self._factor + self._x, point[1] * self._factor + self._y
 
 
-def _curve(curve: tuple[Point, Point, Point], at: _ToPoints) -> str:
-    return "%.4f %.4f %.4f %.4f %.4f %.4f c" % (*at(curve[0]), *at(curve[1]), *at(curve[2]))
+def _to(point: Point, operator: str) -> str:
+    return f"{point[0]:.4f} {point[1]:.4f} {operator}"
+
+
+def _curve(a: Point, b: Point, c: Point) -> str:
+    return f"{a[0]:.4f} {a[1]:.4f} {b[0]:.4f} {b[1]:.4f} {c[0]:.4f} {c[1]:.4f} c"
 
 
 def _polygon(points: list[Point]) -> str:
     first, *rest = points
-    return " ".join(["%.4f %.4f m" % first, *("%.4f %.4f l" % p for p in rest), "h"])
+    return " ".join([_to(first, "m"), *(_to(p, "l") for p in rest), "h"])
 
 
 def _dot(centre: Point, radius: float) -> str:
     start, curves = arc_curves(centre, radius, 0.0, 360.0, ARC_TOLERANCE_MM / POINT_MM)
-    rest = ("%.4f %.4f %.4f %.4f %.4f %.4f c" % (*a, *b, *c) for a, b, c in curves)
-    return " ".join(["%.4f %.4f m" % start, *rest, "h"])
+    return " ".join([_to(start, "m"), *(_curve(*curve) for curve in curves), "h"])
 
 
 def _outline(path: Path, at: _ToPoints) -> str:
     first = path.corners[0]
-    operators = ["%.4f %.4f m" % at((first.x, first.y))]
+    operators = [_to(at((first.x, first.y)), "m")]
     for here, there in path.pairs():
         if not here.bulge:
-            operators.append("%.4f %.4f l" % at((there.x, there.y)))
+            operators.append(_to(at((there.x, there.y)), "l"))
             continue
         arc = arc_of((here.x, here.y), (there.x, there.y), here.bulge)
         ends = (arc.start_deg, arc.end_deg) if here.bulge > 0 else (arc.end_deg, arc.start_deg)
         _, curves = arc_curves(arc.centre, arc.radius, *ends, ARC_TOLERANCE_MM / at.scale)
-        operators += [_curve(c, at) for c in curves]
+        operators += [_curve(at(a), at(b), at(c)) for a, b, c in curves]
     return " ".join([*operators, "h"])
 
 
@@ -250,7 +254,7 @@ def _utf16(words: str) -> str:
     return "FEFF" + words.encode("utf-16-be", "replace").hex().upper()
 
 
-@lru_cache(maxsize=None)
+@cache
 def _register_fonts() -> None:
     for name in FONTS:
         pdfmetrics.registerFont(TTFont(name, str(font_file(name))))

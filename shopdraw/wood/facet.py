@@ -29,6 +29,7 @@ class Facets:
         normals: (m, 3) outward, exact: from the cut or the blank, not from the triangle.
         cylinder: (m,) row of `cylinders` that a triangle stands for, or -1.
         capped: (m,) triangles made by a section's plane.
+        face: (m,) number of the plane that a triangle lies in.
         edges: (k, 2) rows of `points`, where two faces meet.
         sides: (k, 2) the two triangles beside each edge.
         sharp: (k,) whether the faces meet at an angle; the others are drawn only as silhouettes.
@@ -41,6 +42,7 @@ class Facets:
     normals: Floats
     cylinder: Ints
     capped: npt.NDArray[np.bool_]
+    face: Ints
     edges: Ints
     sides: Ints
     sharp: npt.NDArray[np.bool_]
@@ -89,7 +91,30 @@ def _facets_of(body: manifold3d.Manifold, sources: Sources, kept: Vec3 | None) -
         middle = points[edges[rows]].mean(axis=1)
         true = [_true_normals(normals[sides[rows, k]], edge_cylinder[rows, k], middle, sources) for k in (0, 1)]
         sharp[rows] = np.linalg.norm(true[0] - true[1], axis=1) > _TANGENT
-    return Facets(points, triangles, normals, cylinder, capped, edges, sides, sharp, edge_cylinder, sources.cylinders)
+    return Facets(
+        points=points,
+        triangles=triangles,
+        normals=normals,
+        cylinder=cylinder,
+        capped=capped,
+        face=_planes(points, triangles, normals),
+        edges=edges,
+        sides=sides,
+        sharp=sharp,
+        edge_cylinder=edge_cylinder,
+        cylinders=sources.cylinders,
+    )
+
+
+def _planes(points: Floats, triangles: Ints, normals: Floats) -> Ints:
+    """The triangles numbered by the plane they lie in."""
+    offsets = (points[triangles[:, 0]] * normals).sum(axis=1)
+    keys = np.column_stack((np.round(normals, 6), np.round(offsets, 4))) + 0.0
+    order = np.lexsort(keys.T)
+    new = np.any(keys[order][1:] != keys[order][:-1], axis=1)
+    face = np.empty(len(triangles), dtype=np.int64)
+    face[order] = np.concatenate(([0], np.cumsum(new))) if len(order) else 0
+    return face
 
 
 def _origins(

@@ -77,3 +77,13 @@ def tenoned_rail() -> Shape:
     cove = Path((Corner(52.0, 0.0, math.tan(math.pi / 8)), Corner(60.0, -8.0), Corner(60.0, 0.0)))
     cove = cove.anticlockwise()
     return plain(240.0, 60.0, 20.0, tenon, Cut("moulding", Face.HEAD, 0.0, 240.0, cove))
+
+
+def rack(across: int = 5, up: int = 4) -> tuple[Board, ...]:
+    """Cupboards side by side and on one another: five boards each."""
+    return tuple(
+        board(f"{i}.{j}.{b.id}", b.shape, b.frame.moved((400.0 * i, 0.0, 400.0 * j)), b.stock)
+        for j in range(up)
+        for i in range(across)
+        for b in cupboard()
+    )

@@ -1,0 +1,79 @@
+"""Views: visible and hidden lines of boards put in place, seen from any direction."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import lru_cache
+
+import numpy as np
+
+from shopdraw.drawing.mark import ArcMark, Line, Meaning
+from shopdraw.shape.frame import Frame
+from shopdraw.view.covering import stretches
+from shopdraw.view.direction import Direction
+from shopdraw.view.joining import Pieces, marks_of
+from shopdraw.view.scene import Edges, Floats, Ints, Shown, scene
+from shopdraw.wood.board import Board, Shape
+from shopdraw.wood.facet import facets
+
+Stands = tuple[str, Shape, Frame]
+"""What of a board a view depends on: its id, its shape and its place."""
+
+
+def project(boards: Sequence[Board], direction: Direction, *, hidden: bool = True) -> tuple[Line | ArcMark, ...]:
+    """The lines of a view, in the view's plane at true size, mm.
+
+    Args:
+        boards: what is shown; of lines that coincide the nearest board's is drawn, then the first one's.
+        direction: which way one looks.
+        hidden: whether hidden lines are wanted too.
+    Returns:
+        Lines and arcs with the meaning VISIBLE or HIDDEN and their board's id.
+    """
+    return _projected(tuple((b.id, b.shape, b.frame) for b in boards), direction, hidden)
+
+
+@lru_cache(maxsize=256)
+def _projected(stands: tuple[Stands, ...], direction: Direction, hidden: bool) -> tuple[Line | ArcMark, ...]:
+    shown = [Shown(name, facets(shape), frame) for name, shape, frame in stands]
+    return lines_of(shown, direction, Meaning.VISIBLE, Meaning.HIDDEN if hidden else None)
+
+
+def forget() -> None:
+    """Drops the views kept so far: for measuring, and for testing that the same piece gives the same lines."""
+    _projected.cache_clear()
+
+
+def lines_of(
+    shown: Sequence[Shown], direction: Direction, visible: Meaning, covered: Meaning | None
+) -> tuple[Line | ArcMark, ...]:
+    """Lines and arcs of what is shown.
+
+    Args:
+        visible: what the lines in sight mean.
+        covered: what the lines out of sight mean, or None to leave them out.
+    """
+    before = scene(shown, direction)
+    if not len(before.edges.owner):
+        return ()
+    seen_edge, seen_low, seen_high, hid_edge, hid_low, hid_high = stretches(before)
+    if covered is None:
+        hid_edge, hid_low, hid_high = hid_edge[:0], hid_low[:0], hid_high[:0]
+    edge = np.concatenate((seen_edge, hid_edge))
+    low, high = np.concatenate((seen_low, hid_low)), np.concatenate((seen_high, hid_high))
+    is_covered = np.arange(len(edge)) >= len(seen_edge)
+    pieces = _pieces(before.edges, edge, low, high, is_covered)
+    return marks_of(pieces, [item.board for item in shown], visible, covered or visible)
+
+
+def _pieces(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: np.typing.NDArray[np.bool_]) -> Pieces:
+    start, run = edges.start[edge], edges.end[edge] - edges.start[edge]
+    return Pieces(
+        start=(start + low[:, None] * run)[:, :2],
+        end=(start + high[:, None] * run)[:, :2],
+        depth=np.round(start[:, 2] + run[:, 2] / 2, 6),
+        owner=edges.owner[edge],
+        covered=covered,
+        centre=edges.centre[edge],
+        radius=edges.radius[edge],
+    )

@@ -68,3 +68,11 @@ def value_at(tables: object, path: Sequence[str | int]) -> object:
             return None
         node = node[part]  # type: ignore[index]  # a list with a position or a table with a key: seen above
     return node
+
+
+def file_path(path: Path, places: Mapping[Path, Path]) -> Path:
+    """Where an address stands in the file, if it or a table above it stands in another place than it says."""
+    for length in range(len(path), 0, -1):
+        if path[:length] in places:
+            return (*places[path[:length]], *path[length:])
+    return path

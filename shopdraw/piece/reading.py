@@ -22,7 +22,8 @@ from shopdraw.piece.fault import Fault, PieceError, with_lines
 from shopdraw.piece.migration import FORMAT, LaterFormat, migrated
 from shopdraw.piece.quantity import in_unit
 from shopdraw.piece.refusal import faults_of, shown
-from shopdraw.piece.unknown import EACH, UnknownKey, known_names, unknown_keys
+from shopdraw.piece.shaping import shaped, with_long_ids
+from shopdraw.piece.unknown import UnknownKey, unknown_keys
 from shopdraw.piece.variant import VARIANT, NoSuchVariant, with_variant
 
 LARGEST_FILE = 4_000_000
@@ -81,17 +82,19 @@ def parse_piece(text: str, source: str = "piece", *, variant: str | None = None,
     text, changed = _in_present_format(text, tables, source)
     if changed:
         tables = _tables_of(text, source)
-    cautions = unknown_keys(Design, {key: tables[key] for key in tables if key != VARIANT}, text)
+    plain, places = with_long_ids({key: tables[key] for key in tables if key != VARIANT})
+    cautions = unknown_keys(Design, plain, text, places)
+    origin: dict[Address, Address] = {}
     try:
-        origin: dict[Address, Address] = {}
         if variant is not None:
-            tables, origin = with_variant(tables, variant)
+            laid, origin = with_variant(tables, variant)
+            plain, places = with_long_ids(laid)
     except NoSuchVariant as error:
         raise PieceError(source, with_lines((error.fault,), text)) from error
     try:
-        design = Design.model_validate(_shaped(tables), context=in_unit(unit_of(tables)))
+        design = Design.model_validate(shaped(plain), context=in_unit(unit_of(plain)))
     except ValidationError as error:
-        raise PieceError(source, faults_of(error, Design, tables, text, origin)) from error
+        raise PieceError(source, faults_of(error, Design, plain, text, {**places, **origin})) from error
     return Piece(design, path, text, cautions, changed)
 
 
@@ -162,22 +165,3 @@ def _in_present_format(text: str, tables: Mapping[str, Any], source: str) -> tup
     except LaterFormat as error:
         right = f"expected format {FORMAT} or earlier: a later version of shopdraw wrote this file; it is left as it is"
         raise PieceError(source, with_lines((Fault(0, "format", shown(stated), right),), text)) from error
-
-
-def _shaped(tables: Mapping[str, Any]) -> dict[str, Any]:
-    """The tables as the models take them: lists as tuples, [drawer.2] in its place below [drawer]."""
-    shaped = {key: _tuples(value) for key, value in tables.items() if key != VARIANT}
-    for name, field in Design.model_fields.items():
-        model, table = field.annotation, shaped.get(name)
-        fields = getattr(model, "model_fields", {})
-        if EACH in fields and isinstance(table, dict):
-            known = known_names(model)  # type: ignore[arg-type]  # a class with model_fields is a model
-            each = {key: value for key, value in table.items() if key not in known and isinstance(value, dict)}
-            shaped[name] = {**{key: value for key, value in table.items() if key not in each}, EACH: each}
-    return shaped
-
-
-def _tuples(value: Any) -> Any:
-    if isinstance(value, dict):
-        return {key: _tuples(item) for key, item in value.items()}
-    return tuple(_tuples(item) for item in value) if isinstance(value, list) else value

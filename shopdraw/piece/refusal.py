@@ -7,7 +7,7 @@ from typing import Any, get_args
 
 from pydantic import BaseModel, ValidationError
 
-from shopdraw.piece.address import Path, address_text, quoted, value_at
+from shopdraw.piece.address import Path, address_text, file_path, quoted, value_at
 from shopdraw.piece.fault import Fault
 from shopdraw.piece.line import line_of
 from shopdraw.piece.quantity import ERROR_KIND
@@ -41,7 +41,7 @@ def faults_of(
         model: the model that refused.
         tables: the file's tables as read, a variant laid over them.
         text: the file's text.
-        origin: for each address that a variant set, the address inside the variant.
+        origin: for ids put together and for what a variant set: its address in the file.
     """
     rights: dict[Path, list[str]] = {}
     founds: dict[Path, str] = {}
@@ -50,7 +50,7 @@ def faults_of(
         rights.setdefault(path, []).append(_right(dict(detail), path, tables))
         founds.setdefault(path, _found(path, detail["type"], model, tables))
     faults = [
-        Fault(line_of(text, origin.get(path, path)), address_text(path), founds[path], _joined(right))
+        Fault(line_of(text, file_path(path, origin)), address_text(path), founds[path], _joined(right))
         for path, right in rights.items()
     ]
     return tuple(sorted(faults, key=lambda fault: fault.line))

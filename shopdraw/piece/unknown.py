@@ -9,7 +9,7 @@ from typing import Any, get_args, get_origin
 
 from pydantic import BaseModel
 
-from shopdraw.piece.address import Path, address_text
+from shopdraw.piece.address import Path, address_text, file_path
 from shopdraw.piece.line import line_of
 
 EACH = "each"
@@ -37,10 +37,20 @@ class UnknownKey:
         return f"{self.address} is no key of a piece file: it is kept and has no effect{meant}"
 
 
-def unknown_keys(model: type[BaseModel], tables: Mapping[str, Any], text: str) -> tuple[UnknownKey, ...]:
-    """Every key of the tables that the model doesn't know, in the order of the file."""
+def unknown_keys(
+    model: type[BaseModel], tables: Mapping[str, Any], text: str, places: Mapping[Path, Path]
+) -> tuple[UnknownKey, ...]:
+    """Every key of the tables that the model doesn't know, in the order of the file.
+
+    Args:
+        model: what the tables are to be.
+        tables: the file's tables, ids put together.
+        text: the file's text.
+        places: for ids that were put together: the address in the file.
+    """
     found = [
-        UnknownKey(line_of(text, path), address_text(path), nearest) for path, nearest in _unknown(model, tables, ())
+        UnknownKey(line_of(text, file_path(path, places)), address_text(path), nearest)
+        for path, nearest in _unknown(model, tables, ())
     ]
     return tuple(sorted(found, key=lambda key: key.line))
 

@@ -178,7 +178,7 @@ def _refuse(part: str, text: str) -> NoReturn:
     if not part:
         right = "write a length on both sides, as 31 1/2 + 3/4"
         raise LengthError(text, "has a plus or minus with nothing beside it", right)
-    if re.search(r"[0-9] *- *[0-9]+/[0-9]", part) and re.search(r" -|- ", part):
+    if re.match(r"[0-9]+( -|- )[0-9]+/[0-9]", part):
         mixed, less = re.sub(r" *- *", " ", part), re.sub(r" *- *", " - ", part)
         raise LengthError(text, f"can be read as {mixed} or as {less}", f"write {mixed} or {less}")
     if re.search(rf".[{_MINUS}-]", part):

@@ -31,7 +31,7 @@ test: $(VENV)/installed-tests
 	$(IN) -m pytest -n $(WORKERS) -q
 
 bench: $(VENV)/installed-tests
-	$(IN) tests/bench.py
+	@for each in tests/benchmarks/*.py; do echo "== $$each"; $(IN) $$each || exit 1; done
 
 # Debian keeps the parts of venv that bring pip in a package of its own (python3-venv). So the environment is made
 # bare, and the pip that is there puts one into it; where that pip is too old for it, Python's own copy does.

@@ -9,11 +9,14 @@ from __future__ import annotations
 import argparse
 import os
 import sys
-from collections.abc import Callable, Sequence
-from typing import NoReturn
 
 from shopdraw import __version__
 from shopdraw.cli.refused import Refused, reason_of, refused
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:  # the same name that typing has, whose import would take a tenth of the time that --help takes
+    from collections.abc import Callable, Sequence
+    from typing import Any, NoReturn
 
 KINDS_OF_PIECE = ("slant-desk", "chest", "bookcase", "lectern")
 KINDS_OF_OUTPUT = ("sheets", "templates", "drawing", "cnc", "lists")
@@ -24,8 +27,29 @@ EXIT_STOPPED = 130
 """128 + SIGINT, as shells report it."""
 
 
+class _Lines(argparse.HelpFormatter):
+    """Help as wide as the terminal; argparse itself would import every compression library to ask how wide that is."""
+
+    def __init__(self, prog: str) -> None:
+        super().__init__(prog, width=_columns() - 2)
+
+
+def _columns() -> int:
+    try:
+        return max(int(os.environ.get("COLUMNS", "")), 40)
+    except ValueError:
+        pass
+    try:
+        return max(os.get_terminal_size(sys.stdout.fileno()).columns, 40)
+    except (OSError, ValueError, AttributeError):  # no terminal
+        return 80
+
+
 class _Parser(argparse.ArgumentParser):
     """Argparse, with an error in one line."""
+
+    def __init__(self, **settings: Any) -> None:
+        super().__init__(**{"formatter_class": _Lines, **settings})
 
     def error(self, message: str) -> NoReturn:
         sys.stderr.write(f"{self.prog}: {message}; see {self.prog} --help\n")

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+TYPE_CHECKING = False
+if TYPE_CHECKING:  # spares --help an import
+    from collections.abc import Iterable
 
 
 class Refused(Exception):

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
+from math import lcm
 
 from shopdraw.measure.error import ChainError
 from shopdraw.measure.rounding import Size, exact_mm, steps_in
@@ -40,26 +42,30 @@ class Chain:
 
 @dataclass(frozen=True, slots=True)
 class _Group:
-    """Links of one size: how many steps the size is, and where they stand in the chain."""
+    """Links of one size: where they stand in the chain, and the size as a floor and a rest.
 
-    size: Fraction
+    Attributes:
+        floor: whole steps in the size.
+        over: the rest, in parts of a step.
+        parts: how many parts a step has; the same for all groups, so that errors compare as whole numbers.
+        places: where the links stand.
+    """
+
+    floor: int
+    over: int
+    parts: int
     places: tuple[int, ...]
 
-    @property
-    def floor(self) -> int:
-        return self.size.numerator // self.size.denominator
-
-    def raises(self) -> Iterator[int]:
+    def raises(self) -> range:
         """How many steps in all the group may be printed above its floors, each link staying within one step."""
         count = len(self.places)
-        lowest = -count if self.size == self.floor and self.floor > 0 else 0
-        return iter(range(lowest, count + 1))
+        return range(-count if not self.over and self.floor else 0, count + 1)
 
-    def price(self, raised: int) -> tuple[int, Fraction]:
-        """What it costs: 1 if equal links come out unequal; then the sum of squared errors in steps."""
-        count, over = len(self.places), self.size - self.floor
-        moved, by = abs(raised), 1 if raised > 0 else -1
-        return int(raised % count != 0), moved * (by - over) ** 2 + (count - moved) * over**2
+    def price(self, raised: int) -> tuple[int, int]:
+        """What it costs: 1 if equal links come out unequal; then the sum of squared errors in parts of a step."""
+        count, moved = len(self.places), abs(raised)
+        step = self.parts if raised > 0 else -self.parts
+        return int(raised % count != 0), moved * (step - self.over) ** 2 + (count - moved) * self.over**2
 
 
 def round_chain(links: Sequence[Size], step: Fraction, overall: Size | None = None) -> Chain:
@@ -85,15 +91,22 @@ def round_chain(links: Sequence[Size], step: Fraction, overall: Size | None = No
         raise ChainError(
             f"the links make {made:.2f} mm, the overall is {stated:.2f} mm: {abs(stated - made):.2f} mm off"
         )
-    total = steps_in(whole, step)
-    groups = _groups([link / step for link in exact])
-    raises = _cheapest(groups, total - sum(g.floor * len(g.places) for g in groups))
-    printed = [0] * len(exact)
+    # An overall that differs by a hair still has one printed figure: its own, wherever it stands.
+    total = steps_in(whole if overall is None else overall, step)
+    return Chain(step, _printed(tuple(link / step for link in exact), total), total)
+
+
+@lru_cache(maxsize=4096)
+def _printed(sizes: tuple[Fraction, ...], total: int) -> tuple[int, ...]:
+    """Whole steps for sizes in steps, adding up to `total`; kept, since a chain stands on more than one sheet."""
+    groups = _groups(sizes)
+    raises = _cheapest(groups, total - sum(group.floor * len(group.places) for group in groups))
+    printed = [0] * len(sizes)
     for group, raised in zip(groups, raises, strict=True):
         first_moved = len(group.places) - abs(raised)
         for order, place in enumerate(group.places):
             printed[place] = group.floor + ((1 if raised > 0 else -1) if order >= first_moved else 0)
-    return Chain(step, tuple(printed), total)
+    return tuple(printed)
 
 
 def _groups(sizes: Sequence[Fraction]) -> tuple[_Group, ...]:
@@ -101,7 +114,8 @@ def _groups(sizes: Sequence[Fraction]) -> tuple[_Group, ...]:
     places: dict[Fraction, list[int]] = {}
     for place, size in enumerate(sizes):
         places.setdefault(size, []).append(place)
-    return tuple(_Group(size, tuple(where)) for size, where in places.items())
+    parts = lcm(*(size.denominator for size in sizes))
+    return tuple(_Group(*divmod(int(size * parts), parts), parts, tuple(where)) for size, where in places.items())
 
 
 def _cheapest(groups: Sequence[_Group], wanted: int) -> tuple[int, ...]:
@@ -111,12 +125,12 @@ def _cheapest(groups: Sequence[_Group], wanted: int) -> tuple[int, ...]:
     always exists: floors make at most the rounded overall, floors plus one a link make at least that, and single links
     may go up one by one.
     """
-    reached: dict[int, tuple[int, Fraction, tuple[int, ...]]] = {0: (0, Fraction(0), ())}
+    reached: dict[int, tuple[int, int, tuple[int, ...]]] = {0: (0, 0, ())}
     for group in groups:
-        onward: dict[int, tuple[int, Fraction, tuple[int, ...]]] = {}
+        prices = [(raised, group.price(raised)) for raised in group.raises()]
+        onward: dict[int, tuple[int, int, tuple[int, ...]]] = {}
         for total, (unequal, error, raises) in reached.items():
-            for raised in group.raises():
-                more_unequal, more_error = group.price(raised)
+            for raised, (more_unequal, more_error) in prices:
                 way = (unequal + more_unequal, error + more_error, (*raises, raised))
                 if total + raised not in onward or way < onward[total + raised]:
                     onward[total + raised] = way

@@ -6,6 +6,7 @@ from bisect import bisect_right
 from dataclasses import dataclass
 from functools import lru_cache
 
+from shopdraw.measure import Unit, length_of
 from shopdraw.trade.table import NotInTable, Row, Source, sources, table
 
 FIELD_MM = 50.0
@@ -119,9 +120,10 @@ def _plain(name: str) -> str:
 
 
 def _paper(row: Row) -> PaperSize:
-    unit = 25.4 if row["unit"] == "in" else 1.0
-    width, height = row["width"] * unit, row["height"] * unit
-    left, right, bottom, top = (margin * unit for margin in row["margins"])
+    unit = Unit.INCH if row["unit"] == "in" else Unit.MM
+    width, height, left, right, bottom, top = (
+        length_of(size, unit).mm for size in (row["width"], row["height"], *row["margins"])
+    )
     return PaperSize(
         row["name"],
         tuple(row.get("also", ())),

@@ -63,6 +63,11 @@ def test_a_link_below_zero_is_refused() -> None:
         round_chain([5.0, -1.0], Fraction(1))
 
 
+def test_an_overall_off_by_a_hair_keeps_its_own_figure() -> None:
+    chain = round_chain([5.2499, 5.2499], Fraction(1), overall=10.5)
+    assert chain.overall == sum(chain.links) == 11
+
+
 def test_no_links_make_nothing() -> None:
     assert round_chain([], Fraction(1)).overall == 0
 

@@ -9,21 +9,24 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 
+from shopdraw.drawing.explode import ASME_PAST_MM, ISO_PAST_WIDTHS
+from shopdraw.drawing.line_style import line_style
+from shopdraw.drawing.mark import Meaning
+
 INCH = 25.4
 ISO_HEIGHTS = (1.8, 2.5, 3.5, 5.0, 7.0, 10.0, 14.0, 20.0)
 """Nominal heights, ISO 3098-1."""
 INCH_HEIGHTS = tuple(n * INCH / 32 for n in (3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 24))
 """Heights of lettering on inch sheets: steps of 1/32 in from 3/32 in."""
-ISO_WIDTHS = (0.13, 0.18, 0.25, 0.35, 0.5, 0.7, 1.0, 1.4, 2.0)
-"""Line widths, ISO 128-2."""
 LEAST_PRINT = 1.75
 """A letter that is printed smaller can't be read; 3.5 halved."""
 
-_GROUPS = {
-    "large": (3.5, 5.0, 7.0, 7.0, 0.35),
-    "medium": (2.5, 3.5, 5.0, 5.0, 0.25),
-    "small": (2.5, 3.5, 5.0, 5.0, 0.25),
+_HEIGHTS = {
+    "large": (3.5, 5.0, 7.0, 7.0, 2.5),
+    "medium": (2.5, 3.5, 5.0, 5.0, 1.8),
+    "small": (2.5, 3.5, 5.0, 5.0, 1.8),
 }
+"""Figures, balloons, section letters, sheet titles, names of fields, by group of paper (common practice)."""
 
 
 class BadLook(ValueError):
@@ -41,11 +44,12 @@ class Look:
         balloon: height of balloon labels and view titles.
         section: height of section letters.
         title: height of the sheet's title and number.
+        label: height of the smallest words: names of title block fields.
         narrow, wide: line widths.
         first_row, next_row: least distance from the view to row 1 and from row to row.
-        extension_gap, extension_past: where an extension line starts off its feature and ends past the line.
-        arrow, arrow_width: size of an arrowhead.
+        extension_past: how far an extension line goes past the dimension line.
         strokes: oblique strokes instead of arrows everywhere.
+        inch: letters follow the inch series.
     """
 
     style: str
@@ -54,20 +58,19 @@ class Look:
     balloon: float
     section: float
     title: float
+    label: float
     narrow: float
     wide: float
     first_row: float = 10.0
     next_row: float = 8.0
-    extension_gap: float = 0.0
     extension_past: float = 2.0
-    arrow: float = 3.0
-    arrow_width: float = 1.0
     strokes: bool = False
+    inch: bool = False
 
     @property
     def text_gap(self) -> float:
         """From a dimension line to the baseline of the figure above it."""
-        return max(0.8, 0.3 * self.figure)
+        return 0.4 * self.figure
 
     @property
     def pitch(self) -> float:
@@ -107,18 +110,19 @@ def look_for(style: str, group: str, *, inch: bool = False, reduction: float = 1
     """
     if style not in ("iso", "asme"):
         raise BadLook(f"style is {style!r}; it must be iso or asme")
-    if group not in _GROUPS:
+    if group not in _HEIGHTS:
         raise BadLook(f"group of paper is {group!r}; it must be large, medium or small")
-    heights = INCH_HEIGHTS if inch else ISO_HEIGHTS
-    figure, balloon, section, title, narrow = _GROUPS[group]
-    asme = style == "asme"
+    figure, balloon, section, title, label = (_height(h, reduction, inch=inch) for h in _HEIGHTS[group])
+    narrow, wide = line_style(Meaning.SIZE, group).width_mm, line_style(Meaning.VISIBLE, group).width_mm
+    past = ASME_PAST_MM if style == "asme" else ISO_PAST_WIDTHS * narrow
     return Look(
-        style,
-        group,
-        *(step_up(height, reduction, heights) for height in (figure, balloon, section, title)),
-        narrow,
-        {0.25: 0.5, 0.35: 0.7}[narrow],
-        extension_gap=1.5 if asme else 0.0,
-        extension_past=3.0 if asme else 8 * narrow,
-        strokes=strokes,
+        style, group, figure, balloon, section, title, label, narrow, wide, extension_past=past, strokes=strokes, inch=inch
     )
+
+
+def _height(nominal: float, reduction: float, *, inch: bool) -> float:
+    """A height of the group in its series: the nearest one, or the next that stays readable when reduced."""
+    if not inch:
+        return step_up(nominal, reduction)
+    nearest = min(INCH_HEIGHTS, key=lambda height: abs(height - nominal))
+    return step_up(nearest, reduction, INCH_HEIGHTS)

@@ -1,0 +1,198 @@
+"""Views on paper: in projection or in rows, far enough apart, off the frame and the title block. Paper mm."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from shopdraw.drawing.sheet import Placed
+from shopdraw.shape.path import Point
+from shopdraw.sheet.box import Bounds, united
+from shopdraw.sheet.look import Look
+from shopdraw.sheet.title_block import block_box
+from shopdraw.sheet.view import ComposedView
+from shopdraw.trade.paper import PaperSize
+from shopdraw.trade.scale import Scale
+
+BETWEEN_VIEWS = 20.0
+OFF_FRAME = 5.0
+_CORNERS = ((0.5, 0.5), (0.0, 1.0), (1.0, 1.0), (0.0, 0.0), (0.5, 1.0), (0.0, 0.5))
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """A view and where its (0, 0) stands on the paper."""
+
+    view: ComposedView
+    at: Point
+
+    @property
+    def box(self) -> Bounds:
+        """The room that it takes on the paper."""
+        x0, y0, x1, y1 = self.view.room
+        return x0 + self.at[0], y0 + self.at[1], x1 + self.at[0], y1 + self.at[1]
+
+    def placed(self) -> Placed:
+        """As a sheet carries it."""
+        return Placed(self.view.drawing, self.view.scale, self.at)
+
+
+@dataclass(frozen=True, slots=True)
+class FreeArea:
+    """Where views may stand: a box less the corner that the title block takes, both with their margins."""
+
+    box: Bounds
+    block: Bounds
+
+    def holds(self, room: Bounds) -> bool:
+        """Whether a view's room lies inside and off the title block."""
+        x0, y0, x1, y1 = self.box
+        bx0, _, _, by1 = self.block
+        inside = room[0] >= x0 - 1e-6 and room[1] >= y0 - 1e-6 and room[2] <= x1 + 1e-6 and room[3] <= y1 + 1e-6
+        return inside and (room[2] <= bx0 + 1e-6 or room[1] >= by1 - 1e-6)
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """What `choose_scale` settled on."""
+
+    size: PaperSize
+    scale: Scale
+    look: Look
+    standing: tuple[Standing, ...]
+
+
+def free_area(size: PaperSize, look: Look) -> FreeArea:
+    """The area inside a sheet's frame, 5 off the frame and off the title block."""
+    x0, y0, x1, y1 = size.frame
+    bx0, by0, bx1, by1 = block_box(size, look)
+    return FreeArea(
+        (x0 + OFF_FRAME, y0 + OFF_FRAME, x1 - OFF_FRAME, y1 - OFF_FRAME),
+        (bx0 - OFF_FRAME, by0, bx1, by1 + OFF_FRAME),
+    )
+
+
+def stand_in_projection(
+    front: ComposedView, side: ComposedView, plan: ComposedView, area: FreeArea, *, third_angle: bool
+) -> tuple[Standing, ...] | None:
+    """Front, right side and plan in projection; None where they don't fit.
+
+    Third angle: the plan above the front, the right side on its right. First angle: the plan below, the right side on
+    its left. Floors are level, the plan is in line with the front.
+    """
+    fx0, fy0, fx1, fy1 = front.room
+    sx0, _, sx1, _ = side.room
+    side_x = fx1 + BETWEEN_VIEWS - sx0 if third_angle else fx0 - BETWEEN_VIEWS - sx1
+    near = [front.room]
+    plan_x0, plan_x1 = plan.room[0] - BETWEEN_VIEWS, plan.room[2] + BETWEEN_VIEWS
+    if sx0 + side_x < plan_x1 and sx1 + side_x > plan_x0:
+        near.append(side.room)
+    top, foot = max(box[3] for box in near), min(box[1] for box in near)
+    plan_y = top + BETWEEN_VIEWS - plan.room[1] if third_angle else foot - BETWEEN_VIEWS - plan.room[3]
+    group = (Standing(front, (0.0, 0.0)), Standing(side, (side_x, 0.0)), Standing(plan, (0.0, plan_y)))
+    return _slid_into(group, area)
+
+
+def stand_in_rows(views: Sequence[ComposedView], area: FreeArea) -> tuple[Standing, ...] | None:
+    """Views in rows from the upper left, all of them; None where they don't fit."""
+    standing, rest = _fill(views, area)
+    return standing if not rest else None
+
+
+def stand_on_pages(views: Sequence[ComposedView], area: FreeArea) -> tuple[tuple[Standing, ...], ...] | None:
+    """Views in rows on as many sheets as they need, in their order; None where one is too large for any sheet."""
+    pages: list[tuple[Standing, ...]] = []
+    rest: Sequence[ComposedView] = views
+    while rest:
+        standing, after = _fill(rest, area)
+        if not standing:
+            return None
+        pages.append(standing)
+        rest = after
+    return tuple(pages)
+
+
+def choose_scale(
+    sizes: Iterable[PaperSize],
+    scales: Sequence[Scale],
+    look_of: Callable[[PaperSize], Look],
+    stand: Callable[[Scale, Look, FreeArea], tuple[Standing, ...] | None],
+) -> Choice | None:
+    """The first paper on which the views fit, at the largest scale that fits on it; None where nothing fits.
+
+    Args:
+        sizes: papers, the one asked for first, then larger ones.
+        scales: preferred scales, largest first.
+        look_of: the look on a paper.
+        stand: composes the views at a scale and stands them in the free area, or gives None.
+    """
+    for size in sizes:
+        look = look_of(size)
+        area = free_area(size, look)
+        for scale in scales:
+            standing = stand(scale, look, area)
+            if standing is not None:
+                return Choice(size, scale, look, standing)
+    return None
+
+
+def _slid_into(group: Sequence[Standing], area: FreeArea) -> tuple[Standing, ...] | None:
+    """The group as a whole in the middle of the area, or else in the first corner where it clears the title block."""
+    x0, y0, x1, y1 = united([standing.box for standing in group])
+    ax0, ay0, ax1, ay1 = area.box
+    spare_x, spare_y = (ax1 - ax0) - (x1 - x0), (ay1 - ay0) - (y1 - y0)
+    if spare_x < -1e-6 or spare_y < -1e-6:
+        return None
+    for share_x, share_y in _CORNERS:
+        dx, dy = ax0 - x0 + spare_x * share_x, ay0 - y0 + spare_y * share_y
+        moved = tuple(Standing(s.view, (s.at[0] + dx, s.at[1] + dy)) for s in group)
+        if all(area.holds(standing.box) for standing in moved):
+            return moved
+    return None
+
+
+def _fill(views: Sequence[ComposedView], area: FreeArea) -> tuple[tuple[Standing, ...], Sequence[ComposedView]]:
+    """Rows from the top down until the next view finds no place; what stands, and what is left."""
+    x0, y0, x1, y1 = area.box
+    standing: list[Standing] = []
+    top = y1
+    done = 0
+    while done < len(views):
+        count, tall = _row_from(views[done:], top, area)
+        if not count:
+            break
+        row = views[done : done + count]
+        right = area.block[0] if top - tall < area.block[3] else x1
+        spare = (right - x0 - sum(v.width for v in row) - BETWEEN_VIEWS * (count - 1)) / (count + 1)
+        x = x0
+        for view in row:
+            x += spare
+            standing.append(Standing(view, (x - view.room[0], top - tall - view.room[1])))
+            x += view.width + BETWEEN_VIEWS
+        top -= tall + BETWEEN_VIEWS
+        done += count
+    lowest = min((s.box[1] for s in standing), default=y0)
+    return tuple(_lowered(standing, max(0.0, lowest - y0), area)), views[done:]
+
+
+def _row_from(views: Sequence[ComposedView], top: float, area: FreeArea) -> tuple[int, float]:
+    """How many of the views make the next row, and how tall it is."""
+    x0, y0, x1, _ = area.box
+    best = (0, 0.0)
+    for count in range(1, len(views) + 1):
+        row = views[:count]
+        tall = max(view.height for view in row)
+        wide = sum(view.width for view in row) + BETWEEN_VIEWS * (count - 1)
+        right = area.block[0] if top - tall < area.block[3] - 1e-6 else x1
+        if top - tall < y0 - 1e-6 or wide > right - x0 + 1e-6:
+            break
+        best = (count, tall)
+    return best
+
+
+def _lowered(standing: Sequence[Standing], spare: float, area: FreeArea) -> Iterator[Standing]:
+    """Rows moved down evenly, where that keeps them off the title block."""
+    levels = sorted({round(s.box[1], 6) for s in standing}, reverse=True)
+    step = spare / (len(levels) + 1)
+    moved = [Standing(s.view, (s.at[0], s.at[1] - step * (levels.index(round(s.box[1], 6)) + 1))) for s in standing]
+    yield from moved if all(area.holds(s.box) for s in moved) else standing

@@ -1,0 +1,216 @@
+"""Balloons: labels in circles beside a view, in straight columns or rows, leaders not crossing. Paper mm.
+
+Practice of ISO 6433 (read second-hand): outside the outline, in line, one height larger than dimensions; leaders and
+their ends as ISO 128-2 has them.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+
+from shopdraw.drawing.explode import ARROW_LENGTH_MM, ARROW_WIDTH_MM
+from shopdraw.drawing.mark import ArcMark, Arrow, Dot, Line, Mark, Meaning, Text
+from shopdraw.shape.path import Point
+from shopdraw.sheet.box import Bounds, Segment, crossing, upright, words_size
+from shopdraw.sheet.ground import Ground, Stroke, What
+from shopdraw.sheet.leader import DOT_RADIUS, leader_clashes
+from shopdraw.sheet.look import Look
+from shopdraw.sheet.view import Balloon
+
+CIRCLE = 2.5
+"""Diameter of the circle over the label's height."""
+LONGEST = 80.0
+LEAST_LEAN_DEG = 15.0
+_AIR = 2.0
+_SIDES = ("right", "above", "left", "below")
+
+
+@dataclass(frozen=True, slots=True)
+class _Seat:
+    """A place for a balloon: its middle and the side that it stands on."""
+
+    at: Point
+    side: str
+
+
+@dataclass(frozen=True, slots=True)
+class Ballooned:
+    """Balloons as marks on paper, and the labels that found no place."""
+
+    marks: tuple[Mark, ...]
+    failed: tuple[str, ...]
+
+
+def place_balloons(balloons: Sequence[Balloon], scale: float, around: Bounds, ground: Ground, look: Look) -> Ballooned:
+    """Balloons round a view; the ground gains them.
+
+    Each side is tried in turn for the balloons that are still without a seat; on a side they are ordered along it by
+    their targets, and neighbours are swapped while leaders cross.
+
+    Args:
+        balloons: labels with targets, true-size mm.
+        scale: of the view.
+        around: box round the view with its rows, paper mm.
+        ground: what stands there.
+        look: heights and widths.
+    """
+    waiting = sorted(balloons, key=lambda b: (b.label, b.target))
+    marks: list[Mark] = []
+    for distance in (0.0, 12.0):
+        for side in _by_nearness(waiting, scale, around):
+            waiting, made = _fill_side(side, waiting, scale, around, distance, ground, look)
+            marks.extend(made)
+    return Ballooned(tuple(marks), tuple(b.label for b in waiting))
+
+
+def _by_nearness(balloons: Sequence[Balloon], scale: float, around: Bounds) -> list[str]:
+    """Sides in the order in which they suit most of the balloons."""
+    counts = dict.fromkeys(_SIDES, 0)
+    for balloon in balloons:
+        counts[min(_SIDES, key=lambda side: _gap(balloon, scale, around, side))] += 1
+    return sorted(_SIDES, key=lambda side: -counts[side])
+
+
+def _gap(balloon: Balloon, scale: float, around: Bounds, side: str) -> float:
+    x, y = balloon.target[0] * scale, balloon.target[1] * scale
+    x0, y0, x1, y1 = around
+    return {"left": x - x0, "right": x1 - x, "above": y1 - y, "below": y - y0}[side]
+
+
+def _fill_side(
+    side: str, waiting: list[Balloon], scale: float, around: Bounds, distance: float, ground: Ground, look: Look
+) -> tuple[list[Balloon], list[Mark]]:
+    """Seats as many as a side holds without a clash; gives back the rest."""
+    radius = CIRCLE * look.balloon / 2
+    upright_side = side in ("left", "right")
+    held = sorted(
+        (b for b in waiting if _gap(b, scale, around, side) + distance < LONGEST),
+        key=lambda b: (b.target[1] if upright_side else b.target[0], b.target, b.label),
+    )
+    seated = _seats(held, side, scale, around, distance + radius + _AIR, look)
+    seated = _swapped(seated, scale, radius)
+    marks: list[Mark] = []
+    done: set[tuple[str, Point]] = set()
+    for balloon, seat in seated:
+        placed = _balloon_marks(balloon, seat, scale, ground, look)
+        if placed is not None:
+            marks.extend(placed)
+            done.add((balloon.label, balloon.target))
+    return [b for b in waiting if (b.label, b.target) not in done], marks
+
+
+def _seats(
+    held: Sequence[Balloon], side: str, scale: float, around: Bounds, off: float, look: Look
+) -> list[tuple[Balloon, _Seat]]:
+    """Seats in a straight line, each as near to its target's level as its neighbours allow, leaning by 15° or more."""
+    x0, y0, x1, y1 = around
+    upright_side = side in ("left", "right")
+    low, high = (y0, y1) if upright_side else (x0, x1)
+    across = {"left": x0 - off, "right": x1 + off, "above": y1 + off, "below": y0 - off}[side]
+    pitch = CIRCLE * look.balloon + _AIR
+    made: list[tuple[Balloon, _Seat]] = []
+    last = low - pitch / 2
+    lean = math.tan(math.radians(LEAST_LEAN_DEG + 1.0))
+    for balloon in held:
+        tx, ty = balloon.target[0] * scale, balloon.target[1] * scale
+        level, gap = (ty, abs(across - tx)) if upright_side else (tx, abs(across - ty))
+        wanted = max(last + pitch, level - lean * gap)
+        if abs(wanted - level) < lean * gap - 1e-9:
+            wanted = max(wanted, level + lean * gap)
+        depth = pitch * len(balloon.stack)
+        if wanted > high + pitch:
+            continue
+        last = wanted + (depth if upright_side else 0.0)
+        made.append((balloon, _Seat((across, wanted) if upright_side else (wanted, across), side)))
+    return made
+
+
+def _swapped(seated: list[tuple[Balloon, _Seat]], scale: float, radius: float) -> list[tuple[Balloon, _Seat]]:
+    """Neighbours exchange seats while that lessens crossings; a fixed number of rounds."""
+    order = list(seated)
+    for _ in range(len(order)):
+        changed = False
+        for i in range(len(order) - 1):
+            (one, here), (two, there) = order[i], order[i + 1]
+            now = crossing(_leader(one, here, scale, radius), _leader(two, there, scale, radius))
+            then = crossing(_leader(two, here, scale, radius), _leader(one, there, scale, radius))
+            if now is not None and then is None:
+                order[i], order[i + 1] = (two, here), (one, there)
+                changed = True
+        if not changed:
+            break
+    return order
+
+
+def _leader(balloon: Balloon, seat: _Seat, scale: float, radius: float) -> Segment:
+    target = (balloon.target[0] * scale, balloon.target[1] * scale)
+    long = math.dist(target, seat.at)
+    share = (long - radius) / long if long > radius else 0.0
+    return target, (target[0] + (seat.at[0] - target[0]) * share, target[1] + (seat.at[1] - target[1]) * share)
+
+
+def _balloon_marks(balloon: Balloon, seat: _Seat, scale: float, ground: Ground, look: Look) -> list[Mark] | None:
+    """A balloon at its seat or at one slid along the row until nothing is in its way; None where all is taken."""
+    radius = CIRCLE * look.balloon / 2
+    for at in _slid(seat):
+        circles = list(_circles(balloon, _Seat(at, seat.side), radius))
+        line = _leader(balloon, _Seat(at, seat.side), scale, radius)
+        if not _leans(line) or math.dist(*line) > LONGEST or leader_clashes(line, ground):
+            continue
+        if all(_free_circle(middle, radius, ground) for middle, _ in circles):
+            return _stand(balloon, circles, line, radius, ground, look)
+    return None
+
+
+def _slid(seat: _Seat) -> Iterator[Point]:
+    x, y = seat.at
+    for by in (0.0, 4.0, -4.0, 8.0, -8.0, 12.0, -12.0, 18.0, -18.0, 24.0, -24.0):
+        yield (x, y + by) if seat.side in ("left", "right") else (x + by, y)
+
+
+def _leans(line: Segment) -> bool:
+    (x0, y0), (x1, y1) = line
+    angle = abs(math.degrees(math.atan2(y1 - y0, x1 - x0))) % 90.0
+    return LEAST_LEAN_DEG - 0.5 <= angle <= 90.0 - LEAST_LEAN_DEG + 0.5
+
+
+def _circles(balloon: Balloon, seat: _Seat, radius: float) -> Iterable[tuple[Point, str]]:
+    """Middles and labels; a stack goes on away from the view, or upwards in a column."""
+    x, y = seat.at
+    for i, label in enumerate((balloon.label, *balloon.stack)):
+        by = 2 * radius * i
+        yield {"left": (x - by, y), "right": (x + by, y), "above": (x, y + by), "below": (x, y - by)}[seat.side], label
+
+
+def _free_circle(middle: Point, radius: float, ground: Ground) -> bool:
+    x, y = middle
+    return ground.free_for_words(upright((x - radius, y - radius, x + radius, y + radius)), "", 1.0)
+
+
+def _stand(
+    balloon: Balloon, circles: list[tuple[Point, str]], line: Segment, radius: float, ground: Ground, look: Look
+) -> list[Mark]:
+    target, foot = line
+    board = balloon.board
+    marks: list[Mark] = [Line(target, foot, Meaning.SIZE, board)]
+    if balloon.end == "arrow":
+        angle = math.degrees(math.atan2(target[1] - foot[1], target[0] - foot[0])) % 360.0
+        marks.append(Arrow(target, angle, ARROW_LENGTH_MM, ARROW_WIDTH_MM, Meaning.SIZE, board))
+    else:
+        marks.append(Dot(target, DOT_RADIUS, Meaning.SIZE, board))
+    ground.add_stroke(Stroke(line, What.LEADER, f"balloon {balloon.label}"))
+    for (x, y), label in circles:
+        height = _label_height(label, radius, look)
+        marks.append(ArcMark((x, y), radius, 0.0, 360.0, Meaning.SIZE, board))
+        marks.append(Text((x, y - height / 2), label, height, "middle", 0.0, Meaning.WORD, board))
+        ground.add_box(upright((x - radius, y - radius, x + radius, y + radius)), f"balloon {balloon.label}")
+    return marks
+
+
+def _label_height(label: str, radius: float, look: Look) -> float:
+    """The balloon height, or the height of dimensions where the label would touch its circle."""
+    width = words_size(label, look.balloon)[0]
+    fits = math.hypot(width, look.balloon) / 2 < radius - 0.5
+    return look.balloon if fits else look.figure

@@ -1,0 +1,162 @@
+"""What already stands on a view, so that the next figure finds free paper: lines and boxes by place. Paper mm."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from enum import Enum
+from itertools import pairwise
+
+from shopdraw.drawing.bounds import arrow_corners
+from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Meaning, Text
+from shopdraw.shape.path import Point
+from shopdraw.sheet.box import Bounds, Box, Segment, box_of_text, upright
+
+CELL = 8.0
+_STEP = CELL / 2
+CLEAR = 0.5
+"""A figure's box is grown by this before it is tested."""
+
+
+class What(Enum):
+    """What a line on a view is there for."""
+
+    VIEW = "view"
+    EXTENSION = "extension"
+    DIMENSION = "dimension"
+    LEADER = "leader"
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """A straight line that stands on the view, what for, and whose it is."""
+
+    line: Segment
+    what: What
+    owner: str
+    meaning: Meaning = Meaning.SIZE
+
+
+class Ground:
+    """Lines and boxes, found by place. A ground may stand on another, which it leaves as it is."""
+
+    def __init__(self, under: Ground | None = None) -> None:
+        self._under = under
+        self._strokes: list[Stroke] = []
+        self._boxes: list[tuple[Box, str]] = []
+        self._stroke_cells: dict[tuple[int, int], list[int]] = {}
+        self._box_cells: dict[tuple[int, int], list[int]] = {}
+
+    def add_stroke(self, stroke: Stroke) -> None:
+        """A line that figures must keep off."""
+        place = len(self._strokes)
+        self._strokes.append(stroke)
+        for cell in dict.fromkeys(_cells_along(stroke.line)):
+            self._stroke_cells.setdefault(cell, []).append(place)
+
+    def add_box(self, box: Box, owner: str) -> None:
+        """A figure or other words that lines and figures must keep off."""
+        place = len(self._boxes)
+        self._boxes.append((box, owner))
+        for cell in _cells_in(box.bounds()):
+            self._box_cells.setdefault(cell, []).append(place)
+
+    def strokes_near(self, bounds: Bounds) -> Iterator[Stroke]:
+        """Lines that may lie in a box; each once, in the order they were added."""
+        x0, y0, x1, y1 = bounds
+        wide = (x0 - _STEP, y0 - _STEP, x1 + _STEP, y1 + _STEP)
+        if self._under is not None:
+            yield from self._under.strokes_near(bounds)
+        found: set[int] = set()
+        for cell in _cells_in(wide):
+            found.update(self._stroke_cells.get(cell, ()))
+        for place in sorted(found):
+            yield self._strokes[place]
+
+    def boxes_near(self, bounds: Bounds) -> Iterator[tuple[Box, str]]:
+        """Boxes of words that may meet a box; each once, in the order they were added."""
+        if self._under is not None:
+            yield from self._under.boxes_near(bounds)
+        found: set[int] = set()
+        for cell in _cells_in(bounds):
+            found.update(self._box_cells.get(cell, ()))
+        for place in sorted(found):
+            yield self._boxes[place]
+
+    def free_for_words(self, box: Box, owner: str, clear: float = CLEAR) -> bool:
+        """Whether words may stand in a box: grown, it meets no other box and no line but its owner's."""
+        grown = box.grown(clear)
+        bounds = grown.bounds()
+        if any(grown.meets_box(other) for other, _ in self.boxes_near(bounds)):
+            return False
+        return not any(
+            grown.meets_line(*stroke.line) for stroke in self.strokes_near(bounds) if stroke.owner != owner
+        )
+
+    def line_meets_words(self, line: Segment, owner: str = "", clear: float = CLEAR) -> bool:
+        """Whether a line runs into words other than its owner's."""
+        return any(
+            box.grown(clear).meets_line(*line)
+            for box, whose in self.boxes_near(_bounds(line, clear))
+            if not owner or whose != owner
+        )
+
+
+def strokes_of(marks: Iterable[Mark], what: What, owner: str = "", scale: float = 1.0) -> Iterator[Stroke]:
+    """Marks as straight strokes on paper; arcs in chords, arrows as their outlines; hatches and words are left out."""
+    for mark in marks:
+        for p, q in _lines_of(mark, scale):
+            line = ((p[0] * scale, p[1] * scale), (q[0] * scale, q[1] * scale))
+            yield Stroke(line, what, owner, getattr(mark, "meaning", Meaning.HATCH))
+
+
+def boxes_of(marks: Iterable[Mark], scale: float = 1.0) -> Iterator[Box]:
+    """The boxes of words and dots among marks, on paper."""
+    for mark in marks:
+        if isinstance(mark, Text):
+            yield box_of_text(mark, scale)
+        elif isinstance(mark, Dot):
+            x, y, r = mark.centre[0] * scale, mark.centre[1] * scale, mark.radius
+            yield upright((x - r, y - r, x + r, y + r))
+
+
+def _lines_of(mark: Mark, scale: float) -> Iterator[Segment]:
+    if isinstance(mark, Line):
+        yield mark.start, mark.end
+    elif isinstance(mark, ArcMark):
+        points = arc_points(mark, scale)
+        yield from pairwise(points)
+    elif isinstance(mark, Arrow):
+        tip, left, right = arrow_corners(mark, scale)
+        yield from ((tip, left), (tip, right), (left, right))
+    else:
+        assert isinstance(mark, Area | Text | Dot)
+
+
+def arc_points(arc: ArcMark, scale: float = 1.0) -> list[Point]:
+    """Points along an arc, chords at most 2 mm on paper and 15° long."""
+    sweep = arc.end_deg - arc.start_deg
+    count = max(2, math.ceil(sweep / 15.0), min(90, math.ceil(math.radians(sweep) * arc.radius * scale / 2.0)))
+    angles = (math.radians(arc.start_deg + sweep * i / count) for i in range(count + 1))
+    return [(arc.centre[0] + arc.radius * math.cos(a), arc.centre[1] + arc.radius * math.sin(a)) for a in angles]
+
+
+def _bounds(line: Segment, by: float) -> Bounds:
+    (x0, y0), (x1, y1) = line
+    return min(x0, x1) - by, min(y0, y1) - by, max(x0, x1) + by, max(y0, y1) + by
+
+
+def _cells_along(line: Segment) -> Iterator[tuple[int, int]]:
+    (x0, y0), (x1, y1) = line
+    count = max(1, math.ceil(math.hypot(x1 - x0, y1 - y0) / _STEP))
+    for i in range(count + 1):
+        t = i / count
+        yield math.floor((x0 + t * (x1 - x0)) / CELL), math.floor((y0 + t * (y1 - y0)) / CELL)
+
+
+def _cells_in(bounds: Bounds) -> Iterator[tuple[int, int]]:
+    x0, y0, x1, y1 = (math.floor(value / CELL) for value in bounds)
+    for i in range(x0, x1 + 1):
+        for j in range(y0, y1 + 1):
+            yield i, j

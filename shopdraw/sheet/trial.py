@@ -1,0 +1,105 @@
+"""Whether a dimension may stand where it is tried, and putting it there. Paper mm."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass
+from itertools import pairwise
+
+from shopdraw.drawing.dimension import Dimension
+from shopdraw.drawing.explode import dimension_marks
+from shopdraw.drawing.mark import ArcMark, Arrow, Line, Mark, Text
+from shopdraw.sheet.box import Box, Segment, box_of_text, crossing, overlap
+from shopdraw.sheet.ground import Ground, Stroke, What, strokes_of
+from shopdraw.sheet.look import Look
+
+TOUCH = 0.2
+"""Lines that run along each other for less than this only touch."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """A dimension as it would be drawn: its lines by purpose, and its figure's box."""
+
+    dimension: Dimension
+    strokes: tuple[Stroke, ...]
+    box: Box | None
+
+
+def tried(dimension: Dimension, look: Look) -> Tried:
+    """A dimension, given in paper mm, as lines and a box."""
+    marks = dimension_marks(dimension, 1.0, look.style, look.group)
+    strokes = tuple(s for mark in marks for s in strokes_of((mark,), _purpose(mark, dimension), dimension.id))
+    box = next((box_of_text(mark) for mark in marks if isinstance(mark, Text)), None)
+    return Tried(dimension, strokes, box)
+
+
+def fits(attempt: Tried, ground: Ground, friends: frozenset[str] = frozenset()) -> bool:
+    """Whether its figure stands free and its lines meet no words and cross no dimension line or leader.
+
+    Args:
+        attempt: what is tried.
+        ground: what stands there already.
+        friends: owners whose dimension lines it may lie along (running dimensions of one origin).
+    """
+    owner = attempt.dimension.id
+    if attempt.box is not None and not ground.free_for_words(attempt.box, owner):
+        return False
+    if attempt.box is not None and any(
+        attempt.box.grown(0.15).meets_line(*stroke.line) for stroke in attempt.strokes
+    ):
+        return False
+    return not any(_clashes(stroke, ground, owner, friends) for stroke in attempt.strokes)
+
+
+def stand(attempt: Tried, ground: Ground) -> None:
+    """Puts a dimension on the ground, so that what follows keeps off it."""
+    for stroke in attempt.strokes:
+        ground.add_stroke(stroke)
+    if attempt.box is not None:
+        ground.add_box(attempt.box, attempt.dimension.id)
+
+
+def _clashes(stroke: Stroke, ground: Ground, owner: str, friends: frozenset[str]) -> bool:
+    if ground.line_meets_words(stroke.line, owner, 0.3):
+        return True
+    near = _lines_near(stroke, ground)
+    if stroke.what is What.EXTENSION:
+        return any(other.what is What.LEADER and _across(stroke, other, owner, friends) for other in near)
+    return any(_across(stroke, other, owner, friends) for other in near)
+
+
+def _across(stroke: Stroke, other: Stroke, owner: str, friends: frozenset[str]) -> bool:
+    if other.owner == owner or other.owner in friends or other.what is What.VIEW:
+        return False
+    if other.what is What.EXTENSION and stroke.what is not What.LEADER:
+        return False
+    if _same(stroke.line, other.line):
+        return False
+    return crossing(stroke.line, other.line) is not None or overlap(stroke.line, other.line, 0.3) > TOUCH
+
+
+def _same(one: Segment, two: Segment) -> bool:
+    """Whether two links of a chain share an oblique stroke."""
+    return all(math.dist(p, q) < 1e-6 for p, q in zip(one, two, strict=True))
+
+
+def _lines_near(stroke: Stroke, ground: Ground) -> Iterator[Stroke]:
+    (x0, y0), (x1, y1) = stroke.line
+    return ground.strokes_near((min(x0, x1), min(y0, y1), max(x0, x1), max(y0, y1)))
+
+
+def _purpose(mark: Mark, dimension: Dimension) -> What:
+    if isinstance(mark, ArcMark | Arrow) or not isinstance(mark, Line):
+        return What.DIMENSION
+    points = dimension.leader
+    if any((mark.start, mark.end) == pair for pair in pairwise(points)):
+        return What.LEADER
+    if dimension.kind == "angular":
+        return What.EXTENSION
+    if dimension.kind in ("radius", "diameter"):
+        return What.LEADER
+    angle = math.degrees(math.atan2(mark.end[1] - mark.start[1], mark.end[0] - mark.start[0]))
+    off = abs((angle - dimension.direction_deg + 90.0) % 180.0 - 90.0)
+    return What.EXTENSION if off > 80.0 else What.DIMENSION

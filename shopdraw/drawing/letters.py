@@ -92,13 +92,14 @@ class _Font:
     """One shipped font's measures in heights of its capitals."""
 
     def __init__(self, name: str) -> None:
-        font = TTFont(font_file(name), lazy=True)
-        self._glyf = font["glyf"]
-        self._cmap: dict[int, str] = font.getBestCmap()
-        self._advances = font["hmtx"].metrics
+        with TTFont(font_file(name)) as font:
+            self._glyf = font["glyf"]
+            self._cmap: dict[int, str] = font.getBestCmap()
+            self._advances = font["hmtx"].metrics
+            em = font["head"].unitsPerEm
         self._known: dict[str, _Glyph] = {}
         self.capital = float(self._glyf[self._cmap[ord("H")]].yMax)
-        self.em_per_capital = font["head"].unitsPerEm / self.capital
+        self.em_per_capital = em / self.capital
 
     def has(self, character: str) -> bool:
         return ord(character) in self._cmap

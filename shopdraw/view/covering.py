@@ -74,28 +74,32 @@ def _covered(edges: Edges, scene: Scene) -> tuple[Ints, Floats, Floats]:
         side = corners[:, second, :2] - corners[:, first, :2]
         size = np.maximum(np.hypot(side[:, 0], side[:, 1]), 1e-12)
         inward = np.stack((-side[:, 1], side[:, 0]), 1) / size[:, None]
-        at_start = ((start[:, :2] - corners[:, first, :2]) * inward).sum(axis=1) + _BESIDE_MM
-        at_end = ((end[:, :2] - corners[:, first, :2]) * inward).sum(axis=1) + _BESIDE_MM
-        low, high = _clipped(low, high, at_start, at_end)
+        at_start = ((start[:, :2] - corners[:, first, :2]) * inward).sum(axis=1)
+        at_end = ((end[:, :2] - corners[:, first, :2]) * inward).sum(axis=1)
+        low, high = _clipped(low, high, at_start, at_end, _BESIDE_MM)
     slope = scene.slope[triangles]
     base = corners[:, 0]
-    at_start = base[:, 2] + ((start[:, :2] - base[:, :2]) * slope).sum(axis=1) - start[:, 2] - _NEARER_MM
-    at_end = base[:, 2] + ((end[:, :2] - base[:, :2]) * slope).sum(axis=1) - end[:, 2] - _NEARER_MM
-    low, high = _clipped(low, high, at_start, at_end)
+    at_start = base[:, 2] + ((start[:, :2] - base[:, :2]) * slope).sum(axis=1) - start[:, 2]
+    at_end = base[:, 2] + ((end[:, :2] - base[:, :2]) * slope).sum(axis=1) - end[:, 2]
+    low, high = _clipped(low, high, at_start, at_end, -_NEARER_MM)
     kept = high - low > _PART
     return rows[kept], low[kept], high[kept]
 
 
-def _clipped(low: Floats, high: Floats, at_start: Floats, at_end: Floats) -> tuple[Floats, Floats]:
-    """The interval where a condition that is linear along the edge holds (≥ 0), cut out of the one so far."""
-    change = at_end - at_start
+def _clipped(low: Floats, high: Floats, at_start: Floats, at_end: Floats, margin: float) -> tuple[Floats, Floats]:
+    """The interval where a condition that is linear along the edge holds (≥ 0), cut out of the one so far.
+
+    Args:
+        margin: an edge that runs along the limit, nearer than this at both ends, meets the condition when the margin
+            is positive and fails it when it is negative. Where an edge crosses the limit it is cut exactly there.
+    """
     with np.errstate(divide="ignore", invalid="ignore"):
-        zero = -at_start / change
-    rising = at_end > at_start
-    falling = at_end < at_start
-    low = np.where(rising, np.maximum(low, zero), low)
-    high = np.where(falling, np.minimum(high, zero), high)
-    never = ~rising & ~falling & (at_start < 0)
+        zero = at_start / (at_start - at_end)
+    along = (np.abs(at_start) <= abs(margin)) & (np.abs(at_end) <= abs(margin))
+    never = along if margin < 0 else (at_start < 0) & (at_end < 0) & ~along
+    never = never | ((at_start == at_end) & (at_start < 0) & ~along)
+    low = np.where((at_end > at_start) & ~along, np.maximum(low, zero), low)
+    high = np.where((at_end < at_start) & ~along, np.minimum(high, zero), high)
     return low, np.where(never, -1.0, high)
 
 

@@ -15,6 +15,8 @@ from shopdraw.view.scene import Floats, Ints
 _SAME_WAY = 1e-6
 _SAME_LINE_MM = 1e-4
 _TOUCHING_MM = 1e-4
+_DECIMALS = 9
+"""A nanometre: the last decimals of a double differ from machine to machine."""
 
 Piece = tuple[float, float, int, bool]
 """From, to, owner, covered."""
@@ -74,8 +76,9 @@ def _lines(
         wx, wy, ox, oy = places[first]
         found = items[first:last] if last - first == 1 else drawn_once(items[first:last], _TOUCHING_MM)
         for a, b, owner, hidden in found:
-            ends = (a * wx + ox, a * wy + oy), (b * wx + ox, b * wy + oy)
-            lines.append(Line(ends[0], ends[1], meanings[hidden], boards[owner]))
+            here = (round(a * wx + ox, _DECIMALS) + 0.0, round(a * wy + oy, _DECIMALS) + 0.0)
+            there = (round(b * wx + ox, _DECIMALS) + 0.0, round(b * wy + oy, _DECIMALS) + 0.0)
+            lines.append(Line(here, there, meanings[hidden], boards[owner]))
     return lines
 
 
@@ -176,7 +179,9 @@ def _arcs(pieces: Pieces, rows: Ints, boards: Sequence[str], meanings: tuple[Mea
         spans = [span for row in members for span in _spans(pieces, row, x, y)]
         touching = math.degrees(0.002 / radius) + 1e-6
         for low, high, owner, covered in _closed(drawn_once(spans, touching), touching):
-            arcs.append(ArcMark((x, y), radius, low, high, meanings[covered], boards[owner]))
+            span = (round(low, _DECIMALS), round(high, _DECIMALS))
+            centre = (round(x, _DECIMALS) + 0.0, round(y, _DECIMALS) + 0.0)
+            arcs.append(ArcMark(centre, round(radius, _DECIMALS), *span, meanings[covered], boards[owner]))
     return arcs
 
 

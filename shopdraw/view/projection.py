@@ -62,11 +62,17 @@ def lines_of(
     edge = np.concatenate((seen_edge, hid_edge))
     low, high = np.concatenate((seen_low, hid_low)), np.concatenate((seen_high, hid_high))
     is_covered = np.arange(len(edge)) >= len(seen_edge)
-    pieces = _pieces(before.edges, edge, low, high, is_covered)
+    pieces = pieces_of(before.edges, edge, low, high, is_covered)
     return marks_of(pieces, [item.board for item in shown], visible, covered or visible)
 
 
-def _pieces(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: np.typing.NDArray[np.bool_]) -> Pieces:
+def pieces_of(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: np.typing.NDArray[np.bool_]) -> Pieces:
+    """Stretches of edges as pieces on paper.
+
+    Args:
+        edge, low, high: which edge, and from where to where as parts of its length.
+        covered: whether each is out of sight.
+    """
     start, run = edges.start[edge], edges.end[edge] - edges.start[edge]
     return Pieces(
         start=(start + low[:, None] * run)[:, :2],

@@ -27,17 +27,20 @@ class Seen:
 
 
 class Judge:
-    """Casts rays through boards along a direction, from `within` (a depth) on."""
+    """Casts rays through boards along a direction; with a `level`, only what lies behind that depth is there."""
 
-    def __init__(self, boards: Sequence[Board], direction: Direction, within: float = _FAR) -> None:
-        self.direction, self.within = direction, within
+    def __init__(self, boards: Sequence[Board], direction: Direction, level: float | None = None) -> None:
+        self.direction = direction
         self._solids = [(board.id, placed_solid(board)) for board in boards]
+        if level is not None:
+            away = scale(direction.toward, -1.0)
+            self._solids = [(name, body.trim_by_plane(away, -level)) for name, body in self._solids]
 
     def seen(self, at: Point) -> Seen | None:
         """What is seen at a point of the paper."""
         here = add(scale(self.direction.right, at[0]), scale(self.direction.up, at[1]))
         toward = self.direction.toward
-        start, end = add(here, scale(toward, self.within)), add(here, scale(toward, -_FAR))
+        start, end = add(here, scale(toward, _FAR)), add(here, scale(toward, -_FAR))
         found: Seen | None = None
         for name, body in self._solids:
             hits = body.ray_cast(start, end)

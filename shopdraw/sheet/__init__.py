@@ -18,7 +18,8 @@ How a new sheet is made (`size` is a `shopdraw.trade.paper.PaperSize`, `scale` a
 
 `write_figures` is called once for a set, so that a fact has the same string wherever it stands. `compose_view` does one
 view where there is no choice between views; `choose_scale` tries papers and preferred scales until all fits.
-Tables: `table_sheets(tables, size, fields, look, first_number, count)` gives as many sheets as they need.
+Tables: `table_sheets("cut-list", "Cut list", tables, size, fields, look, first_number, count)` gives as many sheets as
+they need; `count_table_sheets` tells beforehand how many.
 Points of features are true-size mm in each view's own plane; rooms, boxes and sheet marks are paper mm.
 """
 
@@ -38,6 +39,7 @@ from shopdraw.sheet.fact import BadFact, Fact, Feature, Rank, Sight, Unplaced, f
 from shopdraw.sheet.figure import Writing, inch_writing, metric_writing, write_figures
 from shopdraw.sheet.look import Look, look_for
 from shopdraw.sheet.spread import Dimensioned, dimension_views
+from shopdraw.sheet.table_sheet import count_table_sheets, table_sheets
 from shopdraw.sheet.title_block import TitleFields
 from shopdraw.sheet.view import Balloon, ComposedView, PlainView
 
@@ -61,6 +63,7 @@ __all__ = [
     "choose_scale",
     "compose_sheet",
     "compose_view",
+    "count_table_sheets",
     "dimension_views",
     "feature",
     "free_area",
@@ -70,5 +73,6 @@ __all__ = [
     "stand_in_projection",
     "stand_in_rows",
     "stand_on_pages",
+    "table_sheets",
     "write_figures",
 ]

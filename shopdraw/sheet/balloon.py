@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shopdraw.drawing.explode import ARROW_LENGTH_MM, ARROW_WIDTH_MM
 from shopdraw.drawing.mark import ArcMark, Arrow, Dot, Line, Mark, Meaning, Text
@@ -69,7 +69,8 @@ def _by_nearness(balloons: Sequence[Balloon], scale: float, around: Bounds) -> l
     """Sides in the order in which they suit most of the balloons."""
     counts = dict.fromkeys(_SIDES, 0)
     for balloon in balloons:
-        counts[min(_SIDES, key=lambda side: _gap(balloon, scale, around, side))] += 1
+        gaps = {side: _gap(_turned(balloon, scale, around, side), scale, around, side) for side in _SIDES}
+        counts[min(_SIDES, key=lambda side: gaps[side])] += 1
     return sorted(_SIDES, key=lambda side: -counts[side])
 
 
@@ -86,19 +87,25 @@ def _fill_side(
     radius = CIRCLE * look.balloon / 2
     upright_side = side in ("left", "right")
     held = sorted(
-        (b for b in waiting if _gap(b, scale, around, side) + distance < LONGEST),
+        (b for b in (_turned(b, scale, around, side) for b in waiting) if _gap(b, scale, around, side) + distance < LONGEST),
         key=lambda b: (b.target[1] if upright_side else b.target[0], b.target, b.label),
     )
     seated = _seats(held, side, scale, around, distance + radius + _AIR, look)
     seated = _swapped(seated, scale, radius)
     marks: list[Mark] = []
-    done: set[tuple[str, Point]] = set()
+    done: set[tuple[str, tuple[str, ...]]] = set()
     for balloon, seat in seated:
         placed = _balloon_marks(balloon, seat, scale, ground, look)
         if placed is not None:
             marks.extend(placed)
-            done.add((balloon.label, balloon.target))
-    return [b for b in waiting if (b.label, b.target) not in done], marks
+            done.add((balloon.label, balloon.stack))
+    return [b for b in waiting if (b.label, b.stack) not in done], marks
+
+
+def _turned(balloon: Balloon, scale: float, around: Bounds, side: str) -> Balloon:
+    """The balloon with whichever of its points lies nearest to a side as its target."""
+    options = [replace(balloon, target=point, also=()) for point in (balloon.target, *balloon.also)]
+    return min(options, key=lambda option: _gap(option, scale, around, side))
 
 
 def _seats(

@@ -50,7 +50,7 @@ def place_bands(sides: Sequence[tuple[Side, Sequence[Run]]], under: Ground, look
     grown: dict[tuple[int, int], tuple[float, float]] = {}
     dropped: frozenset[str] = frozenset()
     for number in range(PASSES):
-        stacks = [(side, stack_rows(_without(runs, dropped), side, look)) for side, runs in sides]
+        stacks = [(side, stack_rows(_without(runs, dropped), look)) for side, runs in sides]
         placed, failed, ground, reaches = _one_pass(stacks, grown, under, look)
         wider = {
             key: (max(new[0], grown.get(key, (0.0, 0.0))[0]), max(new[1], grown.get(key, (0.0, 0.0))[1]))
@@ -166,7 +166,8 @@ def _tidied(dimensions: list[Dimension]) -> list[Dimension]:
             same_way = abs(d.direction_deg - other.direction_deg) < 1e-6
             if same_way and abs(place - at) < 0.02 and (far - near) * (finish - begin) > 0:
                 outward = far > near
-                if (begin <= near + 0.02 and finish >= far - 0.02) if outward else (begin >= near - 0.02 and finish <= far + 0.02):
+                sign = 1.0 if outward else -1.0
+                if sign * (near - begin) >= -0.02 and sign * (finish - far) >= -0.02:
                     covered.add((d.id, end))
                     break
     return [

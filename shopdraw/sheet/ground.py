@@ -39,7 +39,11 @@ class Stroke:
 
 
 class Ground:
-    """Lines and boxes, found by place. A ground may stand on another, which it leaves as it is."""
+    """Lines and boxes, found by place.
+
+    A ground may stand on another, which it leaves as it is: the one below holds the view's own lines, the one above
+    what has been placed round them.
+    """
 
     def __init__(self, under: Ground | None = None) -> None:
         self._under = under
@@ -52,7 +56,10 @@ class Ground:
         """A line that figures must keep off."""
         place = len(self._strokes)
         self._strokes.append(stroke)
-        for cell in dict.fromkeys(_cells_along(stroke.line)):
+        cells: dict[tuple[int, int], None] = {}
+        for x, y in _points_along(stroke.line):
+            cells.update(dict.fromkeys(_cells_in((x - _STEP, y - _STEP, x + _STEP, y + _STEP))))
+        for cell in cells:
             self._stroke_cells.setdefault(cell, []).append(place)
 
     def add_box(self, box: Box, owner: str) -> None:
@@ -62,15 +69,28 @@ class Ground:
         for cell in _cells_in(box.bounds()):
             self._box_cells.setdefault(cell, []).append(place)
 
-    def strokes_near(self, bounds: Bounds) -> Iterator[Stroke]:
-        """Lines that may lie in a box; each once, in the order they were added."""
-        x0, y0, x1, y1 = bounds
-        wide = (x0 - _STEP, y0 - _STEP, x1 + _STEP, y1 + _STEP)
-        if self._under is not None:
+    def strokes_near(self, bounds: Bounds, *, view: bool = True) -> Iterator[Stroke]:
+        """Lines that may lie in a box, each once, in the order they were added; the view's own ones only if wanted."""
+        if self._under is not None and view:
             yield from self._under.strokes_near(bounds)
+        yield from self._picked(_cells_in(bounds), _count_in(bounds))
+
+    def strokes_along(self, line: Segment, *, view: bool = True) -> Iterator[Stroke]:
+        """Lines that may meet a line, each once, in the order they were added; the view's own ones only if wanted."""
+        if self._under is not None and view:
+            yield from self._under.strokes_along(line)
+        cells = dict.fromkeys((math.floor(x / CELL), math.floor(y / CELL)) for x, y in _points_along(line))
+        yield from self._picked(cells, len(cells))
+
+    def _picked(self, cells: Iterable[tuple[int, int]], count: int) -> Iterator[Stroke]:
+        if count > len(self._stroke_cells):
+            yield from self._strokes
+            return
         found: set[int] = set()
-        for cell in _cells_in(wide):
-            found.update(self._stroke_cells.get(cell, ()))
+        for cell in cells:
+            held = self._stroke_cells.get(cell)
+            if held:
+                found.update(held)
         for place in sorted(found):
             yield self._strokes[place]
 
@@ -78,9 +98,14 @@ class Ground:
         """Boxes of words that may meet a box; each once, in the order they were added."""
         if self._under is not None:
             yield from self._under.boxes_near(bounds)
+        if len(self._boxes) < _count_in(bounds):
+            yield from self._boxes
+            return
         found: set[int] = set()
         for cell in _cells_in(bounds):
-            found.update(self._box_cells.get(cell, ()))
+            held = self._box_cells.get(cell)
+            if held:
+                found.update(held)
         for place in sorted(found):
             yield self._boxes[place]
 
@@ -147,12 +172,18 @@ def _bounds(line: Segment, by: float) -> Bounds:
     return min(x0, x1) - by, min(y0, y1) - by, max(x0, x1) + by, max(y0, y1) + by
 
 
-def _cells_along(line: Segment) -> Iterator[tuple[int, int]]:
+def _points_along(line: Segment) -> Iterator[Point]:
+    """Points on a line, none more than 2 mm from the next one's half way."""
     (x0, y0), (x1, y1) = line
     count = max(1, math.ceil(math.hypot(x1 - x0, y1 - y0) / _STEP))
     for i in range(count + 1):
         t = i / count
-        yield math.floor((x0 + t * (x1 - x0)) / CELL), math.floor((y0 + t * (y1 - y0)) / CELL)
+        yield x0 + t * (x1 - x0), y0 + t * (y1 - y0)
+
+
+def _count_in(bounds: Bounds) -> int:
+    x0, y0, x1, y1 = (math.floor(value / CELL) for value in bounds)
+    return (x1 - x0 + 1) * (y1 - y0 + 1)
 
 
 def _cells_in(bounds: Bounds) -> Iterator[tuple[int, int]]:

@@ -120,7 +120,7 @@ def _price_of_lines(attempt: Tried, ground: Ground) -> float:
         if stroke.what is What.EXTENSION:
             continue
         share = COST_OF_CROSSING if stroke.what is What.DIMENSION else 3.0
-        for other in ground.strokes_near(_bounds(stroke.line)):
+        for other in ground.strokes_along(stroke.line):
             if other.what is What.VIEW and _meets(stroke.line, other.line):
                 price += share
     return price
@@ -137,7 +137,7 @@ def _too_near_a_row(attempt: Tried, ground: Ground, look: Look) -> bool:
             continue
         x0, y0, x1, y1 = _bounds(stroke.line)
         by = look.next_row
-        for other in ground.strokes_near((x0 - by, y0 - by, x1 + by, y1 + by)):
+        for other in ground.strokes_near((x0 - by, y0 - by, x1 + by, y1 + by), view=False):
             beside = other.what is What.DIMENSION and _parallel(stroke.line, other.line)
             if beside and overlap(stroke.line, other.line, by - 0.02) > 0.3:
                 return True
@@ -173,9 +173,13 @@ def _angle_spots(
             c, s = math.cos(math.radians(angle)), math.sin(math.radians(angle))
             half = abs(c) * width / 2 + abs(s) * (below + above) / 2
             for out in (1.0, -1.0):
-                middle = _polar(vertex, radius + out * (half + look.text_gap + 0.4), angle)
+                off = half + look.text_gap + 0.4
+                if out < 0 and off + half > radius:
+                    continue
+                middle = _polar(vertex, radius + out * off, angle)
                 at = (middle[0], middle[1] - (above - below) / 2)
-                yield radius + abs(share - 0.5) * 10, _angle_dimension(fact, vertex, a, b, on, words, at, (), terminator, look)
+                price = radius + abs(share - 0.5) * 10 + off
+                yield price, _angle_dimension(fact, vertex, a, b, on, words, at, (), terminator, look)
         for share in (0.5, 0.3, 0.7):
             start = _polar(vertex, radius, first + sweep * share)
             for length in (8.0, 12.0, 18.0, 26.0, 36.0):
@@ -185,7 +189,8 @@ def _angle_spots(
                     end = (knee[0] + way * width, knee[1])
                     at = ((knee[0] + end[0]) / 2, knee[1] + look.text_gap)
                     leader = (start, knee, end)
-                    yield radius + 20.0 + length, _angle_dimension(fact, vertex, a, b, on, words, at, leader, terminator, look)
+                    price = radius + 10.0 + length
+                    yield price, _angle_dimension(fact, vertex, a, b, on, words, at, leader, terminator, look)
 
 
 def _angle_dimension(

@@ -111,11 +111,9 @@ def leader_clashes(line: Segment, ground: Ground, owner: str = "") -> bool:
     """Whether a leader meets words, another leader or a dimension line."""
     if ground.line_meets_words(line, owner, 0.4):
         return True
-    (x0, y0), (x1, y1) = line
-    near = ground.strokes_near((min(x0, x1), min(y0, y1), max(x0, x1), max(y0, y1)))
     return any(
-        stroke.what in (What.LEADER, What.DIMENSION) and stroke.owner != owner and crossing(line, stroke.line) is not None
-        for stroke in near
+        stroke.what is not What.EXTENSION and stroke.owner != owner and crossing(line, stroke.line) is not None
+        for stroke in ground.strokes_along(line, view=False)
     )
 
 
@@ -124,9 +122,8 @@ def _note_box(shelf: Shelf, words: str, look: Look) -> Box:
 
 
 def _price_of_crossings(line: Segment, ground: Ground) -> float:
-    (x0, y0), (x1, y1) = line
     price = 0.0
-    for stroke in ground.strokes_near((min(x0, x1), min(y0, y1), max(x0, x1), max(y0, y1))):
+    for stroke in ground.strokes_along(line):
         if crossing(line, stroke.line) is not None:
             price += _COST_OF_EXTENSION if stroke.what is What.EXTENSION else _COST_OF_VIEW_LINE
     return price

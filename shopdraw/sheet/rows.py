@@ -46,15 +46,17 @@ def best_side(candidates: Sequence[tuple[Side, Run]], ground: Ground) -> tuple[S
     return min(candidates, key=price)
 
 
-def stack_rows(runs: Iterable[Run], side: Side, look: Look) -> list[list[Run]]:
-    """Runs in rows, nearest first: what lies within another stands nearer, overalls stand outermost.
+def stack_rows(runs: Iterable[Run], look: Look) -> list[list[Run]]:
+    """Runs in rows, nearest first: what lies within another stands nearer, running ones beyond chains, overalls
+    outermost.
 
     A run goes to the row it asks for or the next one where its interval, with its figure, is free and nothing that
     it reaches over stands further out.
     """
     rows: list[list[Run]] = []
-    for run in sorted(runs, key=lambda r: (r.overall, r.row, r.high - r.low, r.low, r.key)):
-        least = len(rows) if run.overall and rows and _over_any(run, rows) else max(run.row - 1, 0)
+    for run in sorted(runs, key=lambda r: (r.overall, r.running, r.row, r.high - r.low, r.low, r.key)):
+        last = run.overall or run.running
+        least = len(rows) if last and rows and _over_any(run, rows) else max(run.row - 1, 0)
         least = max([least, *(i + 1 for i, row in enumerate(rows) if any(_within(other, run) for other in row))])
         low, high = _room(run, look)
         while least < len(rows) and any(low < _room(o, look)[1] and high > _room(o, look)[0] for o in rows[least]):

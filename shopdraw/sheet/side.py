@@ -175,9 +175,8 @@ def cost(side: Side, span: Span, ground: Ground) -> float:
 
 def crossings(near: Point, far: Point, ground: Ground) -> int:
     """How many of a view's lines an extension line crosses; lines through one point count once."""
-    bounds = (min(near[0], far[0]), min(near[1], far[1]), max(near[0], far[0]), max(near[1], far[1]))
     places: list[float] = []
-    for stroke in ground.strokes_near(bounds):
+    for stroke in ground.strokes_along((near, far)):
         if stroke.what is not What.VIEW:
             continue
         point = crossing((near, far), stroke.line)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -64,7 +63,7 @@ def stand(attempt: Tried, ground: Ground) -> None:
 def _clashes(stroke: Stroke, ground: Ground, owner: str, friends: frozenset[str]) -> bool:
     if ground.line_meets_words(stroke.line, owner, 0.3):
         return True
-    near = _lines_near(stroke, ground)
+    near = ground.strokes_along(stroke.line, view=False)
     if stroke.what is What.EXTENSION:
         return any(other.what is What.LEADER and _across(stroke, other, owner, friends) for other in near)
     return any(_across(stroke, other, owner, friends) for other in near)
@@ -82,12 +81,7 @@ def _across(stroke: Stroke, other: Stroke, owner: str, friends: frozenset[str]) 
 
 def _same(one: Segment, two: Segment) -> bool:
     """Whether two links of a chain share an oblique stroke."""
-    return all(math.dist(p, q) < 1e-6 for p, q in zip(one, two, strict=True))
-
-
-def _lines_near(stroke: Stroke, ground: Ground) -> Iterator[Stroke]:
-    (x0, y0), (x1, y1) = stroke.line
-    return ground.strokes_near((min(x0, x1), min(y0, y1), max(x0, x1), max(y0, y1)))
+    return any(all(math.dist(p, q) < 1e-6 for p, q in zip(one, way, strict=True)) for way in (two, two[::-1]))
 
 
 def _purpose(mark: Mark, dimension: Dimension) -> What:

@@ -35,6 +35,7 @@ class Balloon:
         end: "dot" (inside a face) or "arrow" (on an edge).
         stack: further labels that share the leader.
         board: id of the board it belongs to, or "".
+        also: further points that would do as well; the one nearest to the balloon's side is taken.
     """
 
     label: str
@@ -42,6 +43,7 @@ class Balloon:
     end: str = "dot"
     stack: tuple[str, ...] = ()
     board: str = ""
+    also: tuple[Point, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,201 @@
+"""Tables on paper: column widths from their words, wrapped cells, heads again on each page. Paper mm."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from shopdraw.drawing.letters import text_width
+from shopdraw.drawing.line_style import line_style
+from shopdraw.drawing.mark import Line, Mark, Meaning, Text
+from shopdraw.lists.table import Cell, Column, Table
+from shopdraw.sheet.arrange import FreeArea
+from shopdraw.sheet.look import Look
+from shopdraw.sheet.wrap import PITCH, Fitted, cell_texts, fitted, wrapped
+
+PAD = 1.5
+"""From a cell's line to its words."""
+LEAST_COLUMN = 14.0
+_AFTER_TABLE = 10.0
+CONTINUED = "continued"
+
+
+@dataclass(frozen=True, slots=True)
+class _Grid:
+    """A table's columns as they stand: left edges and widths."""
+
+    table: Table
+    widths: tuple[float, ...]
+
+    @property
+    def width(self) -> float:
+        return sum(self.widths)
+
+    def edges(self, x: float) -> tuple[float, ...]:
+        places = [x]
+        for width in self.widths:
+            places.append(places[-1] + width)
+        return tuple(places)
+
+
+def cell_words(cell: Cell, column: Column, decimal_sign: str = ".") -> str:
+    """A cell as printed: words as they are, numbers with their column's decimals, nothing as nothing."""
+    if cell is None:
+        return ""
+    if isinstance(cell, str):
+        return cell
+    if isinstance(cell, int):
+        return str(cell)
+    return f"{cell:.{column.digits}f}".replace(".", decimal_sign)
+
+
+def table_pages(
+    tables: Sequence[Table], area: FreeArea, look: Look, decimal_sign: str = "."
+) -> tuple[tuple[Mark, ...], ...]:
+    """Tables one under the other, on as many pages as they need.
+
+    A table narrow enough stands beside the title block; a wider one ends above it. A table that goes on has its title
+    and its head again.
+
+    Args:
+        tables: in order.
+        area: free area of each page.
+        look: heights and widths.
+        decimal_sign: of numbers.
+    Returns:
+        Marks by page; one page at least.
+    """
+    sheet = _Pages(area, look)
+    for table in tables:
+        widest = area.box[2] - area.box[0]
+        grid = _Grid(table, column_widths(table, widest, look, decimal_sign))
+        _lay(grid, sheet, look, decimal_sign)
+    return sheet.finished()
+
+
+def column_widths(table: Table, most: float, look: Look, decimal_sign: str = ".") -> tuple[float, ...]:
+    """Widths of a table's columns: what their words take, the widest ones made narrower until all fit.
+
+    Args:
+        table: whose columns.
+        most: width of the whole table at most.
+        look: height of the words.
+        decimal_sign: of numbers.
+    """
+    wanted = []
+    for i, column in enumerate(table.columns):
+        words = [column.title, *(cell_words(row[i], column, decimal_sign) for row in table.rows)]
+        wanted.append(max(LEAST_COLUMN, 2 * PAD + 0.2 + max(text_width(w, look.figure) for w in words)))
+    widths = list(wanted)
+    while sum(widths) > most + 1e-6:
+        wide = max(widths)
+        if wide <= LEAST_COLUMN:
+            return tuple(most / len(widths) for _ in widths)
+        next_wide = max((w for w in widths if w < wide - 1e-9), default=LEAST_COLUMN)
+        many = [i for i, w in enumerate(widths) if w >= wide - 1e-9]
+        less = min(wide - max(next_wide, LEAST_COLUMN), (sum(widths) - most) / len(many))
+        for i in many:
+            widths[i] -= max(less, 0.01)
+    return tuple(widths)
+
+
+class _Pages:
+    """Pages being filled from the top down."""
+
+    def __init__(self, area: FreeArea, look: Look) -> None:
+        self.area = area
+        self.look = look
+        self.y = area.box[3]
+        self._pages: list[list[Mark]] = [[]]
+
+    @property
+    def fresh(self) -> bool:
+        """Whether nothing stands on the page yet."""
+        return not self._pages[-1]
+
+    def floor(self, width: float) -> float:
+        """How far down something that wide may reach."""
+        beside = self.area.box[0] + width <= self.area.block[0]
+        return self.area.box[1] if beside else self.area.block[3]
+
+    def add(self, marks: Iterator[Mark] | Sequence[Mark]) -> None:
+        self._pages[-1].extend(marks)
+
+    def turn(self) -> None:
+        """Begins a new page."""
+        self._pages.append([])
+        self.y = self.area.box[3]
+
+    def finished(self) -> tuple[tuple[Mark, ...], ...]:
+        return tuple(tuple(page) for page in self._pages)
+
+
+def _lay(grid: _Grid, pages: _Pages, look: Look, decimal_sign: str) -> None:
+    """One table from where the page stands, over as many pages as it takes."""
+    table = grid.table
+    floor = pages.floor(grid.width)
+    tallest = pages.area.box[3] - floor - 2 * look.balloon - 3 * PAD
+    heads = _cells([column.title for column in table.columns], grid, tallest / 2, look)
+    body = [
+        _cells([cell_words(c, col, decimal_sign) for c, col in zip(row, table.columns, strict=True)], grid, tallest / 2, look)
+        for row in table.rows
+    ]
+    head_height = 2 * look.balloon + _row_height(heads)
+    first = head_height + (_row_height(body[0]) if body else 0.0)
+    if pages.y - first < floor and not pages.fresh:
+        pages.turn()
+    _head(grid, heads, table.title, pages, look)
+    for cells, row in zip(body, table.rows, strict=True):
+        if pages.y - _row_height(cells) < floor:
+            pages.turn()
+            _head(grid, heads, f"{table.title} ({CONTINUED})", pages, look)
+        _row(grid, cells, [not isinstance(cell, str) for cell in row], pages, look)
+    pages.y -= _AFTER_TABLE
+
+
+def _cells(words: Sequence[str], grid: _Grid, room: float, look: Look) -> tuple[Fitted, ...]:
+    return tuple(
+        fitted(text, width - 2 * PAD, room, look.figure, look.figure, look) if text else Fitted((), look.figure)
+        for text, width in zip(words, grid.widths, strict=True)
+    )
+
+
+def _row_height(cells: Sequence[Fitted]) -> float:
+    """Of a row: its tallest cell, the ink below the last baseline, and the pads."""
+    lines = max(max(len(cell.lines) for cell in cells), 1)
+    height = cells[0].height
+    return height * (1.0 + PITCH * (lines - 1)) + 0.35 * height + 2 * PAD
+
+
+def _head(grid: _Grid, heads: Sequence[Fitted], title: str, pages: _Pages, look: Look) -> None:
+    """The table's title and the row of heads, a wide line under it."""
+    x = pages.area.box[0]
+    width = max(grid.width, pages.area.block[0] - x)
+    for line in wrapped(title, look.balloon, width)[:1]:
+        pages.add([Text((x, pages.y - look.balloon), line, look.balloon)])
+    pages.y -= 2 * look.balloon
+    _rule(grid, pages, look)
+    _row(grid, heads, [False] * len(heads), pages, look, wide=True)
+
+
+def _row(
+    grid: _Grid, cells: Sequence[Fitted], right: Sequence[bool], pages: _Pages, look: Look, *, wide: bool = False
+) -> None:
+    """A row's words and the lines beside and under it; numbers stand at the right of their cells."""
+    edges = grid.edges(pages.area.box[0])
+    top = pages.y
+    pages.y -= _row_height(cells)
+    narrow = line_style(Meaning.SIZE, look.group).width_mm
+    for i, cell in enumerate(cells):
+        if right[i]:
+            pages.add(tuple(cell_texts(cell, edges[i + 1] - PAD, top - PAD, "right")))
+        else:
+            pages.add(tuple(cell_texts(cell, edges[i] + PAD, top - PAD)))
+    pages.add([Line((x, top), (x, pages.y), Meaning.FRAME, "", narrow) for x in edges])
+    _rule(grid, pages, look, wide=wide)
+
+
+def _rule(grid: _Grid, pages: _Pages, look: Look, *, wide: bool = False) -> None:
+    x = pages.area.box[0]
+    width = line_style(Meaning.VISIBLE if wide else Meaning.SIZE, look.group).width_mm
+    pages.add([Line((x, pages.y), (x + grid.width, pages.y), Meaning.FRAME, "", width)])

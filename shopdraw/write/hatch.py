@@ -42,8 +42,9 @@ def hatch_lines(area: Area, scale: float) -> tuple[Segment, ...]:
     along = (math.cos(angle), math.sin(angle))
     across = (-along[1], along[0])
     polygons = [flattened(path, _CHORD_PAPER_MM / scale) for path in (area.outline, *area.islands)]
-    edge = min(x * across[0] + y * across[1] for x, y in polygons[0])
-    start = edge + FIRST_LINE * pitch
+    heights = [x * across[0] + y * across[1] for x, y in polygons[0]]
+    # An area thinner than that still gets one line, along its middle.
+    start = min(heights) + min(FIRST_LINE * pitch, (max(heights) - min(heights)) / 2)
     baseline = HatchBaseLine(
         Vec2(across[0] * start, across[1] * start), Vec2(along), Vec2(across[0] * pitch, across[1] * pitch)
     )

@@ -49,6 +49,7 @@ class CaseTable(Table):
     dado_stop: PositiveLength = Field(10.0, description="how far behind the front plane a stopped dado ends")
     fit: Length = Field(0.1, ge=0, description="how much wider than its guest a dado is")
     relief: Length = Field(0.0, ge=0, description="how far short of a dado's floor its guest ends")
+    top_rail: PositiveLength | None = Field(None, description="from the writing surface down to the topmost drawer's opening; default from lid and front")
     cutter_radius: PositiveLength | None = Field(None, description="of rounded ends; default 3 mm, in inch pieces 3.175")
     tails: int | None = Field(None, ge=2, le=40, description="tails at each end of a dovetailed top; default from its depth")
     tail_slope: Ratio | None = Field(None, description="8 for 1:8; default 8, in softwood 6")
@@ -87,9 +88,8 @@ class LidTable(Table):
 class SupportsTable(Table):
     """[supports]: two sliding bars beside the topmost drawer."""
 
-    thickness: PositiveLength = Field(22.0, description="the bar's, left to right")
-    clearance: PositiveLength = Field(0.5, description="each side")
-    clearance_above: PositiveLength = 1.0
+    clearance: PositiveLength = Field(0.5, description="each side of the bar")
+    clearance_above: PositiveLength | None = Field(None, description="over the bar; default from its seasons, at least 1 mm")
     reach: PositiveLength | None = Field(None, description="how far they pull out; default two thirds of the lid, a third kept inside")
 
 

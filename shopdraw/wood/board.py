@@ -113,16 +113,37 @@ class Stock:
 
 
 @dataclass(frozen=True, slots=True)
+class Lean:
+    """What a hinged board rests on when shut: as that wood moves, the board is turned further open, never closer.
+
+    Attributes:
+        pin: a point on the hinge line, world, mm.
+        axis: unit direction of the hinge line; a right-handed turn about it opens the board.
+        on: id of the board it rests on.
+        at: the point of contact, in world coordinates at build, mm.
+        offset: distance of the pin from the plane of contact, mm.
+    """
+
+    pin: Vec3
+    axis: Vec3
+    on: str
+    at: Vec3
+    offset: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
 class Fixing:
     """Where a board is held, so that it is known what stays when the wood moves.
 
     Attributes:
         to: id of the board that carries it, "" for the piece's front plane and floor.
         at: the point held, in world coordinates at build, mm.
+        lean: what it rests on, for a hinged board that leans shut.
     """
 
     to: str = ""
     at: Vec3 = (0.0, 0.0, 0.0)
+    lean: Lean | None = None
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,376 @@
+"""The bench: boards as blanks in world coordinates, cut and joined until the piece is frozen.
+
+A blank is laid where its wood lies between shoulders. Joints make it grow to their bodies' ends and take wood
+away; nothing else changes a size. World axes as everywhere: x right, y from the front plane to the back, z up.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass, field, replace
+from typing import NamedTuple
+
+from shopdraw.build.label import label_of
+from shopdraw.shape.frame import Frame, Vec3, cross
+from shopdraw.shape.path import Corner, Path, polygon, rectangle
+from shopdraw.wood.assembly import Hardware, Joint, Motion
+from shopdraw.wood.board import Board, Cut, Face, Fixing, Shape, Stock
+from shopdraw.wood.prism import open_segments
+
+AXES: dict[str, Vec3] = {
+    "+x": (1.0, 0.0, 0.0),
+    "-x": (-1.0, 0.0, 0.0),
+    "+y": (0.0, 1.0, 0.0),
+    "-y": (0.0, -1.0, 0.0),
+    "+z": (0.0, 0.0, 1.0),
+    "-z": (0.0, 0.0, -1.0),
+}
+SLIGHT_MM = 1e-6
+"""Two planes nearer than this are one plane."""
+
+
+class Box(NamedTuple):
+    """An upright box in world coordinates, mm."""
+
+    x0: float
+    x1: float
+    y0: float
+    y1: float
+    z0: float
+    z1: float
+
+    def corners(self) -> tuple[Vec3, Vec3]:
+        """Its least and its greatest corner."""
+        return (self.x0, self.y0, self.z0), (self.x1, self.y1, self.z1)
+
+    def with_side(self, direction: str, at: float) -> Box:
+        """The box with its side towards a direction (such as "+x") moved to a coordinate."""
+        name = direction[1] + ("1" if direction[0] == "+" else "0")
+        return self._replace(**{name: at})
+
+    def side(self, direction: str) -> float:
+        """Coordinate of the side towards a direction."""
+        value: float = getattr(self, direction[1] + ("1" if direction[0] == "+" else "0"))
+        return value
+
+    def grown(self, direction: str, by: float) -> Box:
+        """The box with one side moved outwards by mm."""
+        return self.with_side(direction, self.side(direction) + (by if direction[0] == "+" else -by))
+
+
+def opposite(direction: str) -> str:
+    """"+x" for "-x" and so on."""
+    return ("-" if direction[0] == "+" else "+") + direction[1]
+
+
+_FACE_OF = {(2, 1): Face.FACE, (2, -1): Face.BACK, (1, -1): Face.NEAR, (1, 1): Face.FAR, (0, -1): Face.FOOT, (0, 1): Face.HEAD}
+"""Local axis and the side that it is entered from."""
+_PLANE_OF = {Face.FACE: (0, 1), Face.BACK: (0, 1), Face.NEAR: (0, 2), Face.FAR: (0, 2), Face.FOOT: (1, 2), Face.HEAD: (1, 2)}
+_AXIS_OF = {Face.FACE: 2, Face.BACK: 2, Face.NEAR: 1, Face.FAR: 1, Face.FOOT: 0, Face.HEAD: 0}
+_FROM_HIGH = {Face.FACE, Face.FAR, Face.HEAD}
+
+
+@dataclass
+class Sunk:
+    """A cut on a blank, in the blank's first frame: the prism between `enter` and `floor` along the face's axis."""
+
+    kind: str
+    face: Face
+    enter: float
+    floor: float
+    outline: Path
+    islands: tuple[Path, ...]
+    id: str
+    purpose: str
+    clipped: bool
+
+
+@dataclass
+class Blank:
+    """A board while it is being made: local box (u, v, w), outline and cuts, all in the frame it was laid with."""
+
+    id: str
+    name: str
+    member: str
+    stock: Stock
+    frame: Frame
+    low: list[float]
+    high: list[float]
+    reference_edge: str = "near"
+    fixing: Fixing = Fixing()
+    outline: Path | None = None
+    cuts: list[Sunk] = field(default_factory=list)
+    shoulders: float | None = None
+    layers: tuple[float, ...] = ()
+
+    def axis_of(self, direction: str) -> tuple[int, int]:
+        """The local axis (0 to 2) that lies along a world direction, and its sign."""
+        local = self.frame.local_direction(AXES[direction])
+        axis = max(range(3), key=lambda i: abs(local[i]))
+        return axis, 1 if local[axis] > 0 else -1
+
+    def box(self) -> Box:
+        """The blank's extent in the world, for a board that lies square to the axes."""
+        return world_box(self.frame, self.low, self.high)
+
+    def grow(self, direction: str, by: float) -> None:
+        """Lengthen (or widen) the blank by mm towards a world direction."""
+        axis, sign = self.axis_of(direction)
+        if axis == 0 and self.shoulders is None:
+            self.shoulders = self.high[0] - self.low[0]
+        if sign > 0:
+            self.high[axis] += by
+        else:
+            self.low[axis] -= by
+
+    def sink_box(self, kind: str, box: Box, into: str, *, id: str, purpose: str, round_end: tuple[str, float] | None = None) -> None:
+        """Take an upright box of wood away, entered towards a world direction; what lies outside the blank is ignored.
+
+        Args:
+            round_end: a world direction at whose end the pocket keeps the cutter's radius, and that radius, mm.
+        """
+        a, b = (self.frame.local(corner) for corner in box.corners())
+        low = [min(a[i], b[i]) for i in range(3)]
+        high = [max(a[i], b[i]) for i in range(3)]
+        axis, sign = self.axis_of(into)
+        face = _FACE_OF[(axis, -sign)]
+        p, q = _PLANE_OF[face]
+        outline = rectangle(low[p], low[q], high[p], high[q])
+        if round_end is not None:
+            end_axis, end_sign = self.axis_of(round_end[0])
+            outline = _rounded_at(outline, 0 if end_axis == p else 1, end_sign, round_end[1])
+        enter, floor = (high[axis], low[axis]) if face in _FROM_HIGH else (low[axis], high[axis])
+        self.cuts.append(Sunk(kind, face, enter, floor, outline, (), id, purpose, clipped=True))
+
+    def sink(
+        self,
+        kind: str,
+        face: Face,
+        outline: Path,
+        *,
+        enter: float | None = None,
+        floor: float | None = None,
+        islands: Sequence[Path] = (),
+        id: str,
+        purpose: str,
+    ) -> None:
+        """Take a prism away, given in the blank's own (u, v, w).
+
+        Args:
+            face: the face it is entered from.
+            outline, islands: in that face's two coordinates.
+            enter, floor: where it begins and ends along the third; None for the blank's own faces, from one to the other.
+        """
+        self.cuts.append(
+            Sunk(kind, face, _or_end(enter, face, True), _or_end(floor, face, False), outline.anticlockwise(), tuple(islands), id, purpose, clipped=False)
+        )
+
+
+_ENDLESS = 1e9
+
+
+def _or_end(value: float | None, face: Face, entering: bool) -> float:
+    """A coordinate along a face's axis, or one beyond the blank on the side where the cut enters or leaves."""
+    if value is not None:
+        return value
+    return _ENDLESS if (face in _FROM_HIGH) == entering else -_ENDLESS
+
+
+def world_box(frame: Frame, low: Sequence[float], high: Sequence[float]) -> Box:
+    """The upright box between two local corners of a frame that lies square to the world's axes."""
+    a = frame.point((low[0], low[1], low[2]))
+    b = frame.point((high[0], high[1], high[2]))
+    return Box(min(a[0], b[0]), max(a[0], b[0]), min(a[1], b[1]), max(a[1], b[1]), min(a[2], b[2]), max(a[2], b[2]))
+
+
+def square_frame(box: Box, u: str, w: str) -> tuple[Frame, list[float], list[float]]:
+    """A board's frame in a box: `u` along the grain, `w` out of the reference face, each a world direction.
+
+    Returns:
+        The frame with its origin at the blank's corner (u = v = w = 0), and the blank's least and greatest (u, v, w).
+    """
+    du, dw = AXES[u], AXES[w]
+    dv = cross(dw, du)
+    frame = Frame(du, dv, dw, (0.0, 0.0, 0.0))
+    a, b = (frame.local(corner) for corner in box.corners())
+    low = [min(a[i], b[i]) for i in range(3)]
+    high = [max(a[i], b[i]) for i in range(3)]
+    at = frame.point((low[0], low[1], high[2]))
+    size = [high[i] - low[i] for i in range(3)]
+    return Frame(du, dv, dw, at), [0.0, 0.0, -size[2]], [size[0], size[1], 0.0]
+
+
+class Bench:
+    """Collects blanks, joints, hardware and motions while a piece is put together."""
+
+    def __init__(self) -> None:
+        self.blanks: dict[str, Blank] = {}
+        self.joints: list[Joint] = []
+        self.hardware: list[Hardware] = []
+        self.motions: list[Motion] = []
+
+    def lay(
+        self,
+        id: str,
+        name: str,
+        member: str,
+        stock: Stock,
+        box: Box,
+        *,
+        u: str,
+        w: str,
+        reference_edge: str = "near",
+        fixing: Fixing | None = None,
+        layers: tuple[float, ...] = (),
+    ) -> Blank:
+        """Lay a board square to the axes: `u` along its grain, `w` out of its reference face (world directions).
+
+        A board is held at the middle of its front unless `fixing` says otherwise.
+        """
+        frame, low, high = square_frame(box, u, w)
+        held = fixing or Fixing("", ((box.x0 + box.x1) / 2, box.y0, box.z0))
+        return self._keep(Blank(id, name, member, stock, frame, low, high, reference_edge, held, layers=layers))
+
+    def lay_in(
+        self,
+        id: str,
+        name: str,
+        member: str,
+        stock: Stock,
+        frame: Frame,
+        length: float,
+        width: float,
+        *,
+        fixing: Fixing,
+        reference_edge: str = "near",
+        outline: Path | None = None,
+    ) -> Blank:
+        """Lay a board in a frame of its own (its corner u = v = w = 0), of a length and width in mm."""
+        return self._keep(
+            Blank(id, name, member, stock, frame, [0.0, 0.0, -stock.thickness], [length, width, 0.0], reference_edge, fixing, outline)
+        )
+
+    def _keep(self, blank: Blank) -> Blank:
+        if blank.id in self.blanks:
+            raise ValueError(f"a board named {blank.id} is laid twice")
+        self.blanks[blank.id] = blank
+        return blank
+
+    def __getitem__(self, board_id: str) -> Blank:
+        return self.blanks[board_id]
+
+    def boards(self, order: Callable[[str], tuple[object, ...]]) -> tuple[Board, ...]:
+        """The finished boards, in the given order of their ids."""
+        return tuple(finished(self.blanks[id]) for id in sorted(self.blanks, key=order))
+
+
+def finished(blank: Blank) -> Board:
+    """The board that a blank has become: outline from its corner, cuts measured from its own six faces."""
+    low, high = blank.low, blank.high
+    outline = blank.outline or rectangle(low[0], low[1], high[0], high[1])
+    xs0, ys0 = low[0], low[1]
+    shifted = outline.moved(-xs0, -ys0)
+    thickness = high[2] - low[2]
+    at = blank.frame.point((low[0], low[1], high[2]))
+    cuts, ids, purposes = [], [], []
+    for sunk in blank.cuts:
+        cut = _measured(sunk, low, high)
+        if cut is None:
+            continue
+        cuts.append(replace(cut, open=open_segments(shifted, thickness, cut)))
+        ids.append(sunk.id)
+        purposes.append(sunk.purpose)
+    shape = Shape(shifted, thickness, tuple(cuts))
+    return Board(
+        id=blank.id,
+        label=label_of(blank.id),
+        name=blank.name,
+        member=blank.member,
+        shape=shape,
+        frame=replace(blank.frame, at=at),
+        stock=blank.stock,
+        cut_ids=tuple(ids),
+        cut_for=tuple(purposes),
+        reference_edge=blank.reference_edge,
+        fixing=blank.fixing,
+        between_shoulders=blank.shoulders if blank.shoulders != high[0] - low[0] else None,
+        layers=blank.layers,
+    )
+
+
+def _measured(sunk: Sunk, low: Sequence[float], high: Sequence[float]) -> Cut | None:
+    """A cut measured from the finished blank's faces, or None where it only takes air."""
+    axis = _AXIS_OF[sunk.face]
+    p, q = _PLANE_OF[sunk.face]
+    enter = min(max(sunk.enter, low[axis]), high[axis])
+    floor = min(max(sunk.floor, low[axis]), high[axis])
+    start = high[axis] - enter if sunk.face in _FROM_HIGH else enter - low[axis]
+    depth = abs(enter - floor)
+    if depth < SLIGHT_MM:
+        return None
+    outline = _clipped(sunk.outline, low[p], low[q], high[p], high[q]) if sunk.clipped else sunk.outline
+    if outline is None:
+        return None
+    shift = (-low[p], -low[q] if q != 2 else -high[2])
+    return Cut(
+        sunk.kind, sunk.face, start if start > SLIGHT_MM else 0.0, depth, outline.moved(*shift), tuple(i.moved(*shift) for i in sunk.islands)
+    )
+
+
+def _clipped(outline: Path, x0: float, y0: float, x1: float, y1: float) -> Path | None:
+    """An upright pocket's outline held to the blank; corners that lie outside move to its edge."""
+    corners = [Corner(min(max(c.x, x0), x1), min(max(c.y, y0), y1), c.bulge) for c in outline.corners]
+    kept: list[Corner] = []
+    for corner in corners:
+        if not kept or max(abs(kept[-1].x - corner.x), abs(kept[-1].y - corner.y)) > SLIGHT_MM:
+            kept.append(corner)
+        elif corner.bulge == 0.0:
+            kept[-1] = kept[-1]._replace(bulge=0.0)
+    while len(kept) > 1 and max(abs(kept[0].x - kept[-1].x), abs(kept[0].y - kept[-1].y)) <= SLIGHT_MM:
+        kept.pop()
+    xs, ys = [c.x for c in kept], [c.y for c in kept]
+    if len(kept) < 3 or max(xs) - min(xs) < SLIGHT_MM or max(ys) - min(ys) < SLIGHT_MM:
+        return None
+    return Path(tuple(kept))
+
+
+_QUARTER = 0.41421356237309503
+"""Bulge of a quarter circle: tan(90° / 4)."""
+
+
+def _rounded_at(outline: Path, axis: int, sign: int, radius: float) -> Path:
+    """An upright rectangle whose two corners at one end keep the cutter's radius."""
+    xs = [c.x for c in outline.corners]
+    ys = [c.y for c in outline.corners]
+    x0, x1, y0, y1 = min(xs), max(xs), min(ys), max(ys)
+    width = (y1 - y0) if axis == 0 else (x1 - x0)
+    r = min(radius, width / 2)
+    if axis == 0 and sign > 0:
+        right = [Corner(x1 - r, y0, _QUARTER), Corner(x1, y0 + r), Corner(x1, y1 - r, _QUARTER), Corner(x1 - r, y1)]
+        corners = [Corner(x0, y0), *right, Corner(x0, y1)]
+    elif axis == 0:
+        left = [Corner(x0 + r, y1, _QUARTER), Corner(x0, y1 - r), Corner(x0, y0 + r, _QUARTER), Corner(x0 + r, y0)]
+        corners = [Corner(x1, y0), Corner(x1, y1), *left]
+    elif sign > 0:
+        top = [Corner(x1, y1 - r, _QUARTER), Corner(x1 - r, y1), Corner(x0 + r, y1, _QUARTER), Corner(x0, y1 - r)]
+        corners = [Corner(x0, y0), Corner(x1, y0), *top]
+    else:
+        foot = [Corner(x0, y0 + r, _QUARTER), Corner(x0 + r, y0), Corner(x1 - r, y0, _QUARTER), Corner(x1, y0 + r)]
+        corners = [*foot, Corner(x1, y1), Corner(x0, y1)]
+    return Path(tuple(_without_doubles(corners))).anticlockwise()
+
+
+def _without_doubles(corners: Iterable[Corner]) -> list[Corner]:
+    """Corners of a slot as wide as its cutter: the straight piece between its two quarters has no length."""
+    kept: list[Corner] = []
+    for corner in corners:
+        if kept and abs(kept[-1].x - corner.x) < SLIGHT_MM and abs(kept[-1].y - corner.y) < SLIGHT_MM:
+            kept[-1] = corner
+        else:
+            kept.append(corner)
+    return kept
+
+
+def section_of(points: Iterable[tuple[float, float]]) -> Path:
+    """A straight-sided outline through points, anticlockwise."""
+    return polygon(points)

@@ -1,0 +1,225 @@
+"""Joints: each makes both halves from one body.
+
+The guest grows to the body's end and loses what stands round the body; the host loses the body plus its fit and its
+relief. Directions are world directions such as "+x"; sizes are mm.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from shopdraw.build.bench import AXES, SLIGHT_MM, Bench, Blank, Box, opposite
+from shopdraw.shape.frame import Frame, Vec3, cross, scale
+from shopdraw.shape.path import rectangle
+from shopdraw.wood.assembly import Body, Joint
+from shopdraw.wood.board import Face
+
+
+@dataclass(frozen=True, slots=True)
+class Housing:
+    """How a guest stands in a dado or groove.
+
+    Attributes:
+        depth: of the host's pocket, mm.
+        fit: how much wider than the guest the pocket is, on the side towards `fit_side`.
+        relief: how far short of the pocket's floor the guest ends.
+        stop: world coordinate (along "y") at which the pocket ends in front, or None where it runs through.
+        radius: of the stopped end, the cutter's; the guest begins this far behind it.
+    """
+
+    depth: float
+    fit: float
+    fit_side: str = "+z"
+    relief: float = 0.0
+    stop: float | None = None
+    radius: float = 3.0
+
+
+def body_in(box: Box, into: str, depth: float) -> Body:
+    """The body of an upright box that enters a host by `depth` towards `into`; its plane is the host's surface."""
+    out = AXES[opposite(into)]
+    axis_index = "xyz".index(into[1])
+    a: Vec3 = AXES["+y"] if axis_index == 0 else AXES["+z"] if axis_index == 1 else AXES["+x"]
+    b = cross(out, a)
+    low, high = box.corners()
+    surface = box.side(opposite(into))
+    at = [0.0, 0.0, 0.0]
+    at[axis_index] = surface
+    frame = Frame(a, b, out, (at[0], at[1], at[2]))
+    p, q = frame.local(low), frame.local(high)
+    return Body(frame, rectangle(p[0], p[1], q[0], q[1]), depth)
+
+
+def house(
+    bench: Bench,
+    kind: str,
+    host: Blank,
+    guest_id: str,
+    guests: Sequence[Blank],
+    box: Box,
+    into: str,
+    how: Housing,
+    *,
+    purpose: str,
+    guest_front: float | None = None,
+    glued: bool = True,
+    floats: bool = False,
+    gap: float = 0.0,
+) -> None:
+    """Let a guest (one board or a frame of several) into a dado or groove of the host.
+
+    Args:
+        box: the guest's section where it meets the host, with the side towards `into` on the host's surface.
+        guests: the boards that reach the host there; each grows into it.
+        guest_front: the guest's own front, where its stopped lug has to be cut back; None when there is none.
+    """
+    cut_id = f"{kind}:{host.id}:{guest_id}"
+    reach = how.depth - how.relief
+    pocket = box.grown(into, how.depth).grown(how.fit_side, how.fit)
+    lug = box.grown(into, reach)
+    round_end = None
+    if how.stop is not None:
+        pocket = pocket._replace(y0=how.stop)
+        lug = lug._replace(y0=how.stop + how.radius)
+        round_end = ("-y", how.radius)
+    host.sink_box(kind, pocket, into, id=cut_id, purpose=purpose, round_end=round_end)
+    for guest in guests:
+        guest.grow(into, reach)
+        if how.stop is not None and guest_front is not None and guest_front < lug.y0 - SLIGHT_MM:
+            _notch_front(guest, lug, box.side(into), into, f"notch:{guest.id}:{host.id}")
+    bench.joints.append(
+        Joint(
+            id=cut_id,
+            kind=kind,
+            host=host.id,
+            guest=guest_id,
+            guest_boards=tuple(guest.id for guest in guests),
+            body=body_in(lug.with_side(opposite(into), box.side(into)), into, reach),
+            fit=how.fit,
+            relief=how.relief,
+            glued=glued,
+            floats=floats,
+            gap=gap,
+            sizes=(("width", _across(box, how.fit_side) + how.fit), ("depth", how.depth)),
+        )
+    )
+
+
+def _across(box: Box, direction: str) -> float:
+    return box.side("+" + direction[1]) - box.side("-" + direction[1])
+
+
+def _notch_front(guest: Blank, lug: Box, surface: float, into: str, cut_id: str) -> None:
+    """Cut a guest's front corner back behind the stopped end of its dado."""
+    box = guest.box()
+    if box.y0 >= lug.y0 - SLIGHT_MM:
+        return
+    corner = box._replace(y1=lug.y0).with_side(opposite(into), surface)
+    guest.sink_box("notch", corner, into_face(guest), id=cut_id, purpose="front corner, hides the stopped dado")
+
+
+def into_face(blank: Blank) -> str:
+    """The world direction in which a cutter enters the board's reference face."""
+    axis = _thickness_axis(blank)
+    return ("-" if blank.frame.w["xyz".index(axis)] > 0 else "+") + axis
+
+
+def _thickness_axis(blank: Blank) -> str:
+    w = blank.frame.w
+    return "xyz"[max(range(3), key=lambda i: abs(w[i]))]
+
+
+@dataclass(frozen=True, slots=True)
+class Tenon:
+    """A tenon on a guest's end and its mortise.
+
+    Attributes:
+        thickness: across the guest's thickness, centred, mm.
+        inset: from the guest's two edges to the tenon, mm.
+        length: of the tenon from the shoulder.
+        mortise: depth of the mortise.
+        gap: open at the shoulder, at build.
+        fit: mortise wider than the tenon is thick.
+        room: mortise longer than the tenon is wide, at each of its ends.
+    """
+
+    thickness: float
+    inset: tuple[float, float]
+    length: float
+    mortise: float
+    gap: float = 0.0
+    fit: float = 0.1
+    room: float = 0.0
+
+
+def mortise_and_tenon(bench: Bench, host: Blank, guest: Blank, into: str, how: Tenon, *, glued: bool, purpose: str) -> None:
+    """Cut a tenon on the guest's end towards `into` and the mortise for it in the host's edge.
+
+    The guest's end stands at its shoulder, `gap` short of the host.
+    """
+    cut_id = f"mortise:{host.id}:{guest.id}"
+    axis, sign = guest.axis_of(into)
+    if axis != 0:
+        raise ValueError(f"{guest.id} meets {host.id} with an edge; a tenon stands on an end")
+    shoulder = guest.box()
+    guest.grow(into, how.length)
+    low, high = guest.low, guest.high
+    middle = (low[2] + high[2]) / 2
+    island = rectangle(low[1] + how.inset[0], middle - how.thickness / 2, high[1] - how.inset[1], middle + how.thickness / 2)
+    end = high[0] if sign > 0 else low[0]
+    guest.sink(
+        "tenon",
+        Face.HEAD if sign > 0 else Face.FOOT,
+        rectangle(low[1], low[2], high[1], high[2]),
+        enter=end,
+        floor=end - sign * how.length,
+        islands=(island,),
+        id=f"tenon:{guest.id}:{host.id}",
+        purpose=f"tenon into {host.name}",
+    )
+    corners = [guest.frame.point((end, v, w)) for v, w in ((island.corners[0].x, island.corners[0].y), (island.corners[2].x, island.corners[2].y))]
+    face = host.box().side(opposite(into))
+    tenon = _between(corners[0], corners[1], shoulder, into, face)
+    across = _thickness_axis(guest)
+    pocket = tenon.with_side(into, face + (1 if into[0] == "+" else -1) * how.mortise)
+    pocket = pocket.grown("+" + across, how.fit / 2).grown("-" + across, how.fit / 2)
+    along = "xyz"[3 - "xyz".index(across) - "xyz".index(into[1])]
+    pocket = pocket.grown("+" + along, how.room).grown("-" + along, how.room)
+    host.sink_box("mortise", pocket, into, id=cut_id, purpose=purpose)
+    reach = how.length - how.gap
+    bench.joints.append(
+        Joint(
+            id=cut_id,
+            kind="mortise-and-tenon",
+            host=host.id,
+            guest=guest.id,
+            guest_boards=(guest.id,),
+            body=body_in(tenon.with_side(into, face + (1 if into[0] == "+" else -1) * reach), into, reach),
+            fit=how.fit,
+            relief=how.mortise - reach,
+            glued=glued,
+            floats=not glued,
+            gap=how.gap,
+            sizes=(("tenon", how.length), ("mortise", how.mortise), ("thickness", how.thickness)),
+        )
+    )
+
+
+def _between(a: Vec3, b: Vec3, shoulder: Box, into: str, face: float) -> Box:
+    """The tenon's section between two of its corners, as an upright box that starts on the host's face."""
+    box = Box(min(a[0], b[0]), max(a[0], b[0]), min(a[1], b[1]), max(a[1], b[1]), min(a[2], b[2]), max(a[2], b[2]))
+    return box.with_side(opposite(into), face).with_side(into, shoulder.side(into))
+
+
+def butt(bench: Bench, host: Blank, guest: Blank, *, glued: bool, gap: float = 0.0, floats: bool = False) -> None:
+    """Note that a guest stands against a host without entering it."""
+    bench.joints.append(
+        Joint(f"butt:{host.id}:{guest.id}", "butt", host.id, guest.id, (guest.id,), glued=glued, floats=floats, gap=gap)
+    )
+
+
+def shifted(point: Vec3, direction: str, by: float) -> Vec3:
+    """A point moved along a world direction, mm."""
+    step = scale(AXES[direction], by)
+    return (point[0] + step[0], point[1] + step[1], point[2] + step[2])

@@ -1,0 +1,64 @@
+"""Labels: short names for sheets and stickers, a pure function of a board's id.
+
+Number first, so that none can be taken for a paper size, a zone or a section's letter.
+"""
+
+from __future__ import annotations
+
+FAMILIES = {
+    "side": 1,
+    "top": 2,
+    "bottom": 3,
+    "shelf": 4,
+    "back": 5,
+    "frame": 6,
+    "drawer": 7,
+    "lid": 8,
+    "support": 9,
+    "plinth": 10,
+    "divider": 11,
+    "rail": 12,
+    "kicker": 13,
+    "stop": 14,
+    "block": 15,
+    "guide": 16,
+}
+LETTERS = {
+    "left": "L",
+    "right": "R",
+    "front": "a",
+    "rear": "b",
+    "back": "b",
+    "side-left": "c",
+    "side-right": "d",
+    "bottom": "e",
+    "runner-left": "f",
+    "runner-right": "g",
+    "runner-middle": "h",
+    "front-left": "p",
+    "front-right": "q",
+    "rear-left": "s",
+    "rear-right": "t",
+}
+
+
+def label_of(board_id: str) -> str:
+    """The label of a board: family, key, letter within.
+
+    `side.left` is `1L`, `drawer.2.front` is `7.2a`; a family without a number gets 99.
+    """
+    family, *rest = board_id.split(".")
+    number = str(FAMILIES.get(family, 99))
+    if not rest:
+        return number
+    *keys, last = rest
+    if last in LETTERS:
+        return ".".join([number, *keys]) + LETTERS[last]
+    return ".".join([number, *rest])
+
+
+def order_of(board_id: str) -> tuple[object, ...]:
+    """Where a board stands in every list: family, then keys as numbers where they are, then its part in the family."""
+    family, *rest = board_id.split(".")
+    ranked = tuple((0, int(key), "") if key.isdigit() else (1, 0, LETTERS.get(key, key)) for key in rest)
+    return (FAMILIES.get(family, 99), ranked, board_id)

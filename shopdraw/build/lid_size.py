@@ -1,0 +1,91 @@
+"""The lid's sizes by its seat: length from the pin, widths, lips, bevel and the clearance at the upper end."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from shopdraw.build.plan import Plan, lid_inset
+
+SEAT_MM = 10.0
+"""How much of a lid on the slant lies on the top's bevel (common practice)."""
+LEAST_COVER_MM = 3.0
+"""What a lip still covers in the driest season."""
+
+
+@dataclass(frozen=True, slots=True)
+class LidSize:
+    """Sizes of the lid, mm.
+
+    Attributes:
+        length: from the pin to its upper end.
+        width: over all, left to right.
+        core_length, core_width: of the part that goes between the sides (all of it, for a lid on the slant).
+        lip: how far it laps over at the upper end.
+        lap: how far it laps over each side.
+        bevel: kept on the top's edge (b).
+        gap: clearance at the upper end (g).
+        inset: of the writing face inside the slant plane (o).
+    """
+
+    length: float
+    width: float
+    core_length: float
+    core_width: float
+    lip: float
+    lap: float
+    bevel: float
+    gap: float
+    inset: float
+
+
+def net_gain(plan: Plan) -> float:
+    """What a lid's upper end nears the top from build to the wettest season, mm: lid's own growth less the sides'."""
+    lid = plan.stocks.of("lid")
+    alpha = math.radians(plan.slant.alpha)
+    return plan.season.gain(plan.slant.s1, lid) - plan.season.gain(plan.slant.run, plan.side) * math.cos(alpha)
+
+
+def net_loss(plan: Plan) -> float:
+    """What a lid's upper end draws away from the top in the driest season, mm."""
+    lid = plan.stocks.of("lid")
+    alpha = math.radians(plan.slant.alpha)
+    return plan.season.loss(plan.slant.s1, lid) - plan.season.loss(plan.slant.run, plan.side) * math.cos(alpha)
+
+
+def top_gap(plan: Plan) -> float:
+    """Clearance between the lid's upper end and the top: its net growth and 1 mm, in half millimetres, or as given."""
+    given = plan.design.lid.top_clearance
+    return given if given is not None else max(1.5, math.ceil(2 * (net_gain(plan) + 1.0)) / 2)
+
+
+def lid_size(plan: Plan) -> LidSize:
+    """All sizes of the lid for the piece's seat."""
+    slant_table, lid, s = plan.design.slant, plan.design.lid, plan.slant
+    assert slant_table is not None
+    inset = lid_inset(plan.design, plan.stocks)
+    gap = top_gap(plan)
+    whole = plan.stocks.of("top").thickness / math.sin(math.radians(s.alpha))
+    if slant_table.seat == "on":
+        bevel = lid.bevel if lid.bevel is not None else min(SEAT_MM + lid.reveal, whole)
+        length, width = s.s1 - lid.reveal, plan.width - 2 * lid.reveal
+        return LidSize(length, width, length, width, bevel - lid.reveal, plan.side.thickness - lid.reveal, bevel, 0.0, inset)
+    if slant_table.seat == "flush":
+        bevel = lid.bevel if lid.bevel is not None else min(12.0, 0.6 * whole)
+        length, width = s.s1 - bevel - gap, plan.inside - 2 * lid.clearance
+        return LidSize(length, width, length, width, 0.0, 0.0, bevel, gap, inset)
+    lap = lid.lap if lid.lap is not None else plan.side.thickness - lid.reveal
+    least_lip = gap + net_loss(plan) + LEAST_COVER_MM
+    lip = lid.lip if lid.lip is not None else max(12.0, math.ceil(least_lip))
+    bevel = lip - gap + lid.reveal
+    return LidSize(
+        length=s.s1 - lid.reveal,
+        width=plan.inside + 2 * lap,
+        core_length=s.s1 - bevel - gap,
+        core_width=plan.inside - 2 * lid.clearance,
+        lip=lip,
+        lap=lap,
+        bevel=bevel,
+        gap=gap,
+        inset=inset,
+    )

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
+from types import MappingProxyType
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.dovetail import dovetailed_top
@@ -81,7 +83,7 @@ def stand_in_sides(
     box: Box,
     *,
     guest_front: float,
-    floats: bool = False,
+    short: Mapping[str, float] = MappingProxyType({}),
 ) -> None:
     """House a shelf or a frame in dados of both sides; the dado's lower edge carries it, its fit lies above."""
     case = plan.design.case
@@ -106,8 +108,7 @@ def stand_in_sides(
             how,
             purpose=guest_id,
             guest_front=guest_front,
-            glued=not floats,
-            floats=floats,
+            short=short,
         )
 
 

@@ -6,8 +6,9 @@ relief. Directions are world directions such as "+x"; sizes are mm.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from shopdraw.build.bench import AXES, SLIGHT_MM, Bench, Blank, Box, opposite
 from shopdraw.shape.frame import Frame, Vec3, cross, scale
@@ -66,13 +67,17 @@ def house(
     glued: bool = True,
     floats: bool = False,
     gap: float = 0.0,
+    short: Mapping[str, float] = MappingProxyType({}),
 ) -> None:
     """Let a guest (one board or a frame of several) into a dado or groove of the host.
+
+    A frame's boards share one cut; each has a joint of its own, since each closes by itself.
 
     Args:
         box: the guest's section where it meets the host, with the side towards `into` on the host's surface.
         guests: the boards that reach the host there; each grows into it.
         guest_front: the guest's own front, where its stopped lug has to be cut back; None when there is none.
+        short: by board id, how much further short of the floor a board ends, mm; it stands dry.
     """
     cut_id = f"{kind}:{host.id}:{guest_id}"
     reach = how.depth - how.relief
@@ -84,26 +89,31 @@ def house(
         lug = lug._replace(y0=how.stop + how.radius)
         round_end = ("-y", how.radius)
     host.sink_box(kind, pocket, into, id=cut_id, purpose=purpose, round_end=round_end)
+    width = _across(box, how.fit_side) + how.fit
     for guest in guests:
-        guest.grow(into, reach)
+        extra = short.get(guest.id, 0.0)
+        guest.grow(into, reach - extra)
         if how.stop is not None and guest_front is not None and guest_front < lug.y0 - SLIGHT_MM:
             _notch_front(guest, lug, box.side(into), into, f"notch:{guest.id}:{host.id}")
-    bench.joints.append(
-        Joint(
-            id=cut_id,
-            kind=kind,
-            host=host.id,
-            guest=guest_id,
-            guest_boards=tuple(guest.id for guest in guests),
-            body=body_in(lug.with_side(opposite(into), box.side(into)), into, reach),
-            fit=how.fit,
-            relief=how.relief,
-            glued=glued,
-            floats=floats,
-            gap=gap,
-            sizes=(("width", _across(box, how.fit_side) + how.fit), ("depth", how.depth)),
+        own = lug.with_side(opposite(into), box.side(into))
+        if len(guests) > 1:
+            own = own._replace(y0=max(own.y0, guest.box().y0), y1=min(own.y1, guest.box().y1))
+        bench.joints.append(
+            Joint(
+                id=cut_id if len(guests) == 1 else f"{kind}:{host.id}:{guest.id}",
+                kind=kind,
+                host=host.id,
+                guest=guest_id if len(guests) == 1 else guest.id,
+                guest_boards=(guest.id,),
+                body=body_in(own, into, reach - extra),
+                fit=how.fit,
+                relief=how.relief + extra,
+                glued=glued and not extra,
+                floats=floats or bool(extra),
+                gap=gap or extra,
+                sizes=(("width", width), ("depth", how.depth)),
+            )
         )
-    )
 
 
 def _across(box: Box, direction: str) -> float:

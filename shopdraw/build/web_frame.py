@@ -91,11 +91,10 @@ def _frame(bench: Bench, plan: Plan, row: Row) -> None:
     ]
     guest_id = f"frame.{row.key}"
     whole = Box(plan.left, plan.right, 0.0, size.depth, low, high)
-    stand_in_sides(bench, plan, guest_id, (front, rear, *runners), whole, guest_front=0.0)
+    # A runner's width moves, the dado's floor doesn't: its outer edge keeps clear of it.
+    clear = {runner.id: plan.season.gain(_width(runner) + plan.dado, stock) + PLAY_MM for runner in runners}
+    stand_in_sides(bench, plan, guest_id, (front, rear, *runners), whole, guest_front=0.0, short=clear)
     for runner, away in zip(runners, ("-x", "+x"), strict=True):
-        # A runner's width moves, the dado's floor doesn't: its outer edge keeps clear of it.
-        clear = plan.season.gain(_width(runner), stock) + PLAY_MM
-        runner.grow(away, -clear)
         runner.shoulders = rear_rail - size.gap - choice.rail
         thickness = stock.thickness / 3
         room = plan.season.gain(_width(runner), stock) + 0.1

@@ -147,15 +147,14 @@ def _top(bench: Bench, plan: Plan) -> Blank:
 def _housed_top(bench: Bench, plan: Plan, top: Blank, sides: tuple[Blank, Blank]) -> None:
     """Let the top's ends into rabbets at the sides' upper ends; the sides' outer faces reach the full height."""
     for side, into, x in zip(sides, ("-x", "+x"), (plan.left, plan.right), strict=True):
-        box = top.box().with_side(into, x)._replace(y0=-1.0, y1=plan.depth)
-        section = box._replace(y0=max(0.0, top.box().y0))
+        section = top.box().with_side(into, x)._replace(y0=0.0, y1=plan.depth)
         house(
             bench,
             "rabbet",
             side,
             "top",
             (top,),
-            section._replace(y0=-plan.depth),
+            section,
             into,
             Housing(depth=plan.dado, fit=0.0, relief=plan.design.case.relief),
             purpose="top",

@@ -96,7 +96,7 @@ def house(
         if how.stop is not None and guest_front is not None and guest_front < lug.y0 - SLIGHT_MM:
             _notch_front(guest, lug, box.side(into), into, f"notch:{guest.id}:{host.id}")
         own = lug.with_side(opposite(into), box.side(into))
-        if len(guests) > 1:
+        if into[1] != "y":
             own = own._replace(y0=max(own.y0, guest.box().y0), y1=min(own.y1, guest.box().y1))
         bench.joints.append(
             Joint(

@@ -84,7 +84,7 @@ def _fill_side(
     side: str, waiting: list[Balloon], scale: float, around: Bounds, distance: float, ground: Ground, look: Look
 ) -> tuple[list[Balloon], list[Mark]]:
     """Seats as many as a side holds without a clash; gives back the rest."""
-    radius = CIRCLE * look.balloon / 2
+    radius = max((_radius(b, look) for b in waiting), default=0.0)
     upright_side = side in ("left", "right")
     held = sorted(
         (b for b in (_turned(b, scale, around, side) for b in waiting) if _gap(b, scale, around, side) + distance < LONGEST),
@@ -116,7 +116,7 @@ def _seats(
     upright_side = side in ("left", "right")
     low, high = (y0, y1) if upright_side else (x0, x1)
     across = {"left": x0 - off, "right": x1 + off, "above": y1 + off, "below": y0 - off}[side]
-    pitch = CIRCLE * look.balloon + _AIR
+    pitch = max((2 * _radius(b, look) for b in held), default=0.0) + _AIR
     made: list[tuple[Balloon, _Seat]] = []
     last = low - pitch / 2
     lean = math.tan(math.radians(LEAST_LEAN_DEG + 1.0))
@@ -160,7 +160,7 @@ def _leader(balloon: Balloon, seat: _Seat, scale: float, radius: float) -> Segme
 
 def _balloon_marks(balloon: Balloon, seat: _Seat, scale: float, ground: Ground, look: Look) -> list[Mark] | None:
     """A balloon at its seat or at one slid along the row until nothing is in its way; None where all is taken."""
-    radius = CIRCLE * look.balloon / 2
+    radius = _radius(balloon, look)
     for at in _slid(seat):
         circles = list(_circles(balloon, _Seat(at, seat.side), radius))
         line = _leader(balloon, _Seat(at, seat.side), scale, radius)
@@ -218,6 +218,15 @@ def _stand(
 
 def _label_height(label: str, radius: float, look: Look) -> float:
     """The balloon height, or the height of dimensions where the label would touch its circle."""
-    width = words_size(label, look.balloon)[0]
-    fits = math.hypot(width, look.balloon) / 2 < radius - 0.5
-    return look.balloon if fits else look.figure
+    return look.balloon if _needed(label, look.balloon) <= radius else look.figure
+
+
+def _radius(balloon: Balloon, look: Look) -> float:
+    """Of a balloon's circles: 2.5 × text height across, more only where a label needs it at the smaller height."""
+    labels = (balloon.label, *balloon.stack)
+    return max(CIRCLE * look.balloon / 2, *(_needed(label, look.figure) for label in labels))
+
+
+def _needed(label: str, height: float) -> float:
+    """The least radius of a circle round a label."""
+    return math.hypot(words_size(label, height)[0], height) / 2 + 0.6

@@ -9,8 +9,9 @@ from shopdraw.shape.path import Point
 from shopdraw.sheet.look import Look
 from shopdraw.trade.paper import PaperSize
 
-CENTRING_MM = 10.0
-"""How far a centring mark reaches into the drawing space."""
+CENTRING_MM = 4.5
+"""How far a centring mark reaches into the drawing space: less than the 5 mm that views and tables keep off the frame
+(own choice, so that it never meets them)."""
 ZONE_LINE_MM = 0.35
 _ZONE_BAND = 5.0
 

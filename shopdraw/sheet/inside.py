@@ -18,6 +18,8 @@ from shopdraw.sheet.trial import Tried, fits, stand, tried
 _STEP = 2.0
 _COST_OF_STEP = 8.0
 _BEYOND = 12.0
+_FAR_FROM_ARC = 12.0
+"""Words whose middle would be further from their arc get a leader."""
 _RADII = (12.0, 16.0, 20.0, 25.0, 30.0, 36.0, 44.0, 54.0, 66.0, 80.0)
 
 
@@ -174,7 +176,7 @@ def _angle_spots(
             half = abs(c) * width / 2 + abs(s) * (below + above) / 2
             for out in (1.0, -1.0):
                 off = half + look.text_gap + 0.4
-                if out < 0 and off + half > radius:
+                if half > _FAR_FROM_ARC or (out < 0 and off + half > radius):
                     continue
                 middle = _polar(vertex, radius + out * off, angle)
                 at = (middle[0], middle[1] - (above - below) / 2)

@@ -18,6 +18,8 @@ from shopdraw.trade.paper import PaperSize
 WIDTH = 180.0
 PAD = 1.2
 WARNING = "Don't measure from this print: work to the figures."
+SYMBOL = 3.2
+"""Radius of the projection symbol's large circle."""
 PROJECTIONS = {"first": "First-angle projection", "third": "Third-angle projection"}
 
 
@@ -64,7 +66,12 @@ class TitleFields:
 
 @dataclass(frozen=True, slots=True)
 class Cell:
-    """A field of the block: its box from the block's lower left corner, its name and what stands in it."""
+    """A field of the block: its box from the block's lower left corner, its name and what stands in it.
+
+    Attributes:
+        large: the words begin at the height of titles.
+        single: the words would rather be smaller than on two lines.
+    """
 
     x: float
     y: float
@@ -73,6 +80,7 @@ class Cell:
     name: str
     words: str
     large: bool = False
+    single: bool = False
 
 
 def block_height(look: Look) -> float:
@@ -105,7 +113,7 @@ def title_block_marks(
     note = _rows(look)[0]
     marks += _bar(left + 64.0, bottom + block_height(look) - note, look, inch=fields.inch_bar)
     if fields.projection:
-        symbol_y = bottom + block_height(look) - note / 2
+        symbol_y = bottom + block_height(look) - note + SYMBOL + 1.6
         marks += _symbol(left + 4.0, symbol_y, look, third=fields.projection == "third")
     return tuple(marks)
 
@@ -128,14 +136,14 @@ def title_cells(fields: TitleFields, sheet_title: str, number: str, count: int, 
         Cell(135, y_small, 45, small, "Technical reference", fields.reference),
         Cell(0, y_people, 60, people, "Document type", fields.document_type),
         Cell(60, y_people, 40, people, "Status", fields.status),
-        Cell(100, y_people, 30, people, "Date of issue", fields.date),
-        Cell(130, y_people, 12, people, "Lang.", fields.language),
-        Cell(142, y_people, 38, people, "Scale", fields.scale),
+        Cell(100, y_people, 30, people, "Date of issue", fields.date, single=True),
+        Cell(130, y_people, 12, people, "Lang.", fields.language, single=True),
+        Cell(142, y_people, 38, people, "Scale", fields.scale, single=True),
         Cell(0, y_main, 45, main, "Legal owner", fields.owner),
         Cell(45, y_main, 75, main, "Title", _joined(piece, fields.supplementary), large=True),
-        Cell(120, y_main, 30, main, "Number", fields.number),
-        Cell(150, y_main, 10, main, "Rev.", fields.revision),
-        Cell(160, y_main, 20, main, "Sheet", f"{number} of {count}", large=True),
+        Cell(120, y_main, 30, main, "Number", fields.number, single=True),
+        Cell(150, y_main, 10, main, "Rev.", fields.revision, single=True),
+        Cell(160, y_main, 20, main, "Sheet", f"{number} of {count}", large=True, single=True),
     )
 
 
@@ -150,7 +158,7 @@ def _joined(first: str, second: str) -> str:
 def _rows(look: Look) -> tuple[float, float, float, float, float]:
     """Heights of the block's rows from the top: symbol and bar, notes, people, document, title."""
     unit = look.figure
-    return 4.6 * unit, 5.4 * unit, 4.2 * unit, 4.2 * unit, 4 * unit + 2.0 * look.title
+    return 5.0 * unit, 5.4 * unit, 4.2 * unit, 4.2 * unit, 4 * unit + 2.0 * look.title
 
 
 def _cell_marks(cell: Cell, left: float, bottom: float, look: Look) -> Iterator[Mark]:
@@ -163,9 +171,8 @@ def _cell_marks(cell: Cell, left: float, bottom: float, look: Look) -> Iterator[
     yield from cell_texts(name, x0 + PAD, y1 - PAD)
     if cell.words:
         room = cell.height - look.label - 3.2 * PAD
-        words = fitted(
-            cell.words, _words_width(cell), room, look.title if cell.large else look.figure, look.label, look
-        )
+        wanted = look.title if cell.large else look.figure
+        words = fitted(cell.words, _words_width(cell), room, wanted, look.label, look, single=cell.single)
         yield from cell_texts(words, x0 + cell.width - PAD - _words_width(cell), y1 - look.label - 2.4 * PAD)
 
 
@@ -189,7 +196,7 @@ def _bar(x: float, top: float, look: Look, *, inch: bool) -> Iterator[Mark]:
 
 def _symbol(x: float, y: float, look: Look, *, third: bool) -> Iterator[Mark]:
     """The projection symbol: a frustum and two circles, small end to the left. Source: ISO 5456-2."""
-    small, large, long = 1.6, 3.2, 7.0
+    small, large, long = SYMBOL / 2, SYMBOL, 7.0
     frustum = x + (12.0 if third else 0.0)
     circles = x + (large if third else 12.0 + large)
     narrow = line_style(Meaning.SIZE, look.group).width_mm

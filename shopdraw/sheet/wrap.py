@@ -48,7 +48,9 @@ def wrapped(words: str, height: float, width: float) -> tuple[str, ...]:
     return (*lines, line) if line else tuple(lines)
 
 
-def fitted(words: str, width: float, room: float, wanted: float, least: float, look: Look) -> Fitted:
+def fitted(
+    words: str, width: float, room: float, wanted: float, least: float, look: Look, *, single: bool = False
+) -> Fitted:
     """Words in a cell: first smaller letters of the series, at each height wrapped; cut short only as a last resort.
 
     Args:
@@ -56,9 +58,14 @@ def fitted(words: str, width: float, room: float, wanted: float, least: float, l
         width, room: of the cell's inside.
         wanted, least: heights of the series to start from and to end with.
         look: for its series.
+        single: smaller letters on one line are better than larger ones on two.
     """
     series = INCH_HEIGHTS if look.inch else ISO_HEIGHTS
     heights = sorted({wanted, least, *(h for h in series if least <= h <= wanted)}, reverse=True)
+    if single:
+        line = next((h for h in heights if h <= room and text_width(words, h) <= width), None)
+        if line is not None:
+            return Fitted((words,), line)
     for height in heights:
         found = Fitted(wrapped(words, height, width), height)
         whole = all(text_width(word, height) <= width for word in words.split())

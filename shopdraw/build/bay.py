@@ -100,15 +100,36 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
     house(bench, "groove", lower, divider.id, (divider,), section, "-z", how, purpose=divider.name, guest_front=0.0)
     if row.level != "bottom":
         rear_rail = bench[f"{row.level}.rear"]
-        through = Box(x0 - plan.design.case.fit / 2, x1 + plan.design.case.fit / 2, 0.0, plan.depth, row.floor - GROOVE_MM, row.floor)
-        rear_rail.sink_box("groove", through, "-z", id=f"groove:{rear_rail.id}:{divider.id}", purpose=f"way in for {divider.name}")
+        through = Box(
+            x0 - plan.design.case.fit / 2,
+            x1 + plan.design.case.fit / 2,
+            0.0,
+            plan.depth,
+            row.floor - GROOVE_MM,
+            row.floor,
+        )
+        rear_rail.sink_box(
+            "groove", through, "-z", id=f"groove:{rear_rail.id}:{divider.id}", purpose=f"way in for {divider.name}"
+        )
     upper = Housing(UPPER_GROOVE_MM, 0.3, "+x", relief=0.0, stop=plan.design.case.dado_stop, radius=plan.radius)
     # The body ends short of the groove's floor by what the divider may grow.
     upper = Housing(UPPER_GROOVE_MM, 0.3, "+x", relief=free, stop=upper.stop, radius=upper.radius)
     divider.grow("+z", free)
     ceiling = Box(x0 - 0.15, x1 - 0.15, 0.0, plan.rear, underside, underside)
     house(
-        bench, "groove", shelf, divider.id, (divider,), ceiling, "+z", upper, purpose=divider.name, guest_front=0.0, glued=False, floats=True, gap=free
+        bench,
+        "groove",
+        shelf,
+        divider.id,
+        (divider,),
+        ceiling,
+        "+z",
+        upper,
+        purpose=divider.name,
+        guest_front=0.0,
+        glued=False,
+        floats=True,
+        gap=free,
     )
     if free > 0:
         _ease_front(divider, plan, underside - free)

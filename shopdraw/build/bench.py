@@ -59,13 +59,27 @@ class Box(NamedTuple):
 
 
 def opposite(direction: str) -> str:
-    """"+x" for "-x" and so on."""
+    """ "+x" for "-x" and so on."""
     return ("-" if direction[0] == "+" else "+") + direction[1]
 
 
-_FACE_OF = {(2, 1): Face.FACE, (2, -1): Face.BACK, (1, -1): Face.NEAR, (1, 1): Face.FAR, (0, -1): Face.FOOT, (0, 1): Face.HEAD}
+_FACE_OF = {
+    (2, 1): Face.FACE,
+    (2, -1): Face.BACK,
+    (1, -1): Face.NEAR,
+    (1, 1): Face.FAR,
+    (0, -1): Face.FOOT,
+    (0, 1): Face.HEAD,
+}
 """Local axis and the side that it is entered from."""
-_PLANE_OF = {Face.FACE: (0, 1), Face.BACK: (0, 1), Face.NEAR: (0, 2), Face.FAR: (0, 2), Face.FOOT: (1, 2), Face.HEAD: (1, 2)}
+_PLANE_OF = {
+    Face.FACE: (0, 1),
+    Face.BACK: (0, 1),
+    Face.NEAR: (0, 2),
+    Face.FAR: (0, 2),
+    Face.FOOT: (1, 2),
+    Face.HEAD: (1, 2),
+}
 _AXIS_OF = {Face.FACE: 2, Face.BACK: 2, Face.NEAR: 1, Face.FAR: 1, Face.FOOT: 0, Face.HEAD: 0}
 _FROM_HIGH = {Face.FACE, Face.FAR, Face.HEAD}
 
@@ -123,7 +137,9 @@ class Blank:
         else:
             self.low[axis] -= by
 
-    def sink_box(self, kind: str, box: Box, into: str, *, id: str, purpose: str, round_end: tuple[str, float] | None = None) -> None:
+    def sink_box(
+        self, kind: str, box: Box, into: str, *, id: str, purpose: str, round_end: tuple[str, float] | None = None
+    ) -> None:
         """Take an upright box of wood away, entered towards a world direction; what lies outside the blank is ignored.
 
         Args:
@@ -162,7 +178,17 @@ class Blank:
             enter, floor: where it begins and ends along the third; None for the blank's own faces, from one to the other.
         """
         self.cuts.append(
-            Sunk(kind, face, _or_end(enter, face, True), _or_end(floor, face, False), outline.anticlockwise(), tuple(islands), id, purpose, clipped=False)
+            Sunk(
+                kind,
+                face,
+                _or_end(enter, face, True),
+                _or_end(floor, face, False),
+                outline.anticlockwise(),
+                tuple(islands),
+                id,
+                purpose,
+                clipped=False,
+            )
         )
 
 
@@ -247,7 +273,18 @@ class Bench:
     ) -> Blank:
         """Lay a board in a frame of its own (its corner u = v = w = 0), of a length and width in mm."""
         return self._keep(
-            Blank(id, name, member, stock, frame, [0.0, 0.0, -stock.thickness], [length, width, 0.0], reference_edge, fixing, outline)
+            Blank(
+                id,
+                name,
+                member,
+                stock,
+                frame,
+                [0.0, 0.0, -stock.thickness],
+                [length, width, 0.0],
+                reference_edge,
+                fixing,
+                outline,
+            )
         )
 
     def _keep(self, blank: Blank) -> Blank:
@@ -313,7 +350,12 @@ def _measured(sunk: Sunk, low: Sequence[float], high: Sequence[float]) -> Cut | 
         return None
     shift = (-low[p], -low[q] if q != 2 else -high[2])
     return Cut(
-        sunk.kind, sunk.face, start if start > SLIGHT_MM else 0.0, depth, outline.moved(*shift), tuple(i.moved(*shift) for i in sunk.islands)
+        sunk.kind,
+        sunk.face,
+        start if start > SLIGHT_MM else 0.0,
+        depth,
+        outline.moved(*shift),
+        tuple(i.moved(*shift) for i in sunk.islands),
     )
 
 

@@ -15,5 +15,7 @@ def build(design: Design) -> Assembly:
         CannotBuild: inputs that can't all hold, or a kind that isn't built yet.
     """
     if design.piece.kind != "slant-desk":
-        raise CannotBuild([fault("piece.kind", f'"{design.piece.kind}"', 'expected "slant-desk": other kinds can\'t be built yet')])
+        raise CannotBuild(
+            [fault("piece.kind", f'"{design.piece.kind}"', 'expected "slant-desk": other kinds can\'t be built yet')]
+        )
     return desk(design)

@@ -122,7 +122,9 @@ def _back_rabbets(bench: Bench, plan: Plan) -> None:
     for hand, into, x in (("left", "-x", plan.left), ("right", "+x", plan.right)):
         other = x - plan.rabbet_width if hand == "left" else x + plan.rabbet_width
         box = Box(min(x, other), max(x, other), plan.rear, plan.depth, plan.foot, back_upper(plan))
-        bench[f"side.{hand}"].sink_box("rabbet", box, into, id=f"rabbet:side.{hand}:back", purpose=f"back, {SQUARE_END}")
+        bench[f"side.{hand}"].sink_box(
+            "rabbet", box, into, id=f"rabbet:side.{hand}:back", purpose=f"back, {SQUARE_END}"
+        )
 
 
 def _top(bench: Bench, plan: Plan) -> Blank:
@@ -136,7 +138,14 @@ def _top(bench: Bench, plan: Plan) -> Blank:
     # Held where its front meets the sides, so that it moves with them.
     box = Box(plan.left, plan.right, front, plan.depth, plan.height - t, plan.height)
     top = bench.lay(
-        "top", "top", "top", stock, box, u="+x", w="+z", fixing=Fixing("side.left", (plan.width / 2, s.run, plan.height))
+        "top",
+        "top",
+        "top",
+        stock,
+        box,
+        u="+x",
+        w="+z",
+        fixing=Fixing("side.left", (plan.width / 2, s.run, plan.height)),
     )
     slanted_edge(top, plan, bevel)
     rear = Box(-1.0, plan.width + 1.0, plan.rear, plan.depth, plan.height - t, back_upper(plan))
@@ -183,5 +192,3 @@ def _back(bench: Bench, plan: Plan, top: Blank) -> None:
 def top_flat_of(plan: Plan) -> float:
     """The flat that squares off the top's sharp lower corner, mm; 0 when the bevel takes the whole edge."""
     return max(0.0, top_flat(plan.stocks.of("top").thickness, bevel_kept(plan), plan.slant.alpha))
-
-

@@ -58,7 +58,11 @@ def _levels(plan: Plan) -> tuple[LevelFact, ...]:
         return LevelFact(id, kind, top, thickness, top - thickness - plan.foot, thickness + fit, plan.dado)
 
     frames = [level(row.level, "web-frame", row.floor, "frame") for row in reversed(plan.rows) if row.level != "bottom"]
-    return (level("bottom", "bottom", plan.bottom_top, "bottom"), *frames, level("writing", "shelf", plan.writing, "shelf"))
+    return (
+        level("bottom", "bottom", plan.bottom_top, "bottom"),
+        *frames,
+        level("writing", "shelf", plan.writing, "shelf"),
+    )
 
 
 def _openings(plan: Plan) -> tuple[OpeningFact, ...]:
@@ -69,7 +73,9 @@ def _openings(plan: Plan) -> tuple[OpeningFact, ...]:
     top = plan.rows[0]
     for hand, x in (("left", plan.left), ("right", plan.right - plan.bay)):
         facts.append(
-            OpeningFact(f"supports.{hand}", "lid-supports", top.floor, plan.support_top - top.floor, plan.bay, plan.rear, x, 0.0)
+            OpeningFact(
+                f"supports.{hand}", "lid-supports", top.floor, plan.support_top - top.floor, plan.bay, plan.rear, x, 0.0
+            )
         )
     return tuple(facts)
 

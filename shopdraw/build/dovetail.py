@@ -39,7 +39,9 @@ class Tails:
     narrowing: float
 
 
-def tails_along(length: float, thickness: float, slope: float, least_half_pin: float, count: int | None = None) -> Tails:
+def tails_along(
+    length: float, thickness: float, slope: float, least_half_pin: float, count: int | None = None
+) -> Tails:
     """Tails with equal half pins on a given length.
 
     Args:
@@ -68,7 +70,11 @@ def tails_of(plan: Plan) -> Tails:
         slope = 6.0 if soft else 8.0
     narrowing = plan.side.thickness / slope
     return tails_along(
-        plan.depth - plan.slant.run, plan.side.thickness, slope, plan.rabbet_depth + 3.0 + narrowing, plan.design.case.tails
+        plan.depth - plan.slant.run,
+        plan.side.thickness,
+        slope,
+        plan.rabbet_depth + 3.0 + narrowing,
+        plan.design.case.tails,
     )
 
 
@@ -81,9 +87,20 @@ def dovetailed_top(bench: Bench, plan: Plan, top: Blank, sides: tuple[Blank, Bla
         outlines = [_tail(plan, span, tails, inner, outer) for span in tails.spans]
         islands = [_in_plane(top.frame, outline, (0, 1), plan.height) for outline in outlines]
         low, high = top.low, top.high
-        strip = rectangle(low[0], low[1], low[0] + t, high[1]) if into == "-x" else rectangle(high[0] - t, low[1], high[0], high[1])
+        strip = (
+            rectangle(low[0], low[1], low[0] + t, high[1])
+            if into == "-x"
+            else rectangle(high[0] - t, low[1], high[0], high[1])
+        )
         cut_id = f"dovetail:{side.id}:top"
-        top.sink("dovetail", Face.FACE, strip, islands=islands, id=cut_id, purpose=f"tails into {side.name}, 1:{tails.slope:g}")
+        top.sink(
+            "dovetail",
+            Face.FACE,
+            strip,
+            islands=islands,
+            id=cut_id,
+            purpose=f"tails into {side.name}, 1:{tails.slope:g}",
+        )
         depth = plan.stocks.of("top").thickness
         for outline in outlines:
             socket = _in_plane(side.frame, outline, (1, 2), plan.height)
@@ -103,7 +120,12 @@ def dovetailed_top(bench: Bench, plan: Plan, top: Blank, sides: tuple[Blank, Bla
                 "top",
                 ("top",),
                 body=_body(outlines[0], plan.height, depth),
-                sizes=(("slope", tails.slope), ("tails", len(tails.spans)), ("half-pin", tails.half_pin), ("pin", tails.pin)),
+                sizes=(
+                    ("slope", tails.slope),
+                    ("tails", len(tails.spans)),
+                    ("half-pin", tails.half_pin),
+                    ("pin", tails.pin),
+                ),
             )
         )
 

@@ -65,11 +65,27 @@ def drawer_size(plan: Plan, row: Row) -> DrawerSize:
     entry = plan.length_choice(row.key, "entry")
     address = f"drawer.{row.key}"
     if lipped and lip_thickness > front.thickness - 4.0:
-        raise CannotBuild([fault(f"{address}.lip_thickness", f"{lip_thickness:g} mm", f"expected at most {front.thickness - 4.0:g} mm, 4 less than the front")])
+        raise CannotBuild(
+            [
+                fault(
+                    f"{address}.lip_thickness",
+                    f"{lip_thickness:g} mm",
+                    f"expected at most {front.thickness - 4.0:g} mm, 4 less than the front",
+                )
+            ]
+        )
     full = front.thickness - lip_thickness if lipped else front.thickness
     most = full if lipped else front.thickness - 3.0
     if entry > most:
-        raise CannotBuild([fault(f"{address}.entry", f"{entry:g} mm", f"expected at most {most:g} mm for a front of {front.thickness:g} mm")])
+        raise CannotBuild(
+            [
+                fault(
+                    f"{address}.entry",
+                    f"{entry:g} mm",
+                    f"expected at most {most:g} mm for a front of {front.thickness:g} mm",
+                )
+            ]
+        )
     lip = plan.length_choice(row.key, "lip")
     if lipped:
         y0 = -lip_thickness
@@ -79,7 +95,15 @@ def drawer_size(plan: Plan, row: Row) -> DrawerSize:
         face = Box(x0 + reveal, x1 - reveal, 0.0, front.thickness, row.floor + reveal, plan.ceiling(row) - over)
     box = Box(x0 + clear, x1 - clear, face.y1, plan.usable, row.floor, plan.ceiling(row) - above)
     if box.y1 - box.y0 < 100.0 or box.z1 - box.z0 < 20.0:
-        raise CannotBuild([fault(address, f"a box {box.y1 - box.y0:.1f} mm long and {box.z1 - box.z0:.1f} mm high", "expected at least 100 × 20 mm: a deeper case or higher openings")])
+        raise CannotBuild(
+            [
+                fault(
+                    address,
+                    f"a box {box.y1 - box.y0:.1f} mm long and {box.z1 - box.z0:.1f} mm high",
+                    "expected at least 100 × 20 mm: a deeper case or higher openings",
+                )
+            ]
+        )
     return DrawerSize(box, face, face.y1, entry, lipped, lip_thickness, above, clear)
 
 
@@ -99,7 +123,9 @@ def _drawer(bench: Bench, plan: Plan, row: Row, size: DrawerSize) -> None:
     drawer = f"drawer.{row.key}"
     boards = (front.id, sides["left"].id, sides["right"].id, back.id, bottom.id)
     length = size.box.y1 - size.shoulder
-    bench.motions.append(Motion(drawer, boards, "slide", (size.box.x0, 0.0, row.floor), (0.0, -1.0, 0.0), (1 - INSIDE_SHARE) * length))
+    bench.motions.append(
+        Motion(drawer, boards, "slide", (size.box.x0, 0.0, row.floor), (0.0, -1.0, 0.0), (1 - INSIDE_SHARE) * length)
+    )
     knobs = plan.choice(row.key, "knobs")
     count = int(knobs) if isinstance(knobs, int) else (2 if size.front.x1 - size.front.x0 > 450 else 1)
     if count:
@@ -129,7 +155,9 @@ def _front(bench: Bench, plan: Plan, row: Row, size: DrawerSize) -> Blank:
             "upper": face._replace(z0=box.z1),
         }
         for where, span in spans.items():
-            front.sink_box("rabbet", span._replace(y0=lip), "-y", id=f"rabbet:{front.id}:{where}", purpose=f"lip, {where}")
+            front.sink_box(
+                "rabbet", span._replace(y0=lip), "-y", id=f"rabbet:{front.id}:{where}", purpose=f"lip, {where}"
+            )
     return front
 
 
@@ -180,7 +208,15 @@ def _back(bench: Bench, plan: Plan, row: Row, size: DrawerSize, sides: dict[str,
     low = size.box.z0 + groove + ply.thickness + plan.design.case.fit
     high = size.box.z1 - BACK_DROP_MM
     if high - low < 15.0:
-        raise CannotBuild([fault(f"drawer.{row.key}", f"a back {high - low:.1f} mm high", "expected at least 15 mm: a higher opening or a lower groove")])
+        raise CannotBuild(
+            [
+                fault(
+                    f"drawer.{row.key}",
+                    f"a back {high - low:.1f} mm high",
+                    "expected at least 15 mm: a higher opening or a lower groove",
+                )
+            ]
+        )
     x0, x1 = size.box.x0 + side.thickness, size.box.x1 - side.thickness
     back = bench.lay(
         f"drawer.{row.key}.back",
@@ -195,11 +231,23 @@ def _back(bench: Bench, plan: Plan, row: Row, size: DrawerSize, sides: dict[str,
     depth = GROOVE_SHARE * side.thickness
     for hand, into, x in (("left", "-x", x0), ("right", "+x", x1)):
         section = Box(x, x, y1 - stock.thickness, y1, size.box.z0, size.box.z1)
-        house(bench, "dado", sides[hand], back.id, (back,), section, into, Housing(depth, plan.design.case.fit, "-y"), purpose=back.name)
+        house(
+            bench,
+            "dado",
+            sides[hand],
+            back.id,
+            (back,),
+            section,
+            into,
+            Housing(depth, plan.design.case.fit, "-y"),
+            purpose=back.name,
+        )
     return back
 
 
-def _bottom(bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, sides: dict[str, Blank], back: Blank) -> Blank:
+def _bottom(
+    bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, sides: dict[str, Blank], back: Blank
+) -> Blank:
     """The bottom slides in from the rear under the back, in grooves of sides and front."""
     stock, side = plan.stocks.of("drawer.bottom"), plan.stocks.of("drawer.side")
     depth, fit = GROOVE_SHARE * side.thickness, plan.design.case.fit
@@ -218,7 +266,18 @@ def _bottom(bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, 
     )
     for hand, into, x in (("left", "-x", x0), ("right", "+x", x1)):
         section = Box(x, x, size.front.y0, size.box.y1, low, high)
-        house(bench, "groove", sides[hand], bottom.id, (bottom,), section, into, Housing(depth, fit, relief=0.5), purpose=bottom.name, glued=False)
+        house(
+            bench,
+            "groove",
+            sides[hand],
+            bottom.id,
+            (bottom,),
+            section,
+            into,
+            Housing(depth, fit, relief=0.5),
+            purpose=bottom.name,
+            glued=False,
+        )
     across = Box(x0 - depth, x1 + depth, size.shoulder, size.shoulder, low, high)
     how = Housing(min(depth, size.entry), fit, relief=0.5)
     house(bench, "groove", front, bottom.id, (bottom,), across, "-y", how, purpose=bottom.name, glued=False)

@@ -163,7 +163,9 @@ class Tenon:
     room: float = 0.0
 
 
-def mortise_and_tenon(bench: Bench, host: Blank, guest: Blank, into: str, how: Tenon, *, glued: bool, purpose: str) -> None:
+def mortise_and_tenon(
+    bench: Bench, host: Blank, guest: Blank, into: str, how: Tenon, *, glued: bool, purpose: str
+) -> None:
     """Cut a tenon on the guest's end towards `into` and the mortise for it in the host's edge.
 
     The guest's end stands at its shoulder, `gap` short of the host.
@@ -176,7 +178,9 @@ def mortise_and_tenon(bench: Bench, host: Blank, guest: Blank, into: str, how: T
     guest.grow(into, how.length)
     low, high = guest.low, guest.high
     middle = (low[2] + high[2]) / 2
-    island = rectangle(low[1] + how.inset[0], middle - how.thickness / 2, high[1] - how.inset[1], middle + how.thickness / 2)
+    island = rectangle(
+        low[1] + how.inset[0], middle - how.thickness / 2, high[1] - how.inset[1], middle + how.thickness / 2
+    )
     end = high[0] if sign > 0 else low[0]
     guest.sink(
         "tenon",
@@ -188,7 +192,10 @@ def mortise_and_tenon(bench: Bench, host: Blank, guest: Blank, into: str, how: T
         id=f"tenon:{guest.id}:{host.id}",
         purpose=f"tenon into {host.name}",
     )
-    corners = [guest.frame.point((end, v, w)) for v, w in ((island.corners[0].x, island.corners[0].y), (island.corners[2].x, island.corners[2].y))]
+    corners = [
+        guest.frame.point((end, v, w))
+        for v, w in ((island.corners[0].x, island.corners[0].y), (island.corners[2].x, island.corners[2].y))
+    ]
     face = host.box().side(opposite(into))
     tenon = _between(corners[0], corners[1], shoulder, into, face)
     across = _thickness_axis(guest)

@@ -120,7 +120,9 @@ def _hinges(bench: Bench, plan: Plan, lid: Blank, size: LidSize) -> None:
                 purpose="half of the hinge's barrel",
             )
         bench.hardware.append(
-            Hardware(fitting, "butt hinge", 1, ("shelf.writing", "lid"), (("length", choice.hinge_length), ("leaf", leaf)))
+            Hardware(
+                fitting, "butt hinge", 1, ("shelf.writing", "lid"), (("length", choice.hinge_length), ("leaf", leaf))
+            )
         )
 
 

@@ -69,7 +69,9 @@ def lid_size(plan: Plan) -> LidSize:
     if slant_table.seat == "on":
         bevel = lid.bevel if lid.bevel is not None else min(SEAT_MM + lid.reveal, whole)
         length, width = s.s1 - lid.reveal, plan.width - 2 * lid.reveal
-        return LidSize(length, width, length, width, bevel - lid.reveal, plan.side.thickness - lid.reveal, bevel, 0.0, inset)
+        return LidSize(
+            length, width, length, width, bevel - lid.reveal, plan.side.thickness - lid.reveal, bevel, 0.0, inset
+        )
     if slant_table.seat == "flush":
         bevel = lid.bevel if lid.bevel is not None else min(12.0, 0.6 * whole)
         length, width = s.s1 - bevel - gap, plan.inside - 2 * lid.clearance

@@ -155,16 +155,30 @@ def plan_desk(design: Design) -> Plan:
     """
     slant_table = design.slant
     if slant_table is None:
-        raise CannotBuild([fault("slant", "nothing", "expected a [slant] table with writing_height and one of angle and top_depth")])
+        raise CannotBuild(
+            [fault("slant", "nothing", "expected a [slant] table with writing_height and one of angle and top_depth")]
+        )
     stocks = Stocks(design)
     season = Season(stocks.moisture)
     side, case = stocks.of("side"), design.case
     if case.width < 4 * side.thickness + 100:
-        raise CannotBuild([fault("case.width", f"{case.width:g} mm", f"expected at least {4 * side.thickness + 100:g} mm for sides of {side.thickness:g} mm")])
+        raise CannotBuild(
+            [
+                fault(
+                    "case.width",
+                    f"{case.width:g} mm",
+                    f"expected at least {4 * side.thickness + 100:g} mm for sides of {side.thickness:g} mm",
+                )
+            ]
+        )
     slant = _slant(design, stocks)
     lipped = any(_front_of(design, key) == "lipped" for key in _keys(design))
     rabbet_depth = design.back.rabbet_depth or stocks.of("back").thickness + 1.0
-    bottom_top = design.level["bottom"].top if "bottom" in design.level and design.level["bottom"].top else _bottom_top(design, lipped)
+    bottom_top = (
+        design.level["bottom"].top
+        if "bottom" in design.level and design.level["bottom"].top
+        else _bottom_top(design, lipped)
+    )
     drop = case.top_rail or _rail_drop(design, stocks, lipped)
     rows = _rows(design, stocks, bottom_top, slant.writing - drop)
     return Plan(
@@ -253,22 +267,66 @@ def _slant(design: Design, stocks: Stocks) -> Slant:
     assert table is not None
     inset = lid_inset(design, stocks)
     if table.pin_above_writing < 0:
-        raise CannotBuild([fault("slant.pin_above_writing", f"{table.pin_above_writing:g} mm", "expected 0 or more: a pin below the writing surface would need both edges eased")])
+        raise CannotBuild(
+            [
+                fault(
+                    "slant.pin_above_writing",
+                    f"{table.pin_above_writing:g} mm",
+                    "expected 0 or more: a pin below the writing surface would need both edges eased",
+                )
+            ]
+        )
     if table.writing_height >= case.height:
-        raise CannotBuild([fault("slant.writing_height", f"{table.writing_height:g} mm", f"expected less than the case's height of {case.height:g} mm")])
+        raise CannotBuild(
+            [
+                fault(
+                    "slant.writing_height",
+                    f"{table.writing_height:g} mm",
+                    f"expected less than the case's height of {case.height:g} mm",
+                )
+            ]
+        )
     both = table.angle is not None and table.top_depth is not None
     try:
         if table.start is not None:
-            return slant_from_start(case.depth, case.height, table.writing_height, inset, table.start, angle=table.angle, top_depth=table.top_depth, joint_gap=table.joint_gap, pin_above=table.pin_above_writing)
+            return slant_from_start(
+                case.depth,
+                case.height,
+                table.writing_height,
+                inset,
+                table.start,
+                angle=table.angle,
+                top_depth=table.top_depth,
+                joint_gap=table.joint_gap,
+                pin_above=table.pin_above_writing,
+            )
         if both:
             return _agreeing(design, inset)
         keywords = {"joint_gap": table.joint_gap, "pin_above": table.pin_above_writing}
         if table.angle is not None:
-            return slant_from_angle(case.depth, case.height, table.writing_height, inset, table.angle, pin_behind=table.pin_behind_front, **keywords)
+            return slant_from_angle(
+                case.depth,
+                case.height,
+                table.writing_height,
+                inset,
+                table.angle,
+                pin_behind=table.pin_behind_front,
+                **keywords,
+            )
         if table.top_depth is not None:
-            return slant_from_top_depth(case.depth, case.height, table.writing_height, inset, table.top_depth, pin_behind=table.pin_behind_front, **keywords)
+            return slant_from_top_depth(
+                case.depth,
+                case.height,
+                table.writing_height,
+                inset,
+                table.top_depth,
+                pin_behind=table.pin_behind_front,
+                **keywords,
+            )
     except SlantDisagrees as error:
-        raise CannotBuild([fault("slant.angle" if table.angle is not None else "slant.top_depth", "", str(error))]) from error
+        raise CannotBuild(
+            [fault("slant.angle" if table.angle is not None else "slant.top_depth", "", str(error))]
+        ) from error
     raise CannotBuild([fault("slant", "neither angle nor top_depth", "expected one of them: the other follows")])
 
 
@@ -276,10 +334,28 @@ def _agreeing(design: Design, inset: float) -> Slant:
     """Angle and top depth both given: they must say the same to 0.05°, else what fits each is named."""
     table, case = design.slant, design.case
     assert table is not None and table.angle is not None and table.top_depth is not None
-    by_depth = slant_from_top_depth(case.depth, case.height, table.writing_height, inset, table.top_depth, joint_gap=table.joint_gap, pin_above=table.pin_above_writing, pin_behind=table.pin_behind_front)
+    by_depth = slant_from_top_depth(
+        case.depth,
+        case.height,
+        table.writing_height,
+        inset,
+        table.top_depth,
+        joint_gap=table.joint_gap,
+        pin_above=table.pin_above_writing,
+        pin_behind=table.pin_behind_front,
+    )
     if math.isclose(by_depth.alpha, table.angle, abs_tol=0.05):
         return by_depth
-    by_angle = slant_from_angle(case.depth, case.height, table.writing_height, inset, table.angle, joint_gap=table.joint_gap, pin_above=table.pin_above_writing, pin_behind=table.pin_behind_front)
+    by_angle = slant_from_angle(
+        case.depth,
+        case.height,
+        table.writing_height,
+        inset,
+        table.angle,
+        joint_gap=table.joint_gap,
+        pin_above=table.pin_above_writing,
+        pin_behind=table.pin_behind_front,
+    )
     raise CannotBuild(
         [
             fault(

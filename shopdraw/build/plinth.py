@@ -50,13 +50,27 @@ def _mitres(bench: Bench, plan: Plan, front: Blank, returns: dict[str, Blank]) -
         _take_triangle(front, [toe, heel, (toe[0], heel[1])], f"mitre:{front.id}:{side.id}", side.name)
         _take_triangle(side, [toe, heel, (heel[0], toe[1])], f"mitre:{side.id}:{front.id}", front.name)
         bench.joints.append(
-            Joint(f"mitre:{front.id}:{side.id}", "mitre", front.id, side.id, (side.id,), glued=True, sizes=(("angle", 45.0),))
+            Joint(
+                f"mitre:{front.id}:{side.id}",
+                "mitre",
+                front.id,
+                side.id,
+                (side.id,),
+                glued=True,
+                sizes=(("angle", 45.0),),
+            )
         )
 
 
 def _take_triangle(board: Blank, corners: list[tuple[float, float]], cut_id: str, other: str) -> None:
     points = [board.frame.local((x, y, 0.0)) for x, y in corners]
-    board.sink("mitre", Face.NEAR, polygon((p[0], p[2]) for p in points), id=cut_id, purpose=f"mitre with {other}, tilt 45° from square")
+    board.sink(
+        "mitre",
+        Face.NEAR,
+        polygon((p[0], p[2]) for p in points),
+        id=cut_id,
+        purpose=f"mitre with {other}, tilt 45° from square",
+    )
 
 
 def _blocks(bench: Bench, plan: Plan, returns: dict[str, Blank]) -> None:

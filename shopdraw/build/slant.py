@@ -70,7 +70,15 @@ class Slant:
 
 
 def slant_from_angle(
-    depth: float, z1: float, writing: float, inset: float, angle: float, *, joint_gap: float = 0.5, pin_above: float = 0.0, pin_behind: float | None = None
+    depth: float,
+    z1: float,
+    writing: float,
+    inset: float,
+    angle: float,
+    *,
+    joint_gap: float = 0.5,
+    pin_above: float = 0.0,
+    pin_behind: float | None = None,
 ) -> Slant:
     """The slant when its angle from level is given; the top's depth follows.
 
@@ -101,7 +109,15 @@ def slant_from_angle(
 
 
 def slant_from_top_depth(
-    depth: float, z1: float, writing: float, inset: float, top_depth: float, *, joint_gap: float = 0.5, pin_above: float = 0.0, pin_behind: float | None = None
+    depth: float,
+    z1: float,
+    writing: float,
+    inset: float,
+    top_depth: float,
+    *,
+    joint_gap: float = 0.5,
+    pin_above: float = 0.0,
+    pin_behind: float | None = None,
 ) -> Slant:
     """The slant when the top's depth (at its upper face) is given; the angle follows. Arguments as `slant_from_angle`.
 
@@ -110,7 +126,9 @@ def slant_from_top_depth(
     """
     behind = -joint_gap / 2 if pin_behind is None else pin_behind
     if not 0 < top_depth < depth:
-        raise SlantDisagrees(f"a top {top_depth:.1f} mm deep must be deeper than 0 and less deep than the case ({depth:.1f} mm)")
+        raise SlantDisagrees(
+            f"a top {top_depth:.1f} mm deep must be deeper than 0 and less deep than the case ({depth:.1f} mm)"
+        )
     angle = slant_from_top_depth_angle(depth, z1, writing + pin_above, inset + pin_above, behind, top_depth)
     return _slant(math.radians(angle), depth - top_depth, z1, writing, inset, joint_gap, pin_above, behind)
 
@@ -135,10 +153,14 @@ def slant_from_start(
         SlantDisagrees: neither is given, or both and they disagree by over 0.05°.
     """
     if not 0 < start < z1:
-        raise SlantDisagrees(f"a slant that starts at {start:.1f} mm must start below the top's upper face at {z1:.1f} mm")
+        raise SlantDisagrees(
+            f"a slant that starts at {start:.1f} mm must start below the top's upper face at {z1:.1f} mm"
+        )
     if top_depth is not None:
         if not 0 < top_depth < depth:
-            raise SlantDisagrees(f"a top {top_depth:.1f} mm deep must be deeper than 0 and less deep than the case ({depth:.1f} mm)")
+            raise SlantDisagrees(
+                f"a top {top_depth:.1f} mm deep must be deeper than 0 and less deep than the case ({depth:.1f} mm)"
+            )
         found = math.degrees(math.atan2(z1 - start, depth - top_depth))
         if angle is not None and abs(found - angle) > 0.05:
             run = depth - top_depth
@@ -156,12 +178,16 @@ def slant_from_start(
         raise SlantDisagrees("a slant needs its angle or the top's depth beside its start")
     run = (z1 - start) / math.tan(alpha)
     if run >= depth:
-        raise SlantDisagrees(f"a slant from {start:.1f} mm at {math.degrees(alpha):.1f}° runs {run:.1f} mm back, past the case's depth of {depth:.1f} mm")
+        raise SlantDisagrees(
+            f"a slant from {start:.1f} mm at {math.degrees(alpha):.1f}° runs {run:.1f} mm back, past the case's depth of {depth:.1f} mm"
+        )
     behind = (writing + pin_above + (inset + pin_above) / math.cos(alpha) - start) / math.tan(alpha)
     return _slant(alpha, run, z1, writing, inset, joint_gap, pin_above, behind)
 
 
-def slant_from_top_depth_angle(depth: float, z1: float, pin_z: float, out: float, behind: float, top_depth: float) -> float:
+def slant_from_top_depth_angle(
+    depth: float, z1: float, pin_z: float, out: float, behind: float, top_depth: float
+) -> float:
     """The angle from level in degrees when run = depth − top depth and the plane lies `out` beyond the pin."""
     dy, dz = depth - top_depth - behind, z1 - pin_z
     reach = math.hypot(dy, dz)
@@ -170,7 +196,9 @@ def slant_from_top_depth_angle(depth: float, z1: float, pin_z: float, out: float
     return math.degrees(math.atan2(dz, dy) - math.asin(out / reach))
 
 
-def _slant(alpha: float, run: float, z1: float, writing: float, inset: float, joint_gap: float, pin_above: float, behind: float) -> Slant:
+def _slant(
+    alpha: float, run: float, z1: float, writing: float, inset: float, joint_gap: float, pin_above: float, behind: float
+) -> Slant:
     _refuse_unless_slope(math.degrees(alpha))
     z0 = writing + pin_above + (inset + pin_above) / math.cos(alpha) - behind * math.tan(alpha)
     pin = (behind, writing + pin_above)

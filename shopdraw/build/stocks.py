@@ -95,7 +95,12 @@ def moisture_of(design: Design) -> Moisture:
 def _tables(design: Design) -> dict[str, StockTable]:
     inch = design.piece.units == "inch"
     tables = {
-        name: StockTable(species=key, kind="sheet" if kind == "sheet" else "solid", thickness=b if inch else a, nominal=d if inch else c)
+        name: StockTable(
+            species=key,
+            kind="sheet" if kind == "sheet" else "solid",
+            thickness=b if inch else a,
+            nominal=d if inch else c,
+        )
         for name, (key, kind, a, b, c, d) in STANDARD.items()
     }
     return {**tables, **design.stock}
@@ -103,12 +108,28 @@ def _tables(design: Design) -> dict[str, StockTable]:
 
 def _stock(name: str, table: StockTable) -> Stock:
     if table.kind == "sheet":
-        return Stock(name, table.species, "sheet", table.thickness, table.nominal, 0.0, table.density or SHEET_DENSITY, table.measured)
+        return Stock(
+            name,
+            table.species,
+            "sheet",
+            table.thickness,
+            table.nominal,
+            0.0,
+            table.density or SHEET_DENSITY,
+            table.measured,
+        )
     try:
         wood = species(table.species)
     except NotInTable as error:
         raise CannotBuild([fault(f"stock.{name}.species", f'"{table.species}"', str(error))]) from error
     change = coefficient(wood, table.cut) if table.coefficient is None else table.coefficient
     return Stock(
-        name, table.species, "solid", table.thickness, table.nominal, change, table.density or wood.density_kg_m3(), table.measured
+        name,
+        table.species,
+        "solid",
+        table.thickness,
+        table.nominal,
+        change,
+        table.density or wood.density_kg_m3(),
+        table.measured,
     )

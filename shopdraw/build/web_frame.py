@@ -75,12 +75,16 @@ def _frame(bench: Bench, plan: Plan, row: Row) -> None:
 
     def rail(end: str, y0: float, y1: float, fixing: Fixing) -> Blank:
         box = Box(plan.left, plan.right, y0, y1, low, high)
-        return bench.lay(f"frame.{row.key}.{end}", f"{end} rail, {words}", f"frame.{end}", stock, box, u="+x", w="+z", fixing=fixing)
+        return bench.lay(
+            f"frame.{row.key}.{end}", f"{end} rail, {words}", f"frame.{end}", stock, box, u="+x", w="+z", fixing=fixing
+        )
 
     middle = plan.width / 2
     front = rail("front", 0.0, choice.rail, Fixing("", (middle, 0.0, high)))
     held = Fixing("side.left", (middle, size.depth, high)) if choice.fixing == "front-and-rear" else None
-    rear = rail("rear", rear_rail, size.depth, held or Fixing(f"frame.{row.key}.runner-left", (middle, rear_rail, high)))
+    rear = rail(
+        "rear", rear_rail, size.depth, held or Fixing(f"frame.{row.key}.runner-left", (middle, rear_rail, high))
+    )
     bearing = runner_bearing(plan, row)
     runners = [
         _runner(bench, plan, row, hand, (x0, x1), (choice.rail, rear_rail - size.gap), words)
@@ -111,7 +115,9 @@ def _width(runner: Blank) -> float:
     return runner.high[1] - runner.low[1]
 
 
-def _runner(bench: Bench, plan: Plan, row: Row, hand: str, x: tuple[float, float], y: tuple[float, float], words: str) -> Blank:
+def _runner(
+    bench: Bench, plan: Plan, row: Row, hand: str, x: tuple[float, float], y: tuple[float, float], words: str
+) -> Blank:
     stock = plan.stocks.of("frame")
     box = Box(x[0], x[1], y[0], y[1], row.floor - stock.thickness, row.floor)
     # Under a divider the runner is held where the divider stands, else at its middle.

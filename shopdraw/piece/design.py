@@ -49,9 +49,15 @@ class CaseTable(Table):
     dado_stop: PositiveLength = Field(10.0, description="how far behind the front plane a stopped dado ends")
     fit: Length = Field(0.1, ge=0, description="how much wider than its guest a dado is")
     relief: Length = Field(0.0, ge=0, description="how far short of a dado's floor its guest ends")
-    top_rail: PositiveLength | None = Field(None, description="from the writing surface down to the topmost drawer's opening; default from lid and front")
-    cutter_radius: PositiveLength | None = Field(None, description="of rounded ends; default 3 mm, in inch pieces 3.175")
-    tails: int | None = Field(None, ge=2, le=40, description="tails at each end of a dovetailed top; default from its depth")
+    top_rail: PositiveLength | None = Field(
+        None, description="from the writing surface down to the topmost drawer's opening; default from lid and front"
+    )
+    cutter_radius: PositiveLength | None = Field(
+        None, description="of rounded ends; default 3 mm, in inch pieces 3.175"
+    )
+    tails: int | None = Field(
+        None, ge=2, le=40, description="tails at each end of a dovetailed top; default from its depth"
+    )
     tail_slope: Ratio | None = Field(None, description="8 for 1:8; default 8, in softwood 6")
 
 
@@ -66,19 +72,27 @@ class SlantTable(Table):
     hinge_edge: Literal["lower", "upper"] = "lower"
     joint_gap: PositiveLength = Field(0.5, description="between shelf and lid at the hinge line")
     pin_above_writing: Length = Field(0.0, description="height of the pin over the writing surface")
-    pin_behind_front: Length | None = Field(None, description="how far the pin lies behind the front plane; default half the joint gap before it")
+    pin_behind_front: Length | None = Field(
+        None, description="how far the pin lies behind the front plane; default half the joint gap before it"
+    )
 
 
 class LidTable(Table):
     """[lid]: a panel, grain left to right, hinged on the writing shelf."""
 
-    rabbet: PositiveLength | None = Field(None, description="depth of a rabbeted lid's rabbet; default 0.4 of its thickness")
+    rabbet: PositiveLength | None = Field(
+        None, description="depth of a rabbeted lid's rabbet; default 0.4 of its thickness"
+    )
     lip: PositiveLength | None = Field(None, description="how far a rabbeted lid laps over the bevel; default 12 mm")
-    lap: PositiveLength | None = Field(None, description="how far it laps over each side; default side's thickness less the reveal")
+    lap: PositiveLength | None = Field(
+        None, description="how far it laps over each side; default side's thickness less the reveal"
+    )
     reveal: Length = Field(4.0, ge=0, description="what shows of the top's bevel beside the lid")
     clearance: PositiveLength = Field(1.0, description="between core or flush lid and the sides, each side")
     top_clearance: PositiveLength | None = Field(None, description="at the upper end, from the seasons when not given")
-    bevel: PositiveLength | None = Field(None, description="bevel kept on the top's edge; follows from lip and reveal where the lid has them")
+    bevel: PositiveLength | None = Field(
+        None, description="bevel kept on the top's edge; follows from lip and reveal where the lid has them"
+    )
     hinges: int = Field(3, ge=2, le=6)
     hinge_length: PositiveLength = 60.0
     hinge_leaf: PositiveLength = Field(18.0, description="width of a leaf from the pin's centre")
@@ -89,8 +103,12 @@ class SupportsTable(Table):
     """[supports]: two sliding bars beside the topmost drawer."""
 
     clearance: PositiveLength = Field(0.5, description="each side of the bar")
-    clearance_above: PositiveLength | None = Field(None, description="over the bar; default from its seasons, at least 1 mm")
-    reach: PositiveLength | None = Field(None, description="how far they pull out; default two thirds of the lid, a third kept inside")
+    clearance_above: PositiveLength | None = Field(
+        None, description="over the bar; default from its seasons, at least 1 mm"
+    )
+    reach: PositiveLength | None = Field(
+        None, description="how far they pull out; default two thirds of the lid, a third kept inside"
+    )
 
 
 class BaseTable(Table):
@@ -104,7 +122,9 @@ class BaseTable(Table):
 class BackTable(Table):
     """[back]: plywood in the rear rabbets."""
 
-    rabbet_depth: PositiveLength | None = Field(None, description="forward from the rear edge; default the back's thickness + 1")
+    rabbet_depth: PositiveLength | None = Field(
+        None, description="forward from the rear edge; default the back's thickness + 1"
+    )
     rabbet_width: PositiveLength | None = Field(None, description="into the side; default half its thickness")
     clearance: PositiveLength = Field(1.0, description="back smaller than its seat, each way")
 
@@ -126,7 +146,9 @@ class DrawerTable(Table):
     lip_thickness: PositiveLength | None = None
     side_clearance: PositiveLength | None = None
     top_clearance: PositiveLength | None = None
-    reveal: PositiveLength | None = Field(None, description="gap beside and below an inset front; above it the seasons are added")
+    reveal: PositiveLength | None = Field(
+        None, description="gap beside and below an inset front; above it the seasons are added"
+    )
     front_joint: Literal["tongue", "rabbet"] | None = None
     entry: PositiveLength | None = Field(None, description="how far the sides enter the front")
     groove_up: PositiveLength | None = Field(None, description="bottom groove over the box's lower edge")
@@ -159,9 +181,13 @@ class DivideTable(Table):
     by: Literal["rows", "columns"] = "rows"
     keys: tuple[Key, ...] = Field(("1", "2", "3", "4"), description="from the top down, or from the left")
     rule: Literal["equal", "given", "step", "ratio"] = "step"
-    step: Length | None = Field(None, description="each row higher than the one above by this; default 20 mm, in inch pieces 3/4 in")
+    step: Length | None = Field(
+        None, description="each row higher than the one above by this; default 20 mm, in inch pieces 3/4 in"
+    )
     ratio: Ratio | None = Field(None, description="each row higher than the one above by this factor")
-    sizes: tuple[PositiveLength, ...] | None = Field(None, description="clear heights in the order of the keys; one may be 0 for what is left")
+    sizes: tuple[PositiveLength, ...] | None = Field(
+        None, description="clear heights in the order of the keys; one may be 0 for what is left"
+    )
 
 
 class OpeningTable(Table):
@@ -192,7 +218,9 @@ class ClimateTable(Table):
     dry: Percent = 6.0
     wet: Percent = 12.0
     temperature: float = Field(20.0, ge=-1.1, le=54.0, description="of the air, °C, where humidity is given")
-    humidity_build: Percent | None = Field(None, description="relative humidity of the shop's air; then `build` follows")
+    humidity_build: Percent | None = Field(
+        None, description="relative humidity of the shop's air; then `build` follows"
+    )
     humidity_dry: Percent | None = None
     humidity_wet: Percent | None = None
 

@@ -114,9 +114,7 @@ class Frame:
 
     def rows(self) -> tuple[float, ...]:
         """Twelve numbers, three rows of four (R | t): this frame's coordinates to the outer ones."""
-        return tuple(
-            value for i in range(3) for value in (self.u[i], self.v[i], self.w[i], self.at[i])
-        )
+        return tuple(value for i in range(3) for value in (self.u[i], self.v[i], self.w[i], self.at[i]))
 
 
 def turn_direction(d: Vec3, axis: Vec3, degrees: float) -> Vec3:

@@ -77,6 +77,11 @@ def fixed_metadata() -> Iterator[None]:
 
 def save(file: DxfFile, to: FilePath | str | IO[bytes]) -> None:
     """Write a document's bytes, line ends the same on every system."""
+    if file.dxfversion > "AC1009":
+        # Left to the library, classes of the types in use come in the order of a set: another one in each process.
+        file.commit_pending_changes()
+        for name in sorted(file.entitydb.dxf_types_in_use()):
+            file.classes.add_class(name)
     text = io.StringIO(newline="\n")
     file.write(text)
     data = file.encode(text.getvalue())

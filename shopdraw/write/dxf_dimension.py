@@ -27,7 +27,7 @@ from shopdraw.drawing.line_style import line_style
 from shopdraw.drawing.mark import Meaning
 from shopdraw.shape.path import Point
 from shopdraw.write.dxf_page import INCH_MM, LETTERS, Page, Pens, add_marks, clean
-from shopdraw.write.finite import finite_marks
+from shopdraw.write.finite import NotFinite, finite_marks
 
 # Group 70 of DIMENSION. Source: DXF reference.
 _LINEAR, _DIAMETER, _RADIUS, _ANGULAR_3P = 0, 3, 4, 5
@@ -139,6 +139,8 @@ def add_dimension(
     Raises:
         NotFinite: a number isn't finite.
     """
+    if not math.isfinite(dimension.measured):
+        raise NotFinite(f"{where}, dimension {dimension.id}: measures {dimension.measured}; it must be finite")
     marks = dimension_marks(dimension, page.scale, styles.style, page.group)
     block = pens.file.blocks.new_anonymous_block("D")
     add_marks(block, tuple(finite_marks(marks, f"{where}, dimension {dimension.id}")), page, pens)

@@ -60,7 +60,8 @@ def bank_heights(
 def _given(clear: float, count: int, sizes: Sequence[float] | None) -> list[float]:
     if not sizes or len(sizes) not in (count, count - 1):
         raise BankDisagrees(
-            f"{count} drawers need {count} sizes, or {count - 1} and the lowest takes what is left; found {len(sizes or ())}"
+            f"{count} drawers need {count} sizes, or {count - 1} and the lowest takes what is left; "
+            f"found {len(sizes or ())}"
         )
     heights = list(sizes)
     rest = clear - sum(heights)

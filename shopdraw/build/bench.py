@@ -111,7 +111,7 @@ class Blank:
     low: list[float]
     high: list[float]
     reference_edge: str = "near"
-    fixing: Fixing = Fixing()
+    fixing: Fixing = field(default_factory=Fixing)
     outline: Path | None = None
     cuts: list[Sunk] = field(default_factory=list)
     shoulders: float | None = None
@@ -175,7 +175,8 @@ class Blank:
         Args:
             face: the face it is entered from.
             outline, islands: in that face's two coordinates.
-            enter, floor: where it begins and ends along the third; None for the blank's own faces, from one to the other.
+            enter, floor: where it begins and ends along the third; None for the blank's own
+                faces, from one to the other.
         """
         self.cuts.append(
             Sunk(

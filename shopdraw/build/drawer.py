@@ -119,7 +119,7 @@ def _drawer(bench: Bench, plan: Plan, row: Row, size: DrawerSize) -> None:
     for hand, side in sides.items():
         _front_joint(bench, plan, row, size, front, side, hand)
     back = _back(bench, plan, row, size, sides)
-    bottom = _bottom(bench, plan, row, size, front, sides, back)
+    bottom = _bottom(bench, plan, row, size, front, sides)
     drawer = f"drawer.{row.key}"
     boards = (front.id, sides["left"].id, sides["right"].id, back.id, bottom.id)
     length = size.box.y1 - size.shoulder
@@ -127,7 +127,7 @@ def _drawer(bench: Bench, plan: Plan, row: Row, size: DrawerSize) -> None:
         Motion(drawer, boards, "slide", (size.box.x0, 0.0, row.floor), (0.0, -1.0, 0.0), (1 - INSIDE_SHARE) * length)
     )
     knobs = plan.choice(row.key, "knobs")
-    count = int(knobs) if isinstance(knobs, int) else (2 if size.front.x1 - size.front.x0 > 450 else 1)
+    count = int(knobs) if isinstance(knobs, int | float) else (2 if size.front.x1 - size.front.x0 > 450 else 1)
     if count:
         bench.hardware.append(Hardware(f"knob:{drawer}", "knob", count, (front.id,)))
     bench.hardware.append(Hardware(f"screw:{drawer}.bottom", "wood screw", 3, (bottom.id, back.id)))
@@ -245,9 +245,7 @@ def _back(bench: Bench, plan: Plan, row: Row, size: DrawerSize, sides: dict[str,
     return back
 
 
-def _bottom(
-    bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, sides: dict[str, Blank], back: Blank
-) -> Blank:
+def _bottom(bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, sides: dict[str, Blank]) -> Blank:
     """The bottom slides in from the rear under the back, in grooves of sides and front."""
     stock, side = plan.stocks.of("drawer.bottom"), plan.stocks.of("drawer.side")
     depth, fit = GROOVE_SHARE * side.thickness, plan.design.case.fit

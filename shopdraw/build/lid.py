@@ -5,9 +5,9 @@ from __future__ import annotations
 import math
 
 from shopdraw.build.bench import Bench, Blank, Box
+from shopdraw.build.joinery import butt
 from shopdraw.build.lid_size import LidSize, lid_size
 from shopdraw.build.plan import Plan
-from shopdraw.build.joinery import butt
 from shopdraw.shape.frame import Frame, Vec3, add, scale
 from shopdraw.shape.path import Path, circle, rectangle
 from shopdraw.wood.assembly import Hardware, Motion
@@ -36,7 +36,10 @@ def lay_lid(bench: Bench, plan: Plan) -> None:
 
 
 def _panel(bench: Bench, plan: Plan, size: LidSize) -> Blank:
-    """The panel from half the joint gap above the pin to its upper end; writing face as reference, hinge edge as `near`."""
+    """The panel from half the joint gap above the pin to its upper end.
+
+    The writing face is its reference face, the hinge edge its `near` edge.
+    """
     s, stock = plan.slant, plan.stocks.of("lid")
     alpha = math.radians(s.alpha)
     up: Vec3 = (0.0, math.cos(alpha), math.sin(alpha))

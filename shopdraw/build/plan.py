@@ -333,7 +333,9 @@ def _slant(design: Design, stocks: Stocks) -> Slant:
 def _agreeing(design: Design, inset: float) -> Slant:
     """Angle and top depth both given: they must say the same to 0.05°, else what fits each is named."""
     table, case = design.slant, design.case
-    assert table is not None and table.angle is not None and table.top_depth is not None
+    assert table is not None
+    assert table.angle is not None
+    assert table.top_depth is not None
     by_depth = slant_from_top_depth(
         case.depth,
         case.height,
@@ -361,8 +363,10 @@ def _agreeing(design: Design, inset: float) -> Slant:
             fault(
                 "slant.angle",
                 f"{table.angle:g}°",
-                f"with depth {case.depth:g}, height {case.height:g}, writing height {table.writing_height:g} and top depth {table.top_depth:g} mm held, "
-                f"the angle is {by_depth.alpha:.2f}°; for {table.angle:g}° the top depth is {case.depth - by_angle.run:.1f} mm: keep one of the two",
+                f"with depth {case.depth:g}, height {case.height:g}, writing height {table.writing_height:g} "
+                f"and top depth {table.top_depth:g} mm held, "
+                f"the angle is {by_depth.alpha:.2f}°; for {table.angle:g}° the top depth is "
+                f"{case.depth - by_angle.run:.1f} mm: keep one of the two",
             )
         ]
     )

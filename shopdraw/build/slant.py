@@ -98,12 +98,14 @@ def slant_from_angle(
     run = behind + (z1 - pin_z) / math.tan(alpha) - (inset + pin_above) / math.sin(alpha)
     if run <= 0:
         raise SlantDisagrees(
-            f"an angle of {angle:g}° from level leaves no run; with this height and writing height the slant must be flatter"
+            f"an angle of {angle:g}° from level leaves no run; "
+            "with this height and writing height the slant must be flatter"
         )
     if run >= depth:
         least = slant_from_top_depth_angle(depth, z1, pin_z, inset + pin_above, behind, 0.0)
         raise SlantDisagrees(
-            f"an angle of {angle:g}° from level runs {run:.1f} mm back, past the case's depth of {depth:.1f} mm; it must be over {least:.1f}°"
+            f"an angle of {angle:g}° from level runs {run:.1f} mm back, "
+            f"past the case's depth of {depth:.1f} mm; it must be over {least:.1f}°"
         )
     return _slant(alpha, run, z1, writing, inset, joint_gap, pin_above, behind)
 
@@ -148,7 +150,8 @@ def slant_from_start(
     """The slant of an old piece whose start in the front plane was measured; the pin's place behind it follows.
 
     Args:
-        start: z0 as measured, mm; the rest as `slant_from_angle`. Exactly one of angle and top depth, or both if they agree.
+        start: z0 as measured, mm; the rest as `slant_from_angle`. Exactly one of angle and top
+            depth, or both if they agree.
     Raises:
         SlantDisagrees: neither is given, or both and they disagree by over 0.05°.
     """
@@ -166,7 +169,8 @@ def slant_from_start(
             run = depth - top_depth
             rise = run * math.tan(math.radians(angle))
             raise SlantDisagrees(
-                f"depth {depth:.1f}, top depth {top_depth:.1f} and rise {z1 - start:.1f} mm give {found:.2f}°, not {angle:g}°; "
+                f"depth {depth:.1f}, top depth {top_depth:.1f} and rise {z1 - start:.1f} mm "
+                f"give {found:.2f}°, not {angle:g}°; "
                 f"for {angle:g}° either the rise is {rise:.1f} mm (start at {z1 - rise:.1f}) "
                 f"or the top depth is {depth - (z1 - start) / math.tan(math.radians(angle)):.1f} mm"
             )
@@ -179,7 +183,8 @@ def slant_from_start(
     run = (z1 - start) / math.tan(alpha)
     if run >= depth:
         raise SlantDisagrees(
-            f"a slant from {start:.1f} mm at {math.degrees(alpha):.1f}° runs {run:.1f} mm back, past the case's depth of {depth:.1f} mm"
+            f"a slant from {start:.1f} mm at {math.degrees(alpha):.1f}° runs {run:.1f} mm back, "
+            f"past the case's depth of {depth:.1f} mm"
         )
     behind = (writing + pin_above + (inset + pin_above) / math.cos(alpha) - start) / math.tan(alpha)
     return _slant(alpha, run, z1, writing, inset, joint_gap, pin_above, behind)

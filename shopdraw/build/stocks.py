@@ -23,7 +23,8 @@ STANDARD: Mapping[str, tuple[str, str, float, float, str, str]] = {
     "sheet": ("birch plywood", "sheet", 6.0, 6.0, "6 mm", "6 mm"),
     "block": ("yellow_poplar", "solid", 45.0, 44.45, "45 mm", "8/4"),
 }
-"""Stock of a piece that names none (common practice): species, kind, thickness in mm and in inch pieces, trade names."""
+"""Stock of a piece that names none (common practice): species, kind, thickness in mm and in inch
+pieces, trade names."""
 
 STANDARD_USE: Mapping[str, str] = {
     "frame": "secondary",

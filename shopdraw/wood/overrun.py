@@ -10,6 +10,8 @@ from shopdraw.shape.path import Path, Point
 
 OVERRUN_MM = 1.0
 """How far a cut runs past the blank where it leaves it."""
+_SHARP = 0.3
+"""Sine of the angle of a corner that would run out to a spike if its sides were carried on until they meet."""
 
 
 def carried_past(ring: Path, leaving: Collection[int], amount_mm: float = OVERRUN_MM) -> tuple[tuple[Point, int], ...]:
@@ -59,7 +61,9 @@ def _moved(point: Point, before: Point, after: Point, first: float, second: floa
     if first == 0.0 and second == 0.0:
         return [point]
     turn = before[0] * after[1] - before[1] * after[0]
-    if turn > 0.1 or (first > 0.0 and second > 0.0 and turn > 1e-6) or (first > 0.0 and second > 0.0 and turn < -1e-6):
+    on = before[0] * after[0] + before[1] * after[1]
+    both = first > 0.0 and second > 0.0
+    if (both and abs(turn) > 1e-6 and (on > 0.0 or abs(turn) > _SHARP)) or (not both and turn > _SHARP):
         # both lines moved, meeting again: point + s·before with the right distances from both
         along_before, along_after = second / turn, -first / turn
         return [
@@ -70,6 +74,6 @@ def _moved(point: Point, before: Point, after: Point, first: float, second: floa
         ]
     out_before = (point[0] + first * before[1], point[1] - first * before[0])
     out_after = (point[0] + second * after[1], point[1] - second * after[0])
-    if first > 0.0 and second > 0.0:
-        return [out_before]
+    if both:
+        return [out_before] if on > 0.0 else [out_before, out_after]
     return [out_before, point] if first > 0.0 else [point, out_after]

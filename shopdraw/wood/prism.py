@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-import itertools
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
+from enum import Enum
 from functools import lru_cache
+from itertools import pairwise
 
 from shopdraw.shape.chord import chords
 from shopdraw.shape.frame import Frame, Vec3
@@ -14,6 +16,8 @@ from shopdraw.wood.board import Cut, Face, Shape
 
 ON_BOUNDARY_MM = 1e-6
 """Two things nearer than this are at one place."""
+_ON_AN_ARC_MM = 5e-3
+"""The same where arcs are tried by their chords."""
 
 _ALONG_W = Frame((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0), (0.0, 0.0, 0.0))
 _AGAINST_V = Frame((1.0, 0.0, 0.0), (0.0, 0.0, 1.0), (0.0, -1.0, 0.0), (0.0, 0.0, 0.0))
@@ -102,42 +106,78 @@ def open_segments(outline: Path, thickness: float, cut: Cut) -> tuple[int, ...]:
         outline: the blank's.
         thickness: the blank's, mm.
     """
-    return leaving_segments(outline, thickness, cut_prism(outline, thickness, cut), cut.outline)
+    prism, ring = cut_prism(outline, thickness, cut), cut.outline
+    found = [_flank_stands(outline, thickness, prism, ring, i, 0.0) for i in range(len(ring.corners))]
+    return tuple(index for index, stands in enumerate(found) if stands is not Stands.IN_WOOD)
 
 
 @lru_cache(maxsize=16384)
-def leaving_segments(outline: Path, thickness: float, prism: Prism, ring: Path) -> tuple[int, ...]:
-    """Which flanks of a prism, one for each segment of `ring`, pass through no wood of the blank."""
+def surface_segments(outline: Path, thickness: float, prism: Prism, ring: Path, beyond_mm: float) -> tuple[int, ...]:
+    """Which flanks of a prism lie on the blank's surface, so that a skin might stay there unless they are moved out.
+
+    Args:
+        outline, thickness: the blank's.
+        ring: anticlockwise: the prism's outline or one of its islands.
+        beyond_mm: a flank is left out if it would meet wood when it is moved outwards by so much.
+    """
+    return tuple(
+        index
+        for index in range(len(ring.corners))
+        if _flank_stands(outline, thickness, prism, ring, index, 0.0) is Stands.ON_SURFACE
+        and _flank_stands(outline, thickness, prism, ring, index, beyond_mm) is not Stands.IN_WOOD
+    )
+
+
+class Stands(Enum):
+    """Where something stands to the blank; the worst of several parts counts."""
+
+    IN_WOOD = 2
+    ON_SURFACE = 1
+    OUTSIDE = 0
+
+
+def _flank_stands(outline: Path, thickness: float, prism: Prism, ring: Path, index: int, out: float) -> Stands:
+    """How the flank over one of a ring's segments, moved outwards, stands to the blank."""
     low, high = max(prism.low, -1e5), min(prism.high, 1e5)
-    levels = [low + (high - low) * part for part in (0.001, 0.25, 0.5, 0.75, 0.999)]
-    inside = []
-    for index in range(len(ring.corners)):
-        lines = [[prism.frame.point((a, b, level)) for a, b in _run_of(ring, index)] for level in levels]
-        if any(_meets_wood(outline, thickness, line) for line in lines):
-            inside.append(index)
-    return tuple(i for i in range(len(ring.corners)) if i not in inside)
+    run = _run_of(ring, index, out)
+    margin = ON_BOUNDARY_MM if len(run) == 2 else _ON_AN_ARC_MM
+    worst = Stands.OUTSIDE
+    for part in (0.001, 0.25, 0.5, 0.75, 0.999):
+        line = [prism.frame.point((a, b, low + (high - low) * part)) for a, b in run]
+        for start, end in pairwise(line):
+            for point in _middles(outline, thickness, margin, start, end):
+                here = _stands(outline, thickness, margin, point)
+                if here is Stands.IN_WOOD:
+                    return here
+                worst = max(worst, here, key=lambda stands: stands.value)
+    return worst
 
 
-def _run_of(ring: Path, index: int) -> list[Point]:
-    """Points along one segment: both ends, and the points between on an arc."""
+def _run_of(ring: Path, index: int, out: float) -> list[Point]:
+    """Points along one segment moved outwards: both ends, and the points between on an arc."""
     here, there = ring.corners[index], ring.corners[(index + 1) % len(ring.corners)]
     if not here.bulge:
-        return [(here.x, here.y), (there.x, there.y)]
-    return [(c.x, c.y) for c in chords(ring, 0.05) if c.segment == index] + [(there.x, there.y)]
+        size = math.hypot(there.x - here.x, there.y - here.y)
+        dx, dy = out * (there.y - here.y) / size, -out * (there.x - here.x) / size
+        return [(here.x + dx, here.y + dy), (there.x + dx, there.y + dy)]
+    points = [(c.x, c.y) for c in chords(ring, 0.001) if c.segment == index] + [(there.x, there.y)]
+    arc = arc_of((here.x, here.y), (there.x, there.y), here.bulge)
+    grown = 1 + out / arc.radius if here.bulge > 0 else max(0.6, 1 - out / arc.radius)
+    x, y = arc.centre
+    return [(x + grown * (a - x), y + grown * (b - y)) for a, b in points]
 
 
-def _meets_wood(outline: Path, thickness: float, line: list[Vec3]) -> bool:
-    if len(line) > 2:  # an arc: its inner points alone lie on it, the chords between them don't
-        return any(_in_wood(outline, thickness, point) for point in line[1:-1])
-    start, end = line
-    if min(start[2], end[2]) >= -ON_BOUNDARY_MM or max(start[2], end[2]) <= ON_BOUNDARY_MM - thickness:
-        return False
+def _middles(outline: Path, thickness: float, margin: float, start: Vec3, end: Vec3) -> Iterator[Vec3]:
+    """Middles of the stretches that the blank's surface parts a line into."""
+    if min(start[2], end[2]) > margin or max(start[2], end[2]) < -margin - thickness:
+        return
     stops = _crossings(outline, (start[0], start[1]), (end[0], end[1]))
-    return any(
-        _in_wood(outline, thickness, _part_way(start, end, (before + after) / 2))
-        for before, after in itertools.pairwise(stops)
-        if after - before > 1e-9
-    )
+    if start[2] != end[2]:
+        parts = [(level - start[2]) / (end[2] - start[2]) for level in (-margin, margin - thickness)]
+        stops = sorted(stops + [part for part in parts if 0.0 < part < 1.0])
+    for before, after in pairwise(stops):
+        if after - before > 1e-9:
+            yield _part_way(start, end, (before + after) / 2)
 
 
 def _part_way(start: Vec3, end: Vec3, part: float) -> Vec3:
@@ -148,9 +188,14 @@ def _part_way(start: Vec3, end: Vec3, part: float) -> Vec3:
     )
 
 
-def _in_wood(outline: Path, thickness: float, point: Vec3) -> bool:
-    within = ON_BOUNDARY_MM - thickness < point[2] < -ON_BOUNDARY_MM
-    return within and depth_inside(outline, (point[0], point[1])) > ON_BOUNDARY_MM
+def _stands(outline: Path, thickness: float, margin: float, point: Vec3) -> Stands:
+    above = max(point[2], -thickness - point[2])
+    if above > margin:
+        return Stands.OUTSIDE
+    deep = min(-above, depth_inside(outline, (point[0], point[1])))
+    if deep > margin:
+        return Stands.IN_WOOD
+    return Stands.ON_SURFACE if deep >= -margin else Stands.OUTSIDE
 
 
 def _crossings(outline: Path, start: Point, end: Point) -> list[float]:

@@ -17,7 +17,7 @@ from shopdraw.shape.frame import Frame, Vec3
 from shopdraw.shape.path import Path, Point, arc_of, bounds
 from shopdraw.wood.board import Board, Face, Shape
 from shopdraw.wood.overrun import OVERRUN_MM, carried_past
-from shopdraw.wood.prism import ON_BOUNDARY_MM, Prism, cut_prism, exit_distance, leaving_segments
+from shopdraw.wood.prism import ON_BOUNDARY_MM, Prism, cut_prism, exit_distance, surface_segments
 
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
@@ -132,7 +132,7 @@ def _cutter_rings(shape: Shape, prism: Prism, start: float, face: Face) -> list[
         (island, 2 * OVERRUN_MM, OVERRUN_MM, True) for island in prism.islands
     ]:
         path = drawn.anticlockwise()
-        leaving = leaving_segments(shape.outline, shape.thickness, prism, path)
+        leaving = surface_segments(shape.outline, shape.thickness, prism, path, over)
         rings.append(_Ring(prism.frame, path, leaving, over, low - more, high + more, adds))
     return rings
 

@@ -148,3 +148,10 @@ def test_placed_boards_stand_where_their_frames_say():
     left, right = cupboard()[:2]
     assert placed_solid(left).bounding_box() == pytest.approx((0, 0, 0, 20, 300, 400))
     assert placed_solid(left).volume() == pytest.approx(placed_solid(right).volume())
+
+
+def test_a_cut_that_just_misses_a_slant_takes_no_wood_beside_itself():
+    # at v = 51 the slant stands at u = 189, the pocket starts at 189.5: it lies in the open, but wood stands beside it
+    pocket = Cut("pocket", Face.HEAD, 0.0, 10.5, rectangle(51.0, -10.0, 61.0, -2.0))
+    outline = polygon(((0, 0), (200, 0), (200, 40), (140, 100), (0, 100)))
+    assert solid_volume(Shape(outline, 20.0, (pocket,))) == pytest.approx(20 * (20000 - 1800), abs=1e-6)

@@ -59,7 +59,7 @@ class Box(NamedTuple):
 
 
 def opposite(direction: str) -> str:
-    """ "+x" for "-x" and so on."""
+    """The other way: "-x" becomes "+x" and so on."""
     return ("-" if direction[0] == "+" else "+") + direction[1]
 
 

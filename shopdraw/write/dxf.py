@@ -155,7 +155,7 @@ class _Writer:
     def _layout(self, sheet: Sheet) -> None:
         """R2010 and later: drawings at true size in model space, the rest on a layout with viewports."""
         paper = sheet.paper
-        layout = self._file.layouts.new(_layout_name(sheet))
+        layout = self._file.layouts.new(_layout_name(sheet, self._file.layouts.names()))
         inches = self._unit_mm == INCH_MM
         layout.page_setup(
             (paper.width / self._unit_mm, paper.height / self._unit_mm), (0, 0, 0, 0), "inch" if inches else "mm"
@@ -237,6 +237,8 @@ def _paper_box(group: list[Placed], style: str, paper_group: str) -> Box | None:
     return min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes)
 
 
-def _layout_name(sheet: Sheet) -> str:
-    """A layout's name from the sheet's number and key: letters, digits, blank, point and hyphen."""
-    return "".join(c if c.isalnum() or c in " .-" else "-" for c in f"{sheet.number} {sheet.key}")
+def _layout_name(sheet: Sheet, taken: list[str]) -> str:
+    """A layout's name from the sheet's number and key: letters, digits, blank, point and hyphen; each is there once."""
+    name = "".join(c if c.isalnum() or c in " .-" else "-" for c in f"{sheet.number} {sheet.key}")
+    known = {other.casefold() for other in taken}
+    return next(n for n in (name, *(f"{name} {i}" for i in range(2, len(taken) + 3))) if n.casefold() not in known)

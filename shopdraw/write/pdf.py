@@ -24,11 +24,14 @@ from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.shape.path import Path, Point, arc_of
 from shopdraw.write.finite import finite_marks
 from shopdraw.write.hatch import hatch_lines
+from shopdraw.write.strokes import Segment, joined, stroke
 
 POINT_MM = 25.4 / 72
 """A PDF point. Source: ISO 32000-1, 8.3.2.3."""
 ARC_TOLERANCE_MM = 0.01
 """How far a Bézier curve may lie from its arc on paper."""
+JOINED_FROM_MM = 0.5
+"""Continuous lines from this width on are joined where they meet; narrower ones show no gap at a corner."""
 GREY = 0.5
 """What is drawn too thin for a hatch is filled with this grey."""
 CREATOR = "shopdraw"
@@ -58,8 +61,8 @@ def write_pdf(sheet_set: SheetSet, to: FilePath | str | IO[bytes]) -> None:
         canvas.setViewerPreference("PrintScaling", "None")
     for number, sheet in enumerate(sheet_set.sheets):
         canvas.setPageSize((sheet.paper.width / POINT_MM, sheet.paper.height / POINT_MM))
-        canvas.bookmarkPage(sheet.key)
-        canvas.addOutlineEntry(printable(f"{sheet.number}  {sheet.title}"), sheet.key, 0)
+        canvas.bookmarkPage(f"page-{number}")
+        canvas.addOutlineEntry(printable(f"{sheet.number}  {sheet.title}"), f"page-{number}", 0)
         canvas.addPageLabel(number, prefix=printable(sheet.number))
         _Page(canvas, sheet, sheet_set.style).draw()
         canvas.showPage()
@@ -107,6 +110,7 @@ class _Page:
         self._group = sheet.paper.group
         self._grey: list[str] = []
         self._pens: dict[LineStyle, list[str]] = {}
+        self._wide: dict[LineStyle, list[Segment]] = {}
         self._black: list[str] = []
         self._words: list[str] = []
 
@@ -128,39 +132,36 @@ class _Page:
                 case ArcMark():
                     self._arc(mark, at)
                 case Arrow():
-                    corners = [at(p) for p in arrow_corners(mark, at.scale)]
-                    self._black.append(_polygon(corners))
+                    self._black.append(_polygon(list(arrow_corners(mark, at.scale)), at))
                 case Dot():
-                    self._black.append(_dot(at(mark.centre), mark.radius / POINT_MM))
+                    self._black.append(_circle(mark.centre, mark.radius / at.scale, at))
                 case Area():
                     self._area(mark, at)
 
-    def _pen(self, meaning: Meaning, width: float | None = None) -> list[str]:
+    def _draw(self, segment: Segment, meaning: Meaning, width: float | None = None) -> None:
         style = line_style(meaning, self._group)
         if width is not None:
             style = LineStyle(width, style.dashes_mm)
-        return self._pens.setdefault(style, [])
+        if style.width_mm >= JOINED_FROM_MM and not style.dashes_mm:
+            self._wide.setdefault(style, []).append(segment)
+        else:
+            self._pens.setdefault(style, []).append(stroke([segment]))
 
     def _line(self, line: Line, at: _ToPoints) -> None:
-        (x0, y0), (x1, y1) = at(line.start), at(line.end)
-        self._pen(line.meaning, line.width).append(f"{x0:.4f} {y0:.4f} m {x1:.4f} {y1:.4f} l")
+        self._draw(Segment(at.words(line.start), at.words(line.end)), line.meaning, line.width)
 
     def _arc(self, arc: ArcMark, at: _ToPoints) -> None:
         tolerance = ARC_TOLERANCE_MM / at.scale
         start, curves = arc_curves(arc.centre, arc.radius, arc.start_deg, arc.end_deg, tolerance)
-        operators = [_to(at(start), "m"), *(_curve(at(a), at(b), at(c)) for a, b, c in curves)]
-        if abs(arc.end_deg - arc.start_deg) >= 360.0 - 1e-9:
-            operators.append("h")
-        self._pen(arc.meaning).append(" ".join(operators))
+        placed = tuple((at.words(a), at.words(b), at.words(c)) for a, b, c in curves)
+        self._draw(Segment(at.words(start), placed[-1][2], placed), arc.meaning)
 
     def _area(self, area: Area, at: _ToPoints) -> None:
         if area.hatching.kind == "grey":
             self._grey.append(" ".join(_outline(path, at) for path in (area.outline, *area.islands)))
             return
-        pen = self._pen(Meaning.HATCH)
         for start, end in hatch_lines(area, at.scale):
-            (x0, y0), (x1, y1) = at(start), at(end)
-            pen.append(f"{x0:.4f} {y0:.4f} m {x1:.4f} {y1:.4f} l")
+            self._draw(Segment(at.words(start), at.words(end)), Meaning.HATCH)
 
     def _text(self, text: Text, at: _ToPoints) -> None:
         words = printable(text.words)
@@ -195,7 +196,10 @@ class _Page:
         if self._grey:
             code.append(f"{GREY} g")
             code.extend(f"{path} f*" for path in self._grey)
-        code.append("0 g 0 G 0 J 0 j")
+        for style, segments in self._wide.items():
+            self._pens.setdefault(style, []).extend(stroke(part) for part in joined(segments))
+        # Ends are square and exact, corners round: a mitre would run out far at a sharp one.
+        code.append("0 g 0 G 0 J 1 j")
         for style in sorted(self._pens):
             dashes = " ".join(f"{d / POINT_MM:.4f}" for d in style.dashes_mm)
             code.append(f"{style.width_mm / POINT_MM:.4f} w [{dashes}] 0 d")
@@ -213,40 +217,41 @@ class _ToPoints:
         self._factor = scale / POINT_MM
         self._x, self._y = at[0] / POINT_MM, at[1] / POINT_MM
 
+    def words(self, point: Point) -> str:
+        """A point as the page prints it, to 0.0004 mm."""
+        factor = self._factor
+        return f"{point[0] * factor + self._x:.3f} {point[1] * factor + self._y:.3f}"
+
     def __call__(self, point: Point) -> Point:
         return point[0] * self._factor + self._x, point[1] * self._factor + self._y
 
 
-def _to(point: Point, operator: str) -> str:
-    return f"{point[0]:.4f} {point[1]:.4f} {operator}"
+def _polygon(points: list[Point], at: _ToPoints) -> str:
+    first, *rest = (at.words(p) for p in points)
+    return " ".join([f"{first} m", *(f"{p} l" for p in rest), "h"])
 
 
-def _curve(a: Point, b: Point, c: Point) -> str:
-    return f"{a[0]:.4f} {a[1]:.4f} {b[0]:.4f} {b[1]:.4f} {c[0]:.4f} {c[1]:.4f} c"
-
-
-def _polygon(points: list[Point]) -> str:
-    first, *rest = points
-    return " ".join([_to(first, "m"), *(_to(p, "l") for p in rest), "h"])
-
-
-def _dot(centre: Point, radius: float) -> str:
-    start, curves = arc_curves(centre, radius, 0.0, 360.0, ARC_TOLERANCE_MM / POINT_MM)
-    return " ".join([_to(start, "m"), *(_curve(*curve) for curve in curves), "h"])
+def _circle(centre: Point, radius: float, at: _ToPoints) -> str:
+    start, curves = arc_curves(centre, radius, 0.0, 360.0, ARC_TOLERANCE_MM / at.scale)
+    return " ".join([f"{at.words(start)} m", *(_curve(curve, at) for curve in curves), "h"])
 
 
 def _outline(path: Path, at: _ToPoints) -> str:
     first = path.corners[0]
-    operators = [_to(at((first.x, first.y)), "m")]
+    operators = [f"{at.words((first.x, first.y))} m"]
     for here, there in path.pairs():
         if not here.bulge:
-            operators.append(_to(at((there.x, there.y)), "l"))
+            operators.append(f"{at.words((there.x, there.y))} l")
             continue
         arc = arc_of((here.x, here.y), (there.x, there.y), here.bulge)
         ends = (arc.start_deg, arc.end_deg) if here.bulge > 0 else (arc.end_deg, arc.start_deg)
         _, curves = arc_curves(arc.centre, arc.radius, *ends, ARC_TOLERANCE_MM / at.scale)
-        operators += [_curve(at(a), at(b), at(c)) for a, b, c in curves]
+        operators += [_curve(curve, at) for curve in curves]
     return " ".join([*operators, "h"])
+
+
+def _curve(curve: tuple[Point, Point, Point], at: _ToPoints) -> str:
+    return f"{at.words(curve[0])} {at.words(curve[1])} {at.words(curve[2])} c"
 
 
 def _utf16(words: str) -> str:

@@ -149,6 +149,12 @@ def test_layouts_show_the_drawings_at_the_sheets_scale(tmp_path: Path, unit: str
     assert (on_paper.x * unit_mm, on_paper.y * unit_mm) == pytest.approx((70.0, 150.0), abs=1e-3)
 
 
+def test_two_sheets_with_one_name_have_a_layout_each(tmp_path: Path) -> None:
+    sheet = sheet_set().sheets[1]
+    file = _read(tmp_path, dxf(SheetSet("", "", "", "iso", (sheet, sheet))))
+    assert file.layouts.names_in_taborder() == ["Model", "2 parts-1", "2 parts-1 2"]
+
+
 def test_words_of_the_sheet_stand_on_its_layout_in_paper_mm(tmp_path: Path) -> None:
     (tmp_path / "a.dxf").write_bytes(dxf(sheet_set()))
     texts = ezdxf.readfile(tmp_path / "a.dxf").layouts.get("1 general-arrangement").query("TEXT")

@@ -144,9 +144,29 @@ def test_drawing_is_placed_by_scale_and_place(tmp_path: Path) -> None:
         if operator == b"m":
             start = [float(v) / MM for v in operands]
         elif operator == b"l":
-            lines.append((*start, *(float(v) / MM for v in operands)))
+            end = [float(v) / MM for v in operands]
+            lines.append((*start, *end))
+            start = end
     # The side's lower edge: 800.1 at 1:4 from (70, 150).
     assert any(line == pytest.approx((70.0, 150.0, 70.0 + 800.1 / 4, 150.0), abs=1e-3) for line in lines)
+
+
+def test_wide_lines_that_meet_are_one_closed_stroke_and_narrow_ones_stay_apart(tmp_path: Path) -> None:
+    corners = ((20.0, 20.0), (90.0, 20.0), (90.0, 70.0), (20.0, 70.0))
+    for meaning, closed, strokes in ((Meaning.VISIBLE, 1, 1), (Meaning.SIZE, 0, 4)):
+        edges = [Line(corners[i], corners[(i + 1) % 4], meaning) for i in (0, 2, 1, 3)]
+        write_pdf(one_sheet(*edges), tmp_path / "r.pdf")
+        stream = ContentStream(PdfReader(tmp_path / "r.pdf").pages[0].get_contents(), None)
+        operators = [operator for _, operator in stream.operations]
+        assert (operators.count(b"h"), operators.count(b"S")) == (closed, strokes)
+
+
+def test_two_sheets_with_one_key_have_a_bookmark_each() -> None:
+    out = io.BytesIO()
+    sheet = Sheet("parts", "1", "Parts", A4)
+    write_pdf(SheetSet("", "", "", "iso", (sheet, replace(sheet, number="2"))), out)
+    reader = PdfReader(out)
+    assert [reader.get_destination_page_number(d) for d in reader.outline] == [0, 1]  # type: ignore[arg-type]
 
 
 def test_hatch_stays_out_of_words_and_grey_is_filled(tmp_path: Path) -> None:

@@ -137,7 +137,7 @@ def test_case_14_without_notes_and_stock_only_cuts_are_left() -> None:
     assert left == {"THROUGH_ALL", "SINK_635H", "HOLE_ALL", "SINK_300H", "INSIDE_ALL", "VEE_300H_90", "MARK_30H"}
 
 
-@pytest.mark.parametrize(("version", "words"), [("R2010", '1L side-left, front edge, 7 5/8"')] * 2)
+@pytest.mark.parametrize(("version", "words"), [(v, '1L side-left, front edge, 7 5/8"') for v in ("R12", "R2010")])
 def test_note_can_be_read_by_any_reader(tmp_path: Path, version: str, words: str) -> None:
     assert words in [text for layer, _, text in gdal(tmp_path, router(version=version)) if layer == "NOTE"]
 

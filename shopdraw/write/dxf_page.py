@@ -202,7 +202,7 @@ def _add_text(layout: BaseLayout, text: Text, page: Page, pens: Pens) -> None:
     if text.angle_deg % 360.0:
         attributes["rotation"] = round(text.angle_deg % 360.0, GRID_DIGITS)
     # One height throughout, so that any reader can copy `31 1/2`; drawn as narrow as the sheet's own fraction.
-    share = round(text_width(words, text.height) / one_font_width(words, text.height), 4)
+    share = min(1.0, round(text_width(words, text.height) / one_font_width(words, text.height), 4))
     if share != 1.0:
         attributes["width"] = share
     if text.anchor != "left":

@@ -137,7 +137,7 @@ def compare(what: str, bare: Callable[[], None], ours: Callable[[], None]) -> No
             run()
             kept.append((time.perf_counter() - start) * 1000)
     floor, own = (statistics.median(kept) for kept in times)
-    print(f"{what:<58} bare {floor:7.1f} ms   ours {own:7.1f} ms   ratio {own / floor:4.2f}")  # noqa: T201
+    print(f"{what:<58} bare {floor:7.1f} ms   ours {own:7.1f} ms   ratio {own / floor:4.2f}")
 
 
 def main() -> None:

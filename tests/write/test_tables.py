@@ -8,7 +8,7 @@ import zipfile
 import openpyxl
 import pytest
 
-from shopdraw.lists.table import BadTable, Column, Table
+from shopdraw.lists.table import Column, Table
 from shopdraw.write.tables import write_csv, write_xlsx
 
 COLUMNS = (Column("label"), Column("length", "mm"), Column("quantity", digits=0))
@@ -85,10 +85,3 @@ def test_control_characters_are_left_out() -> None:
 def test_no_table_is_an_error() -> None:
     with pytest.raises(ValueError, match="at least one table"):
         write_xlsx([], io.BytesIO())
-
-
-def test_rows_must_fit_their_columns_and_be_finite() -> None:
-    with pytest.raises(BadTable, match="row 1: 1 cells"):
-        Table("Cut list", COLUMNS, (("a",),))
-    with pytest.raises(BadTable, match=r"row 1, length: found inf"):
-        Table("Cut list", COLUMNS, (("a", float("inf"), 1),))

@@ -35,6 +35,7 @@ from shopdraw.write.router import write_router_file
 ROUNDS = 7
 A1 = Paper("A1", 841.0, 594.0, (20, 10, 831, 584), "large")
 MM = 72 / 25.4
+POCKET = ((0.0, 0.0, 0.0), (40.0, 0.0, 0.3), (40.0, 20.0, 0.0), (0.0, 20.0, 0.0))
 
 
 def segments(count: int) -> list[tuple[tuple[float, float], tuple[float, float]]]:
@@ -117,9 +118,8 @@ def bare_router() -> None:
     model = file.modelspace()
     for (x, y), _ in segments(1000):
         model.add_lwpolyline(
-            [(x, y, 0), (x + 40, y, 0.3), (x + 40, y + 20, 0), (x, y + 20, 0)], format="xyb", close=True,
-            dxfattribs={"layer": "SINK_635H"},
-        )  # fmt: skip
+            [(x + dx, y + dy, b) for dx, dy, b in POCKET], format="xyb", close=True, dxfattribs={"layer": "SINK_635H"}
+        )
     file.write(io.StringIO())
 
 
@@ -148,7 +148,7 @@ def main() -> None:
     page = tuple(drawing_of(1000, 150, 0).marks)
     many = SheetSet("", "", "", "iso", tuple(Sheet(f"s{n}", str(n), "", A1, (), page) for n in range(1, 21)))
     pockets = tuple(
-        Operation("SINK_635H", Outline((Corner(x, y), Corner(x + 40, y, 0.3), Corner(x + 40, y + 20), Corner(x, y + 20))))
+        Operation("SINK_635H", Outline(tuple(Corner(x + dx, y + dy, b) for dx, dy, b in POCKET)))
         for (x, y), _ in segments(1000)
     )
     part = FlatPart("bench", Unit.MM, circle((0.0, 0.0), 10.0), pockets)

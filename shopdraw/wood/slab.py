@@ -200,7 +200,7 @@ def _meeting_heights(parts: Sequence[Bar]) -> list[float]:
 
 
 def _held(points: Floats, low: Floats, high: Floats) -> npt.NDArray[np.bool_]:
-    found: npt.NDArray[np.bool_] = ((points >= low) & (points <= high)).all(axis=-1)
+    found: npt.NDArray[np.bool_] = np.logical_and.reduce((points >= low) & (points <= high), axis=-1)
     return found
 
 

@@ -1,0 +1,227 @@
+"""The piece in another season: every solid-wood board wider or narrower, about the point where it is held.
+
+Assumptions, all common practice: wood moves across the grain only, evenly, and in proportion to the change of its
+moisture content; sheet goods don't move. Change of thickness is left out: it is under a fit. A round hole keeps its
+size and moves with the wood. What a board carries moves with that board's wood at the point where it is held.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from shopdraw.shape.frame import Frame, Vec3, add, cross, dot, scale, subtract
+from shopdraw.shape.path import Arc, Corner, Path, arc_of
+from shopdraw.wood.assembly import Assembly, Joint, Motion
+from shopdraw.wood.board import Board, Cut, Face, Fixing, Lean, Shape
+
+_ALIKE = 1e-9
+_HERE = Frame((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0), (0.0, 0.0, 0.0))
+
+
+@dataclass(frozen=True, slots=True)
+class Carried:
+    """Where a board's wood goes: stretched across its grain about the held point, then turned and moved.
+
+    Attributes:
+        held: the point held, at build, world, mm.
+        across: the direction it stretches in, world, at build.
+        factor: by how much.
+        turn: the turn, as a frame whose axes are where the world's go and whose origin is where `held` goes.
+    """
+
+    held: Vec3
+    across: Vec3
+    factor: float
+    turn: Frame
+
+    def point(self, p: Vec3) -> Vec3:
+        """Where the board's wood that was at a world point at build is now."""
+        away = subtract(p, self.held)
+        return self.turn.point(add(away, scale(self.across, (self.factor - 1.0) * dot(away, self.across))))
+
+    def frame(self, frame: Frame) -> Frame:
+        """Where a frame that is fast to the board's wood is now; it turns with the board and isn't stretched."""
+        return Frame(
+            self.turn.direction(frame.u),
+            self.turn.direction(frame.v),
+            self.turn.direction(frame.w),
+            self.point(frame.at),
+        )
+
+
+def in_season(assembly: Assembly, moisture_percent: float) -> Assembly:
+    """The piece at another moisture content of its wood.
+
+    Args:
+        assembly: as built, at `assembly.moisture.build`.
+        moisture_percent: the wood's moisture content now, percent.
+    Returns:
+        The same boards, stretched or shrunk and moved; joints' bodies and motions' axes moved with them.
+    Raises:
+        ValueError: a board is held by one that isn't there, or boards hold each other in a ring.
+    """
+    change = moisture_percent - assembly.moisture.build
+    return assembly if change == 0.0 else _changed(assembly, change)
+
+
+@lru_cache(maxsize=32)
+def _changed(assembly: Assembly, change: float) -> Assembly:
+    carried = _Carrying(assembly, change)
+    return replace(
+        assembly,
+        boards=tuple(_board(board, carried.of(board.id)) for board in assembly.boards),
+        joints=tuple(_joint(joint, carried) for joint in assembly.joints),
+        motions=tuple(_motion(motion, carried) for motion in assembly.motions),
+    )
+
+
+class _Carrying:
+    """Follows each board to the one that carries it, down to the floor."""
+
+    def __init__(self, assembly: Assembly, change: float) -> None:
+        self._assembly, self._change = assembly, change
+        self._known: dict[str, Carried] = {}
+        self._asked: list[str] = []
+
+    def of(self, board_id: str) -> Carried:
+        """Where a board's wood goes."""
+        if board_id not in self._known:
+            if board_id in self._asked:
+                ring = " → ".join([*self._asked[self._asked.index(board_id) :], board_id])
+                raise ValueError(f"boards hold each other in a ring: {ring}; one of them must be held by the piece")
+            self._asked.append(board_id)
+            self._known[board_id] = self._work_out(self._assembly.board(board_id))
+            self._asked.pop()
+        return self._known[board_id]
+
+    def at(self, point: Vec3, carrier: str, board: Board) -> Vec3:
+        """Where a point of a carrier's wood is now; the piece's own planes stay where they are."""
+        if not carrier:
+            return point
+        if not self._assembly.has(carrier):
+            raise ValueError(f"{board.id} is held by {carrier!r}, and there is no such board")
+        return self.of(carrier).point(point)
+
+    def _work_out(self, board: Board) -> Carried:
+        fixing = board.fixing
+        factor = 1.0 + board.stock.coefficient * self._change
+        there = self.at(fixing.at, fixing.to, board)
+        axes = self.of(fixing.to).turn if fixing.to else _HERE
+        plain = Carried(fixing.at, board.frame.v, factor, Frame(axes.u, axes.v, axes.w, there))
+        return plain if fixing.lean is None else self._leant(board, fixing.lean, plain)
+
+    def _leant(self, board: Board, lean: Lean, plain: Carried) -> Carried:
+        pin = plain.point(lean.pin)
+        axis = plain.turn.direction(lean.axis)
+        before = _resting(board.frame.w, lean.axis, subtract(lean.at, lean.pin), lean.offset)
+        facing = plain.turn.direction(board.frame.w)
+        now = _resting(facing, axis, subtract(self.at(lean.at, lean.on, board), pin), lean.offset)
+        started = plain.turn.direction(before)
+        degrees = math.degrees(math.atan2(dot(cross(started, now), axis), dot(started, now)))
+        if degrees <= 0.0:
+            return plain
+        return replace(plain, turn=plain.turn.turned(pin, axis, degrees))
+
+
+def _resting(facing: Vec3, axis: Vec3, contact: Vec3, offset: float) -> Vec3:
+    """The unit normal of the plane through the contact that passes the pin at the offset.
+
+    Of the two such planes the one that runs with the board's faces counts.
+
+    Args:
+        facing: the board's own normal.
+        contact: from the pin to the point of contact, mm.
+    """
+    square = subtract(contact, scale(axis, dot(contact, axis)))
+    size = math.sqrt(dot(square, square))
+    part = min(1.0, abs(offset) / size)
+    out = scale(square, 1.0 / size)
+    side = cross(axis, out)
+    rest = math.sqrt(1.0 - part * part)
+    planes = [add(scale(out, part), scale(side, sign * rest)) for sign in (1.0, -1.0)]
+    return max(planes, key=lambda normal: abs(dot(normal, facing)))
+
+
+def _board(board: Board, carried: Carried) -> Board:
+    shape = stretched(board.shape, carried.factor)
+    u, v, w = board.frame.local(carried.held)
+    turn = carried.turn.direction
+    turned = Frame(turn(board.frame.u), turn(board.frame.v), turn(board.frame.w), (0.0, 0.0, 0.0))
+    frame = replace(turned, at=subtract(carried.turn.at, turned.point((u, v * carried.factor, w))))
+    fixing = Fixing(board.fixing.to, carried.turn.at, board.fixing.lean)
+    return replace(board, shape=shape, frame=frame, fixing=fixing)
+
+
+def _joint(joint: Joint, carried: _Carrying) -> Joint:
+    if joint.body is None:
+        return joint
+    return replace(joint, body=replace(joint.body, frame=carried.of(joint.host).frame(joint.body.frame)))
+
+
+def _motion(motion: Motion, carried: _Carrying) -> Motion:
+    if not motion.boards:
+        return motion
+    first = carried.of(motion.boards[0])
+    return replace(motion, point=first.point(motion.point), direction=first.turn.direction(motion.direction))
+
+
+@lru_cache(maxsize=8192)
+def stretched(shape: Shape, factor: float) -> Shape:
+    """A shape wider or narrower by a factor across its grain, about v = 0."""
+    if factor == 1.0:
+        return shape
+    cuts = tuple(_stretched_cut(cut, factor) for cut in shape.cuts)
+    return Shape(_stretched_path(shape.outline, 1.0, factor), shape.thickness, cuts)
+
+
+def _stretched_cut(cut: Cut, factor: float) -> Cut:
+    if cut.face in (Face.NEAR, Face.FAR):
+        return replace(cut, start=cut.start * factor, depth=cut.depth * factor)
+    if cut.face is Face.TILTED:
+        if cut.frame is None:
+            return cut
+        x, y, z = cut.frame.at
+        return replace(cut, frame=replace(cut.frame, at=(x, y * factor, z)))
+    first, second = (1.0, factor) if cut.face in (Face.FACE, Face.BACK) else (factor, 1.0)
+    return replace(
+        cut,
+        outline=_stretched_path(cut.outline, first, second),
+        islands=tuple(_stretched_path(island, first, second) for island in cut.islands),
+    )
+
+
+def _stretched_path(path: Path, first: float, second: float) -> Path:
+    """The path with its two coordinates stretched; an arc stays an arc through its moved ends and middle."""
+    centre = _round_hole(path)
+    if centre is not None:
+        return path.moved(centre[0] * (first - 1.0), centre[1] * (second - 1.0))
+    return Path(
+        tuple(
+            Corner(here.x * first, here.y * second, _stretched_bulge(here, there, first, second))
+            for here, there in path.pairs()
+        )
+    )
+
+
+def _stretched_bulge(here: Corner, there: Corner, first: float, second: float) -> float:
+    if not here.bulge:
+        return 0.0
+    # rise of the arc's middle over its chord: half the chord times the bulge, square to the chord
+    dx, dy = there.x - here.x, there.y - here.y
+    rise_x, rise_y = here.bulge * dy / 2 * first, -here.bulge * dx / 2 * second
+    dx, dy = dx * first, dy * second
+    return 2 * (rise_x * dy - rise_y * dx) / (dx * dx + dy * dy)
+
+
+def _round_hole(path: Path) -> tuple[float, float] | None:
+    """The centre of a path that is one whole circle."""
+    arcs: list[Arc] = []
+    for here, there in path.pairs():
+        if not here.bulge:
+            return None
+        arcs.append(arc_of((here.x, here.y), (there.x, there.y), here.bulge))
+    x, y = arcs[0].centre
+    alike = all(math.hypot(a.centre[0] - x, a.centre[1] - y) < _ALIKE for a in arcs)
+    return (x, y) if alike else None

@@ -1,0 +1,78 @@
+"""Where the views of a piece stand on the canvas: in projection, at one scale. Knows no Qt.
+
+Canvas coordinates are true-size mm, x right and y up, with the front view's lower left corner (the floor, the left
+side's outer face) at (0, 0).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from shopdraw.piece.design import Design
+from shopdraw.shape.path import Point
+from shopdraw.view.direction import FRONT, PLAN, RIGHT_SIDE, Direction
+from shopdraw.wood.assembly import Assembly
+
+DIRECTIONS: dict[str, Direction] = {"front": FRONT, "side": RIGHT_SIDE, "plan": PLAN}
+"""The views of the canvas, by the ids that dimensions and sheets know them by."""
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """A view's place on the canvas.
+
+    Attributes:
+        view: its id.
+        at: where its own (0, 0) stands.
+        box: least x and y, greatest x and y of the case in it, canvas mm.
+    """
+
+    view: str
+    at: Point
+    box: tuple[float, float, float, float]
+
+    def on_canvas(self, point: Point) -> Point:
+        """A point of the view's own plane, on the canvas."""
+        return (point[0] + self.at[0], point[1] + self.at[1])
+
+    def in_view(self, point: Point) -> Point:
+        """A point of the canvas, in the view's own plane."""
+        return (point[0] - self.at[0], point[1] - self.at[1])
+
+
+def third_angle(design: Design) -> bool:
+    """Whether the views stand in third-angle projection: as the piece says, else by its drawing style and unit."""
+    drawing = design.drawing
+    if drawing.projection is not None:
+        return drawing.projection == "third"
+    style = drawing.style or ("asme" if design.piece.units == "inch" else "iso")
+    return style == "asme"
+
+
+def arrange(assembly: Assembly, *, third: bool, gap: float) -> dict[str, Standing]:
+    """The front view, the side view beside it and the plan over or under it.
+
+    Args:
+        assembly: the piece.
+        third: third-angle (side at the right, plan above) or first-angle (side at the left, plan below).
+        gap: between the views, mm; room for dimensions and for what swings out in front.
+    """
+    width, depth, height = assembly.width, assembly.depth, assembly.height
+    side_x = width + gap if third else -gap - depth
+    plan_y = height + gap if third else -gap - depth
+    return {
+        "front": Standing("front", (0.0, 0.0), (0.0, 0.0, width, height)),
+        "side": Standing("side", (side_x, 0.0), (side_x, 0.0, side_x + depth, height)),
+        "plan": Standing("plan", (0.0, plan_y), (0.0, plan_y, width, plan_y + depth)),
+    }
+
+
+def whole_box(standings: dict[str, Standing]) -> tuple[float, float, float, float]:
+    """The box round all views, canvas mm."""
+    boxes = [standing.box for standing in standings.values()]
+    return (
+        min(b[0] for b in boxes),
+        min(b[1] for b in boxes),
+        max(b[2] for b in boxes),
+        max(b[3] for b in boxes),
+    )

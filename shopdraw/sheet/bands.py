@@ -14,7 +14,7 @@ from shopdraw.sheet.rows import by_rank, outer_lines, row_distances, stack_rows
 from shopdraw.sheet.side import Run, Side, Span
 from shopdraw.sheet.trial import Tried, fits, stand, tried
 
-PASSES = 6
+PASSES = 8
 """Rows move apart where figures had to leave their lines; after this many passes what still fails is told."""
 
 
@@ -47,6 +47,7 @@ def place_bands(sides: Sequence[tuple[Side, Sequence[Run]]], under: Ground, look
     Returns:
         Placed dimensions in paper mm, ids of facts without room, and the ground with all of it.
     """
+    ranks = {span.fact.id: span.fact.rank for _, runs in sides for run in runs for span in run.spans}
     grown: dict[tuple[int, int], tuple[float, float]] = {}
     dropped: frozenset[str] = frozenset()
     for number in range(PASSES):
@@ -59,12 +60,13 @@ def place_bands(sides: Sequence[tuple[Side, Sequence[Run]]], under: Ground, look
         settled = all(wider[key] == grown.get(key, (0.0, 0.0)) for key in wider)
         if settled and not failed:
             break
-        if failed and (settled or number >= PASSES // 2):
-            dropped = dropped | frozenset(failed)
-            if number + 1 < PASSES:
-                grown = {}
-                continue
-        grown = wider
+        if failed and (settled or number >= PASSES // 2) and number + 1 < PASSES:
+            # What matters least gives way first: it may be what stands in the others' way.
+            least = max(ranks[fact] for fact in failed)
+            dropped = dropped | frozenset(fact for fact in failed if ranks[fact] == least)
+            grown = {}
+        else:
+            grown = wider
     return Bands(tuple(placed), tuple(sorted(dropped | frozenset(failed))), ground)
 
 

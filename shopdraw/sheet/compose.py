@@ -15,7 +15,7 @@ from shopdraw.sheet.bands import place_bands
 from shopdraw.sheet.box import Bounds, box_of_text, united, words_size
 from shopdraw.sheet.fact import Fact, Unplaced
 from shopdraw.sheet.ground import Ground, What, boxes_of, strokes_of
-from shopdraw.sheet.inside import place_angle, place_inside
+from shopdraw.sheet.inside import place_angle, place_inside, place_slant
 from shopdraw.sheet.leader import place_note, place_round
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.rows import best_side, by_rank, runs_of
@@ -55,14 +55,14 @@ def compose_view(
     base, outline, everything = _ground_of(view, scale)
     seen, unplaced = _seen(view.id, facts)
     points = _paper_points(view.id, seen, scale)
-    banded = [fact for fact in seen if _in_band(fact)]
-    sides = _sides(view.id, banded, points, figures, outline, everything, base, look)
+    banded = [fact for fact in seen if _in_band(view.id, fact)]
+    sides = _sides(view.id, banded, points, figures, upright_sides(outline, everything, look), base)
     bands = place_bands(sides, base, look)
     dimensions = list(bands.dimensions)
     unplaced += [Unplaced(fact, view.id, "no free place for its figure beside the view") for fact in bands.failed]
     ground = bands.ground
     notes: list[Mark] = []
-    for fact in sorted((f for f in seen if not _in_band(f)), key=by_rank):
+    for fact in sorted((f for f in seen if not _in_band(view.id, f)), key=by_rank):
         dimension, marks = _place_single(view.id, fact, points, figures[fact.id], outline, ground, look)
         dimensions += [dimension] if dimension is not None else []
         notes += marks
@@ -127,11 +127,12 @@ def why_not(view: str, fact: Fact) -> str:
     return ""
 
 
-def _in_band(fact: Fact) -> bool:
-    """Whether a fact stands on a row beside the view."""
-    if fact.kind == "clearance":
-        return fact.side not in ("", "inside")
-    return fact.kind in ("linear", "running") and fact.side != "inside"
+def _in_band(view: str, fact: Fact) -> bool:
+    """Whether a fact stands on a row beside the view: level or plumb, and not asked to stand inside."""
+    if fact.kind == "clearance" and fact.side in ("", "inside"):
+        return False
+    level = fact.direction_in(view) in (0.0, 90.0)
+    return level and fact.kind in ("linear", "running", "clearance") and fact.side != "inside"
 
 
 def _paper_points(view: str, facts: Iterable[Fact], scale: float) -> dict[str, Point]:
@@ -146,20 +147,14 @@ def _paper_points(view: str, facts: Iterable[Fact], scale: float) -> dict[str, P
 
 def _sides(
     view: str, facts: Sequence[Fact], points: Mapping[str, Point], figures: Mapping[str, str],
-    outline: Bounds, everything: Bounds, ground: Ground, look: Look,
+    upright: Mapping[str, Side], ground: Ground,
 ) -> list[tuple[Side, list[Run]]]:
     """Each run on the side that costs least."""
-    upright = upright_sides(outline, everything, look)
     held: dict[str, tuple[Side, list[Run]]] = {}
     directions = dict.fromkeys(fact.direction_in(view) for fact in facts)
     for direction in directions:
         members = [fact for fact in facts if fact.direction_in(view) == direction]
-        names = {0.0: ("below", "above"), 90.0: ("left", "right")}.get(direction)
-        if names is None:
-            ends = [points[f.id + end] for f in members for end in "ab"]
-            sides = [slant_side(direction, outline, ends, ground, look)]
-        else:
-            sides = [upright[name] for name in names]
+        sides = [upright[name] for name in (("below", "above") if direction == 0.0 else ("left", "right"))]
         options = [runs_of(members, points, figures, side) for side in sides]
         for choices in zip(*options, strict=True):
             side, run = best_side(tuple(zip(sides, choices, strict=True)), ground)
@@ -178,7 +173,12 @@ def _place_single(
         return place_round(fact, a, b, words, ground, look), ()
     if fact.kind == "angular":
         return place_angle(fact, points[fact.id + "v"], a, b, words, ground, look), ()
-    return place_inside(fact, fact.direction_in(view), a, b, words, outline, ground, look), ()
+    direction = fact.direction_in(view)
+    if fact.side == "inside" or fact.kind == "clearance" or direction in (0.0, 90.0):
+        return place_inside(fact, direction, a, b, words, outline, ground, look), ()
+    side = slant_side(direction, outline, (a, b), ground, look)
+    placed = place_slant(fact, side, a, b, words, ground, look)
+    return placed or place_inside(fact, direction, a, b, words, outline, ground, look), ()
 
 
 def _room(box: Bounds, dimensions: Iterable[Dimension], marks: Iterable[Mark], look: Look) -> Bounds:

@@ -2,12 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from shopdraw.measure import Style, decimal_inches, fractions, millimetres, write_angle, write_chain, write_length
+from shopdraw.measure import (
+    Style,
+    decimal_inches,
+    fractions,
+    millimetres,
+    steps_in,
+    write_angle,
+    write_length,
+    write_steps,
+)
 from shopdraw.measure.writing import Form
 from shopdraw.sheet.fact import BadFact, Fact
+from shopdraw.sheet.nested_chain import Links, Pair, nested_steps
 
 _FINER_MM = ("0.5", "0.1", "0.05", "0.01")
 _SIGNS = {"radius": "R", "diameter": "Ø"}
@@ -48,24 +58,23 @@ def inch_writing(general: int = 16) -> Writing:
 def write_figures(facts: Iterable[Fact], writing: Writing) -> dict[str, str]:
     """The words of each fact, by its id.
 
-    Links of a chain are rounded together, so that they add up to their overall as printed. Where the same two features
-    are told a second time, the later fact (by rank, then order) takes the first one's words in ( ).
+    Links of a chain are rounded together, so that they add up to their overall as printed, and to what longer rows
+    print for a part of the chain. Where the same two features are told a second time, the later fact (by rank, then
+    order) takes the first one's words in ( ).
 
     Raises:
-        BadFact: two facts with one id, a chain with two roundings, or a fact without a size.
+        BadFact: two facts with one id, a chain with two roundings, a note without words, or a fact without a size.
     """
     ordered = tuple(facts)
     bare = _bare_words(ordered, writing)
-    told: dict[tuple[frozenset[str], str, float], str] = {}
+    told: dict[tuple[Pair, str, float], str] = {}
     words: dict[str, str] = {}
     for fact in sorted(ordered, key=lambda f: (f.reference, f.rank)):
-        own = bare[fact.id]
+        own, again = bare[fact.id], False
         if fact.kind != "note":
-            key = (frozenset((fact.a.id, fact.b.id)), _family(fact), round(fact.size(), 6))
+            key = (_pair(fact), _family(fact), round(fact.size(), 6))
             again = key in told
             own = told.setdefault(key, own)
-        else:
-            again = False
         words[fact.id] = f"({own})" if again or fact.reference else own
     return words
 
@@ -74,26 +83,58 @@ def _family(fact: Fact) -> str:
     return "linear" if fact.kind in ("linear", "running", "clearance") else fact.kind
 
 
+def _pair(fact: Fact) -> Pair:
+    return frozenset((fact.a.id, fact.b.id))
+
+
 def _bare_words(facts: Sequence[Fact], writing: Writing) -> dict[str, str]:
     words: dict[str, str] = {}
     chains: dict[str, list[Fact]] = {}
     for fact in facts:
         if fact.id in words:
             raise BadFact(f"fact {fact.id}: there are two facts with this id; each needs its own")
-        words[fact.id] = fact.words or ""
+        words[fact.id] = fact.words
         if fact.chain and fact.kind in ("linear", "clearance") and not fact.words:
             chains.setdefault(fact.chain, []).append(fact)
         elif not fact.words:
             words[fact.id] = _round_words(fact, _figure(fact, writing))
-    for chain, links in chains.items():
-        roundings = {link.rounding for link in links}
-        if len(roundings) > 1:
-            raise BadFact(f"chain {chain}: its links are rounded as {sorted(roundings)}; one chain has one rounding")
-        style = _style_for(links[0], writing, min(link.size() for link in links))
-        printed, _ = write_chain([link.size() for link in links], style)
-        for link, figure in zip(links, printed, strict=True):
-            words[link.id] = _round_words(link, figure)
+    lone = [fact for fact in facts if fact.kind == "linear" and not fact.chain and not fact.words]
+    for fact, figure in _chain_figures(chains, lone, writing):
+        words[fact.id] = _round_words(fact, figure)
     return words
+
+
+def _chain_figures(
+    chains: Mapping[str, list[Fact]], lone: Sequence[Fact], writing: Writing
+) -> Iterator[tuple[Fact, str]]:
+    """Figures of all links: the rows with the fewest links first, so that finer rows make what they print."""
+    styles = {chain: _chain_style(chain, links, writing) for chain, links in chains.items()}
+    known: dict[Style, dict[Pair, int]] = {}
+    for style in dict.fromkeys(one for style in styles.values() for one in _parts(style)):
+        known[style] = {_pair(fact): steps_in(fact.size(), style.step_mm) for fact in lone if fact.rounding != "angle"}
+    for chain in sorted(chains, key=lambda name: len(chains[name])):
+        facts = chains[chain]
+        links = Links(tuple(fact.size() for fact in facts), tuple((fact.a.id, fact.b.id) for fact in facts))
+        figures = [""] * len(facts)
+        for style in _parts(styles[chain]):
+            steps = nested_steps(links, known[style], style.step_mm)
+            known[style].update(zip(map(_pair, facts), steps, strict=True))
+            written = [write_steps(count, style) for count in steps]
+            figures = [f"{one} [{two}]" if one else two for one, two in zip(figures, written, strict=True)]
+        yield from zip(facts, figures, strict=True)
+
+
+def _parts(style: Style) -> tuple[Style, ...]:
+    """A style as its single figures: itself, and the one in brackets."""
+    first = replace(style, second=None)
+    return (first,) if style.second is None else (first, *_parts(style.second))
+
+
+def _chain_style(chain: str, links: Sequence[Fact], writing: Writing) -> Style:
+    roundings = {link.rounding for link in links}
+    if len(roundings) > 1:
+        raise BadFact(f"chain {chain}: its links are rounded as {sorted(roundings)}; one chain has one rounding")
+    return _style_for(links[0], writing, min(link.size() for link in links))
 
 
 def _round_words(fact: Fact, figure: str) -> str:

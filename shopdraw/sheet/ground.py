@@ -26,6 +26,8 @@ class What(Enum):
     EXTENSION = "extension"
     DIMENSION = "dimension"
     LEADER = "leader"
+    END = "end"
+    """An arrowhead or an oblique stroke: words keep off it, other lines may pass."""
 
 
 @dataclass(frozen=True, slots=True)

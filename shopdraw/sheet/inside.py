@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from shopdraw.drawing.dimension import Dimension
 from shopdraw.shape.path import Point
@@ -11,13 +11,14 @@ from shopdraw.sheet.box import Bounds, Segment, crossing, overlap, words_size
 from shopdraw.sheet.fact import Fact
 from shopdraw.sheet.figure_spot import LEAST_ARROWED, Row, spots
 from shopdraw.sheet.ground import Ground, What
+from shopdraw.sheet.leader import price_of_shelf
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.side import COST_OF_CROSSING, Run, Side, Span, crossings
 from shopdraw.sheet.trial import Tried, fits, stand, tried
 
 _STEP = 2.0
+_SLANT_ROWS = 40
 _COST_OF_STEP = 8.0
-_BEYOND = 12.0
 _FAR_FROM_ARC = 12.0
 """Words whose middle would be further from their arc get a leader."""
 _RADII = (12.0, 16.0, 20.0, 25.0, 30.0, 36.0, 44.0, 54.0, 66.0, 80.0)
@@ -40,15 +41,43 @@ def place_inside(
     best: tuple[float, Tried] | None = None
     for side in _both_ways(direction_deg):
         span = Span(fact, side.place(a), side.place(b), words)
-        row_run = Run(fact.id, (span,))
-        for out in _distances(span, side, outline):
-            reach = abs(out - span.a[1]) + abs(out - span.b[1])
-            if best is not None and reach >= best[0]:
-                break
-            row = Row(side, out, row_run)
-            price = reach + _price_of_extensions(span, row, ground)
-            found = _first_free(span, row, price, best, ground, look)
-            best = found if found is not None else best
+        best = _best_row(span, side, _distances(span, side, outline, look), best, ground, look)
+    return _stood(best, ground)
+
+
+def place_slant(fact: Fact, side: Side, a: Point, b: Point, words: str, ground: Ground, look: Look) -> Dimension | None:
+    """A dimension along a slope, off the view's outline as far as a first row or further; None where there is no room.
+
+    Args:
+        fact: what is told.
+        side: of the slope, from `slant_side`.
+        a, b: its features on paper.
+        words: its figure.
+        ground: what stands there; the dimension is added to it.
+        look: heights and distances.
+    """
+    span = Span(fact, side.place(a), side.place(b), words)
+    outs = [side.start + _STEP * i for i in range(_SLANT_ROWS)]
+    return _stood(_best_row(span, side, outs, None, ground, look), ground)
+
+
+def _best_row(
+    span: Span, side: Side, outs: Iterable[float], best: tuple[float, Tried] | None, ground: Ground, look: Look
+) -> tuple[float, Tried] | None:
+    """The cheapest free place among rows tried in order of their distance."""
+    run = Run(span.fact.id, (span,))
+    for out in outs:
+        reach = abs(out - span.a[1]) + abs(out - span.b[1])
+        if best is not None and reach >= best[0]:
+            break
+        row = Row(side, out, run)
+        found = _first_free(span, row, reach + _price_of_extensions(span, row, ground), best, ground, look)
+        best = found if found is not None else best
+    return best
+
+
+def _stood(best: tuple[float, Tried] | None, ground: Ground) -> Dimension | None:
+    """The best one put on the ground, or None."""
     if best is None:
         return None
     stand(best[1], ground)
@@ -64,12 +93,10 @@ def place_angle(fact: Fact, vertex: Point, a: Point, b: Point, words: str, groun
         attempt = tried(dimension, look)
         if fits(attempt, ground):
             full = price + _price_of_lines(attempt, ground)
+            full += price_of_shelf((dimension.leader[-2], dimension.leader[-1]), ground) if dimension.leader else 0.0
             if best is None or full < best[0]:
                 best = (full, attempt)
-    if best is None:
-        return None
-    stand(best[1], ground)
-    return best[1].dimension
+    return _stood(best, ground)
 
 
 def _first_free(
@@ -96,17 +123,20 @@ def _both_ways(direction_deg: float) -> Iterator[Side]:
         yield Side("inside", along, (-along[1] * sign, along[0] * sign), 0.0, 0.0)
 
 
-def _distances(span: Span, side: Side, outline: Bounds) -> Iterator[float]:
-    """Where the dimension line may lie: between its features first, then further and further away."""
+def _distances(span: Span, side: Side, outline: Bounds, look: Look) -> Iterator[float]:
+    """Where the dimension line may lie: between its features first, then further and further away, inside the view
+    or as far off it as a first row.
+    """
     x0, y0, x1, y1 = outline
     outs = [side.place(p)[1] for p in ((x0, y0), (x1, y0), (x1, y1), (x0, y1))]
-    low, high = min(outs) - _BEYOND, max(outs) + _BEYOND
+    low, high = min(outs), max(outs)
     middle = (span.a[1] + span.b[1]) / 2
-    yield middle
+    places = [middle]
     for i in range(1, math.ceil((high - low) / _STEP)):
-        for out in (middle + i * _STEP, middle - i * _STEP):
-            if low <= out <= high:
-                yield out
+        places += [middle + i * _STEP, middle - i * _STEP]
+    places += [high + look.first_row, low - look.first_row]
+    places = [out for out in places if low <= out <= high or out >= high + look.first_row or out <= low - look.first_row]
+    yield from sorted(places, key=lambda out: abs(out - middle))
 
 
 def _price_of_extensions(span: Span, row: Row, ground: Ground) -> float:

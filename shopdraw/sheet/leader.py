@@ -10,7 +10,7 @@ from shopdraw.drawing.dimension import Dimension
 from shopdraw.drawing.explode import ARROW_LENGTH_MM, ARROW_WIDTH_MM, TAIL_MM
 from shopdraw.drawing.mark import Arrow, Dot, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point
-from shopdraw.sheet.box import Box, Segment, box_of_text, crossing, words_size
+from shopdraw.sheet.box import Box, Segment, box_of_text, crossing, overlap, words_size
 from shopdraw.sheet.fact import Fact
 from shopdraw.sheet.ground import Ground, Stroke, What
 from shopdraw.sheet.look import Look
@@ -22,6 +22,7 @@ LENGTHS = (7.0, 10.0, 13.0, 17.0, 22.0, 28.0, 35.0, 44.0, 55.0, 66.0, 78.0)
 DOT_RADIUS = 0.75
 _COST_OF_VIEW_LINE = 3.0
 _COST_OF_EXTENSION = 10.0
+_COST_OF_SHELF_ON_LINE = 15.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +84,9 @@ def place_round(fact: Fact, centre: Point, on: Point, words: str, ground: Ground
             continue
         attempt = tried(dimension, look)
         if fits(attempt, ground):
-            full = price + sum(_price_of_crossings(s.line, ground) for s in attempt.strokes if s.what is What.LEADER)
+            lines = [stroke.line for stroke in attempt.strokes if stroke.what is What.LEADER]
+            full = price + sum(_price_of_crossings(line, ground) for line in lines)
+            full += price_of_shelf((dimension.leader[-2], dimension.leader[-1]), ground)
             if best is None or full < best[0]:
                 best = (full, attempt)
     if best is None:
@@ -98,7 +101,8 @@ def _shelves(target: Point, words: str, ground: Ground, look: Look) -> Iterator[
             radians = math.radians(angle)
             knee = (target[0] + length * math.cos(radians), target[1] + length * math.sin(radians))
             shelf = shelf_at(knee, words, look, math.copysign(1.0, math.cos(radians)))
-            yield length + _price_of_crossings((target, knee), ground), shelf
+            price = _price_of_crossings((target, knee), ground) + price_of_shelf((knee, shelf.end), ground)
+            yield length + price, shelf
 
 
 def _note_fits(owner: str, target: Point, shelf: Shelf, words: str, ground: Ground, look: Look) -> bool:
@@ -112,7 +116,7 @@ def leader_clashes(line: Segment, ground: Ground, owner: str = "") -> bool:
     if ground.line_meets_words(line, owner, 0.4):
         return True
     return any(
-        stroke.what is not What.EXTENSION and stroke.owner != owner and crossing(line, stroke.line) is not None
+        stroke.what in (What.DIMENSION, What.LEADER) and stroke.owner != owner and crossing(line, stroke.line) is not None
         for stroke in ground.strokes_along(line, view=False)
     )
 
@@ -127,6 +131,18 @@ def _price_of_crossings(line: Segment, ground: Ground) -> float:
         if crossing(line, stroke.line) is not None:
             price += _COST_OF_EXTENSION if stroke.what is What.EXTENSION else _COST_OF_VIEW_LINE
     return price
+
+
+def price_of_shelf(shelf: Segment, ground: Ground) -> float:
+    """What it costs that a shelf lies beside a line of the view, where the two would be read as one."""
+    x0, x1 = sorted((shelf[0][0], shelf[1][0]))
+    y = shelf[0][1]
+    beside = (
+        overlap(shelf, stroke.line, 2.0) > 1.0
+        for stroke in ground.strokes_near((x0, y - 2.0, x1, y + 2.0))
+        if stroke.what is What.VIEW
+    )
+    return _COST_OF_SHELF_ON_LINE if any(beside) else 0.0
 
 
 def _leader_end(target: Point, knee: Point, board: str, ground: Ground) -> Mark:

@@ -151,7 +151,7 @@ def slant_side(direction_deg: float, outline: Bounds, features: Iterable[Point],
     lean = sum((p[0] - middle[0]) * out[0] + (p[1] - middle[1]) * out[1] for p in ends)
     if lean < 0:
         out = (-out[0], -out[1])
-    side = Side(f"slant {direction_deg:.3f}", along, out, 0.0, 0.0)
+    side = Side("slant", along, out, 0.0, 0.0)
     places = [side.place(p) for p in ends]
     base = max(t for _, t in places)
     low, high = min(s for s, _ in places), max(s for s, _ in places)

@@ -8,8 +8,8 @@ from itertools import pairwise
 
 from shopdraw.drawing.dimension import Dimension
 from shopdraw.drawing.explode import dimension_marks
-from shopdraw.drawing.mark import ArcMark, Arrow, Line, Mark, Text
-from shopdraw.sheet.box import Box, Segment, box_of_text, crossing, overlap
+from shopdraw.drawing.mark import Arrow, Line, Mark, Text
+from shopdraw.sheet.box import Box, box_of_text, crossing, overlap
 from shopdraw.sheet.ground import Ground, Stroke, What, strokes_of
 from shopdraw.sheet.look import Look
 
@@ -63,6 +63,8 @@ def stand(attempt: Tried, ground: Ground) -> None:
 def _clashes(stroke: Stroke, ground: Ground, owner: str, friends: frozenset[str]) -> bool:
     if ground.line_meets_words(stroke.line, owner, 0.3):
         return True
+    if stroke.what is What.END:
+        return False
     near = ground.strokes_along(stroke.line, view=False)
     if stroke.what is What.EXTENSION:
         return any(other.what is What.LEADER and _across(stroke, other, owner, friends) for other in near)
@@ -70,22 +72,17 @@ def _clashes(stroke: Stroke, ground: Ground, owner: str, friends: frozenset[str]
 
 
 def _across(stroke: Stroke, other: Stroke, owner: str, friends: frozenset[str]) -> bool:
-    if other.owner == owner or other.owner in friends or other.what is What.VIEW:
+    if other.owner == owner or other.owner in friends or other.what in (What.VIEW, What.END):
         return False
     if other.what is What.EXTENSION and stroke.what is not What.LEADER:
-        return False
-    if _same(stroke.line, other.line):
         return False
     return crossing(stroke.line, other.line) is not None or overlap(stroke.line, other.line, 0.3) > TOUCH
 
 
-def _same(one: Segment, two: Segment) -> bool:
-    """Whether two links of a chain share an oblique stroke."""
-    return any(all(math.dist(p, q) < 1e-6 for p, q in zip(one, way, strict=True)) for way in (two, two[::-1]))
-
-
 def _purpose(mark: Mark, dimension: Dimension) -> What:
-    if isinstance(mark, ArcMark | Arrow) or not isinstance(mark, Line):
+    if isinstance(mark, Arrow):
+        return What.END
+    if not isinstance(mark, Line):
         return What.DIMENSION
     points = dimension.leader
     if any((mark.start, mark.end) == pair for pair in pairwise(points)):
@@ -96,4 +93,4 @@ def _purpose(mark: Mark, dimension: Dimension) -> What:
         return What.LEADER
     angle = math.degrees(math.atan2(mark.end[1] - mark.start[1], mark.end[0] - mark.start[0]))
     off = abs((angle - dimension.direction_deg + 90.0) % 180.0 - 90.0)
-    return What.EXTENSION if off > 80.0 else What.DIMENSION
+    return What.EXTENSION if off > 80.0 else What.END if off > 10.0 else What.DIMENSION

@@ -1,0 +1,64 @@
+"""How far boards reach in the world, as cut: what dimensions and balloons are measured from."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import NamedTuple
+
+import numpy as np
+
+from shopdraw.shape.frame import Vec3
+from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Board
+from shopdraw.wood.facet import facets
+
+
+class Extent(NamedTuple):
+    """An upright box in the world, mm."""
+
+    x0: float
+    y0: float
+    z0: float
+    x1: float
+    y1: float
+    z1: float
+
+    @property
+    def low(self) -> Vec3:
+        """Its least corner."""
+        return self.x0, self.y0, self.z0
+
+    @property
+    def high(self) -> Vec3:
+        """Its greatest corner."""
+        return self.x1, self.y1, self.z1
+
+    def flat(self, axis: str, at: float) -> tuple[Vec3, Vec3]:
+        """Two opposite corners of the box pressed flat at a coordinate across "x", "y" or "z"."""
+        i = "xyz".index(axis)
+        low, high = list(self.low), list(self.high)
+        low[i] = high[i] = at
+        return (low[0], low[1], low[2]), (high[0], high[1], high[2])
+
+
+def extent(boards: Iterable[Board]) -> Extent:
+    """The box round boards as they are cut.
+
+    Raises:
+        ValueError: there is no board.
+    """
+    lows, highs = [], []
+    for board in boards:
+        f = board.frame
+        points = facets(board.shape).points @ np.array((f.u, f.v, f.w)) + np.array(f.at)
+        lows.append(points.min(axis=0))
+        highs.append(points.max(axis=0))
+    if not lows:
+        raise ValueError("the box round no board; give at least one")
+    low, high = np.round(np.min(lows, axis=0), 6), np.round(np.max(highs, axis=0), 6)
+    return Extent(*(float(value) for value in (*low, *high)))
+
+
+def whole(assembly: Assembly) -> Extent:
+    """The box round the whole piece, shut."""
+    return extent(assembly.boards)

@@ -1,8 +1,9 @@
 """The piece in another season: every solid-wood board wider or narrower, about the point where it is held.
 
 Assumptions, all common practice: wood moves across the grain only, evenly, and in proportion to the change of its
-moisture content; sheet goods don't move. Change of thickness is left out: it is under a fit. A round hole keeps its
-size and moves with the wood. What a board carries moves with that board's wood at the point where it is held.
+moisture content; sheet goods don't move. Change of thickness is left out: it is under a fit. So a groove that holds
+another board's thickness, and a mortise in an edge that holds a tenon's length, keep that size and move with the
+wood; so does a round hole. What a board carries moves with that board's wood at the point where it is held.
 """
 
 from __future__ import annotations
@@ -12,11 +13,13 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from shopdraw.shape.frame import Frame, Vec3, add, cross, dot, scale, subtract
-from shopdraw.shape.path import Arc, Corner, Path, arc_of
+from shopdraw.shape.path import Arc, Corner, Path, arc_of, bounds
 from shopdraw.wood.assembly import Assembly, Joint, Motion
 from shopdraw.wood.board import Board, Cut, Face, Fixing, Lean, Shape
 
 _ALIKE = 1e-9
+_ASKEW = 0.1
+"""Cosine of the angle between two directions that are as good as square to each other."""
 _HERE = Frame((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0), (0.0, 0.0, 0.0))
 
 
@@ -69,9 +72,13 @@ def in_season(assembly: Assembly, moisture_percent: float) -> Assembly:
 @lru_cache(maxsize=32)
 def _changed(assembly: Assembly, change: float) -> Assembly:
     carried = _Carrying(assembly, change)
+    kept = _kept_sizes(assembly)
     return replace(
         assembly,
-        boards=tuple(_board(board, carried.of(board.id)) for board in assembly.boards),
+        boards=tuple(
+            _board(board, carried.of(board.id), tuple(name in kept for name in board.cut_ids))
+            for board in assembly.boards
+        ),
         joints=tuple(_joint(joint, carried) for joint in assembly.joints),
         motions=tuple(_motion(motion, carried) for motion in assembly.motions),
     )
@@ -144,8 +151,21 @@ def _resting(facing: Vec3, axis: Vec3, contact: Vec3, offset: float) -> Vec3:
     return max(planes, key=lambda normal: abs(dot(normal, facing)))
 
 
-def _board(board: Board, carried: Carried) -> Board:
-    shape = stretched(board.shape, carried.factor)
+def _kept_sizes(assembly: Assembly) -> frozenset[str]:
+    """Ids of joints whose guest stands in the host with its thickness or its length across the host's grain."""
+    found = set()
+    for joint in assembly.joints:
+        names = joint.guest_boards or (joint.guest,)
+        guests = [assembly.board(name) for name in names if assembly.has(name)]
+        if guests and assembly.has(joint.host):
+            across = assembly.board(joint.host).frame.v
+            if all(abs(dot(guest.frame.v, across)) < _ASKEW for guest in guests):
+                found.add(joint.id)
+    return frozenset(found)
+
+
+def _board(board: Board, carried: Carried, kept: tuple[bool, ...]) -> Board:
+    shape = stretched(board.shape, carried.factor, kept)
     u, v, w = board.frame.local(carried.held)
     turn = carried.turn.direction
     turned = Frame(turn(board.frame.u), turn(board.frame.v), turn(board.frame.w), (0.0, 0.0, 0.0))
@@ -168,23 +188,39 @@ def _motion(motion: Motion, carried: _Carrying) -> Motion:
 
 
 @lru_cache(maxsize=8192)
-def stretched(shape: Shape, factor: float) -> Shape:
-    """A shape wider or narrower by a factor across its grain, about v = 0."""
+def stretched(shape: Shape, factor: float, kept: tuple[bool, ...] = ()) -> Shape:
+    """A shape wider or narrower by a factor across its grain, about v = 0.
+
+    Args:
+        kept: for each cut, whether it holds what doesn't change with this board's width: as long as it lies within
+            the board it keeps its size across the grain and moves with the wood.
+    """
     if factor == 1.0:
         return shape
-    cuts = tuple(_stretched_cut(cut, factor) for cut in shape.cuts)
+    keep = kept or (False,) * len(shape.cuts)
+    cuts = tuple(_stretched_cut(shape, cut, factor, held) for cut, held in zip(shape.cuts, keep, strict=True))
     return Shape(_stretched_path(shape.outline, 1.0, factor), shape.thickness, cuts)
 
 
-def _stretched_cut(cut: Cut, factor: float) -> Cut:
+def _stretched_cut(shape: Shape, cut: Cut, factor: float, kept: bool) -> Cut:
     if cut.face in (Face.NEAR, Face.FAR):
+        if kept and cut.start + cut.depth < shape.width / 2:
+            return cut
         return replace(cut, start=cut.start * factor, depth=cut.depth * factor)
     if cut.face is Face.TILTED:
         if cut.frame is None:
             return cut
         x, y, z = cut.frame.at
         return replace(cut, frame=replace(cut.frame, at=(x, y * factor, z)))
-    first, second = (1.0, factor) if cut.face in (Face.FACE, Face.BACK) else (factor, 1.0)
+    upright = cut.face in (Face.FACE, Face.BACK)
+    x0, y0, x1, y1 = bounds(cut.outline)
+    low, high = (y0, y1) if upright else (x0, x1)
+    if kept and low > 0.0 and high < shape.width and high - low <= shape.width / 2:
+        by = (low + high) / 2 * (factor - 1.0)
+        dx, dy = (0.0, by) if upright else (by, 0.0)
+        moved = tuple(island.moved(dx, dy) for island in cut.islands)
+        return replace(cut, outline=cut.outline.moved(dx, dy), islands=moved)
+    first, second = (1.0, factor) if upright else (factor, 1.0)
     return replace(
         cut,
         outline=_stretched_path(cut.outline, first, second),

@@ -161,3 +161,30 @@ def test_boards_that_hold_each_other_are_refused():
 def test_a_carrier_that_is_not_there_is_named():
     with pytest.raises(ValueError, match="'nobody'"):
         in_season(_piece(_held(board("a", plain(400, 100, 20), LYING), "nobody")), 12.0)
+
+
+def _with_groove(guest):
+    """A drawer front with a groove for its bottom, 6 wide, from 10 to 16 above its lower edge."""
+    groove = Cut("groove", Face.FACE, 0.0, 8.0, rectangle(0, 10, 400, 16))
+    upright = Frame((1, 0, 0), (0, 0, 1), (0, -1, 0), (0.0, 0.0, 0.0))
+    front = replace(board("front", plain(400, 150, 20, groove), upright), cut_ids=("groove:front:bottom",))
+    joint = Joint("groove:front:bottom", "groove", "front", "bottom")
+    return in_season(_piece(_held(front), _held(guest), joints=(joint,)), 12.0).board("front").shape.cuts[0].outline
+
+
+def test_a_groove_keeps_the_width_that_another_boards_thickness_needs():
+    x0, y0, x1, y1 = bounds(_with_groove(board("bottom", plain(400, 300, 6), LYING, PLY)))
+    assert y1 - y0 == pytest.approx(6.0)
+    assert (y0 + y1) / 2 == pytest.approx(13 * (1 + C * 4))
+
+
+def test_a_socket_grows_with_the_width_of_what_stands_in_it():
+    upright = Frame((0, 1, 0), (0, 0, 1), (1, 0, 0), (0.0, 0.0, 0.0))
+    x0, y0, x1, y1 = bounds(_with_groove(board("bottom", plain(300, 6, 20), upright)))
+    assert y1 - y0 == pytest.approx(6.0 * (1 + C * 4))
+
+
+def test_a_mortise_in_an_edge_keeps_the_depth_that_a_tenon_needs():
+    shape = plain(400, 65, 20, Cut("mortise", Face.NEAR, 0.0, 17.0, rectangle(30, -14, 80, -6)))
+    assert stretched(shape, 1.01, (True,)).cuts[0].depth == 17.0
+    assert stretched(shape, 1.01).cuts[0].depth == pytest.approx(17.17)

@@ -5,22 +5,22 @@ Findings are made elsewhere: here are only volumes, positions and distances.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 import manifold3d
 import numpy as np
 
-from shopdraw.shape.frame import Frame
 from shopdraw.wood.assembly import Assembly, Body, Joint
-from shopdraw.wood.board import Board, Shape
-from shopdraw.wood.solid import placed, placed_solid, solid
+from shopdraw.wood.board import Board
+from shopdraw.wood.solid import placed_solid
 
 SHARED_MM3 = 1.0
 """Boards may share this much: the chords of arcs and the last decimals of a double."""
 
 Box = tuple[float, float, float, float, float, float]
+Wood = Callable[[Board], manifold3d.Manifold]
+"""A board's wood in the world."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,16 +44,20 @@ class Closing:
         return self.gap is not None and abs(self.gap - stated) <= tolerance_mm
 
 
-def overlaps(boards: Sequence[Board], limit_mm3: float = SHARED_MM3) -> tuple[tuple[str, str, float], ...]:
+def overlaps(
+    boards: Sequence[Board], limit_mm3: float = SHARED_MM3, wood: Wood = placed_solid
+) -> tuple[tuple[str, str, float], ...]:
     """Pairs of boards that share more wood than the limit.
 
+    Args:
+        wood: a board's wood in the world, where it isn't to be made from the board's shape.
     Returns:
         (id, id, shared volume in mm³) in the order of the boards.
     """
     found = []
-    boxes = [box_of(board) for board in boards]
-    for i, j in _near_pairs(boxes, limit_mm3):
-        volume = _shared(boards[i].shape, boards[i].frame, boards[j].shape, boards[j].frame)
+    bodies = [wood(board) for board in boards]
+    for i, j in _near_pairs([body.bounding_box() for body in bodies], limit_mm3):
+        volume = float((bodies[i] ^ bodies[j]).volume())
         if volume > limit_mm3:
             found.append((boards[i].id, boards[j].id, volume))
     return tuple(found)
@@ -61,7 +65,7 @@ def overlaps(boards: Sequence[Board], limit_mm3: float = SHARED_MM3) -> tuple[tu
 
 def shared_volume(one: Board, other: Board) -> float:
     """Wood that two boards share, mm³."""
-    return _shared(one.shape, one.frame, other.shape, other.frame)
+    return float((placed_solid(one) ^ placed_solid(other)).volume())
 
 
 def box_of(board: Board) -> Box:
@@ -76,11 +80,6 @@ def box_volume(a: Box, b: Box) -> float:
     y = min(a[4], b[4]) - max(a[1], b[1])
     z = min(a[5], b[5]) - max(a[2], b[2])
     return x * y * z if x > 0 and y > 0 and z > 0 else 0.0
-
-
-@lru_cache(maxsize=65536)
-def _shared(one: Shape, one_frame: Frame, other: Shape, other_frame: Frame) -> float:
-    return float((placed(one, one_frame) ^ placed(other, other_frame)).volume())
 
 
 def _near_pairs(boxes: Sequence[Box], limit_mm3: float) -> Iterator[tuple[int, int]]:
@@ -169,10 +168,3 @@ def _first_hit(
     way = [(b - a) / _BEYOND_MM for a, b in zip(start, end, strict=True)]
     facing = sum(n * d for n, d in zip(hits[0].normal, way, strict=True))
     return hits[0].distance * _BEYOND_MM, facing
-
-
-@lru_cache(maxsize=8192)
-def hull_corners(shape: Shape) -> tuple[tuple[float, float, float], ...]:
-    """Corners of the least convex body round a shape, in its board's frame, mm."""
-    points = solid(shape).hull().to_mesh64().vert_properties[:, :3]
-    return tuple((float(x), float(y), float(z)) for x, y, z in points)

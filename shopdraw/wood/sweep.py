@@ -1,7 +1,8 @@
 """Motions swept: doors that turn, drawers and supports that slide, against every board that stays.
 
-Nothing is jumped over: each stretch of a path is first tried with a body that holds everything the board passes
-through on it. Only where that body meets wood is the stretch halved, down to steps of a millimetre, and there the
+Nothing is jumped over. A slide passes through the prisms that its leading faces draw behind them: only where these
+meet wood is it looked at more closely. A stretch of a path is tried with a body that holds everything the board
+passes through on it; where that body meets wood the stretch is halved, down to steps of a millimetre, and there the
 board itself is tried.
 """
 
@@ -14,15 +15,17 @@ from dataclasses import dataclass
 import manifold3d
 import numpy as np
 
-from shopdraw.shape.frame import Frame, dot, scale, subtract, unit
+from shopdraw.shape.frame import Frame, Vec3, dot, scale, subtract, unit
 from shopdraw.wood.assembly import Motion
-from shopdraw.wood.board import Board
-from shopdraw.wood.interference import SHARED_MM3, Box, box_of, box_volume, hull_corners
-from shopdraw.wood.solid import Floats, placed_solid, solid
+from shopdraw.wood.board import Board, Face
+from shopdraw.wood.interference import SHARED_MM3, Box, Wood, box_volume
+from shopdraw.wood.solid import Floats, placed_solid
 
 STEP_MM = 1.0
 """The longest way that any point goes between two positions tried."""
 _WIDEST_TURN_DEG = 30.0
+_LEADING = 1e-7
+"""A face whose normal runs with the way by less than this lies along it and draws no prism."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,24 +47,43 @@ class Hit:
     volume: float
 
 
-def swept(boards: Sequence[Board], motions: Sequence[Motion], limit_mm3: float = SHARED_MM3) -> tuple[Hit, ...]:
-    """Every pair of a moving and a resting board that share more than the limit somewhere on the way."""
-    return tuple(hit for motion in motions for hit in swept_motion(boards, motion, limit_mm3))
+def swept(
+    boards: Sequence[Board], motions: Sequence[Motion], limit_mm3: float = SHARED_MM3, wood: Wood = placed_solid
+) -> tuple[Hit, ...]:
+    """Every pair of a moving and a resting board that share more than the limit somewhere on the way.
+
+    Args:
+        wood: a board's wood in the world, where it isn't to be made from the board's shape.
+    """
+    return tuple(hit for motion in motions for hit in swept_motion(boards, motion, limit_mm3, wood))
 
 
-def swept_motion(boards: Sequence[Board], motion: Motion, limit_mm3: float = SHARED_MM3) -> tuple[Hit, ...]:
+def swept_motion(
+    boards: Sequence[Board], motion: Motion, limit_mm3: float = SHARED_MM3, wood: Wood = placed_solid
+) -> tuple[Hit, ...]:
     """The hits of one motion, by moving board, then by the other, in the order of the boards."""
     moving = [board for board in boards if board.id in motion.boards]
-    resting = [(board, box_of(board)) for board in boards if board.id not in motion.boards]
-    return tuple(
-        hit
-        for board in moving
-        for path in [_Path(board, motion)]
-        for other, box in resting
-        if box_volume(path.box(), box) > limit_mm3
-        for hit in [_first_hit(path, other, box, limit_mm3)]
-        if hit is not None
-    )
+    resting = [board for board in boards if board.id not in motion.boards]
+    bodies = [wood(board) for board in resting]
+    table = np.array([body.bounding_box() for body in bodies]).reshape(-1, 6)
+    hits = []
+    for board in moving:
+        path = _Path(board, motion, wood(board))
+        for i in np.flatnonzero(_box_volumes(np.array(path.box()), table) > limit_mm3):
+            box: Box = tuple(map(float, table[i]))  # type: ignore[assignment]
+            if path.clears(bodies[i], box, limit_mm3):
+                continue
+            hit = _first_hit(path, resting[i], bodies[i], box, limit_mm3)
+            if hit is not None:
+                hits.append(hit)
+    return tuple(hits)
+
+
+def _box_volumes(one: Floats, table: Floats) -> Floats:
+    """What an upright box shares with each of several, mm³."""
+    both = np.minimum(one[3:], table[:, 3:]) - np.maximum(one[:3], table[:, :3])
+    volumes: Floats = np.where((both > 0).all(axis=1), both.prod(axis=1), 0.0)
+    return volumes
 
 
 def moved_frame(frame: Frame, motion: Motion, position: float) -> Frame:
@@ -75,21 +97,64 @@ def moved_frame(frame: Frame, motion: Motion, position: float) -> Frame:
     return frame.moved(scale(unit(motion.direction), position))
 
 
+_WORLD = Frame((1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0), (0.0, 0.0, 0.0))
+
+
+@dataclass(frozen=True, eq=False)
+class _Corners:
+    """Corners of a convex body on its way: feet on the motion's axis, from there outwards, and square to both."""
+
+    foot: Floats
+    out: Floats
+    across: Floats
+
+    def turned(self, angle: float, further: float) -> Floats:
+        """The corners turned by an angle in radians and carried further from the axis by a factor."""
+        turned: Floats = self.foot + further * (math.cos(angle) * self.out + math.sin(angle) * self.across)
+        return turned
+
+
+def _layers(board: Board, wood: manifold3d.Manifold) -> list[manifold3d.Manifold]:
+    """The board's wood split at the floors of the cuts in its faces, so that hulls keep to its rabbets."""
+    thickness = board.shape.thickness
+    floors = {-(cut.start + cut.depth) for cut in board.shape.cuts if cut.face is Face.FACE}
+    floors |= {cut.start + cut.depth - thickness for cut in board.shape.cuts if cut.face is Face.BACK}
+    layers, rest = [], wood
+    normal, at = board.frame.w, dot(board.frame.w, board.frame.at)
+    for floor in sorted((floor for floor in floors if -thickness < floor < 0.0), reverse=True):
+        above, rest = rest.split_by_plane(normal, at + floor)
+        layers.append(above)
+    return [layer for layer in (*layers, rest) if not layer.is_empty()]
+
+
 class _Path:
     """One board on its way: bodies that hold all it passes through between two positions."""
 
-    def __init__(self, board: Board, motion: Motion) -> None:
-        self.board, self.motion = board, motion
-        corners = np.array([board.frame.point(corner) for corner in hull_corners(board.shape)])
-        self._corners: Floats = corners
-        axis = unit(motion.direction)
-        self._way = np.array(axis)
-        self._foot = np.array([_foot(tuple(map(float, c)), motion, axis) for c in corners])
-        self._out: Floats = corners - self._foot
-        self._across: Floats = np.cross(self._way, self._out)
-        self.radius = float(np.linalg.norm(self._out, axis=1).max()) if len(corners) else 0.0
-        self._bodies: dict[tuple[float, float], tuple[manifold3d.Manifold, Box]] = {}
-        self._box: Box | None = None
+    def __init__(self, board: Board, motion: Motion, wood: manifold3d.Manifold) -> None:
+        self.board, self.motion, self.wood = board, motion, wood
+        self._bodies: dict[tuple[float, float], tuple[tuple[manifold3d.Manifold, Box], ...]] = {}
+        self._axis = unit(motion.direction)
+        self._way = np.array(self._axis)
+        self._hulls: list[_Corners] | None = None
+        self._leading: Floats | None = None
+
+    @property
+    def _layers(self) -> list[_Corners]:
+        """Corners of the hulls of the board's layers, between the floors of the cuts in its faces."""
+        if self._hulls is None:
+            self._hulls = [self._corners(layer) for layer in _layers(self.board, self.wood)]
+        return self._hulls
+
+    def _corners(self, layer: manifold3d.Manifold) -> _Corners:
+        corners = layer.hull().to_mesh64().vert_properties[:, :3]
+        foot = np.array([_foot(tuple(map(float, c)), self.motion, self._axis) for c in corners])
+        out: Floats = corners - foot
+        return _Corners(foot, out, np.cross(self._way, out))
+
+    @property
+    def radius(self) -> float:
+        """The farthest that a corner lies from the axis, mm."""
+        return max((float(np.linalg.norm(layer.out, axis=1).max()) for layer in self._layers), default=0.0)
 
     def stretches(self) -> list[tuple[float, float]]:
         """The whole way in stretches short enough to be held by a convex body."""
@@ -99,47 +164,75 @@ class _Path:
 
     def box(self) -> Box:
         """The upright box round the whole way."""
-        if self._box is None:
-            boxes = np.array([self.body(*stretch)[1] for stretch in self.stretches()])
-            low, high = boxes[:, :3].min(axis=0), boxes[:, 3:].max(axis=0)
-            self._box = (*map(float, low), *map(float, high))  # type: ignore[assignment]
-        return self._box  # type: ignore[return-value]
+        if self.motion.kind == "turn":
+            boxes = np.array([box for stretch in self.stretches() for _, box in self.bodies(*stretch)])
+        else:
+            here = np.array(self.wood.bounding_box())
+            boxes = np.array([here, here + self.motion.reach * np.concatenate((self._way, self._way))])
+        low, high = boxes[:, :3].min(axis=0), boxes[:, 3:].max(axis=0)
+        return (*map(float, low), *map(float, high))  # type: ignore[return-value]
 
-    def body(self, start: float, end: float) -> tuple[manifold3d.Manifold, Box]:
-        """A convex body that holds the board at every position from start to end, and its box."""
+    def clears(self, other: manifold3d.Manifold, box: Box, limit_mm3: float) -> bool:
+        """Whether a slide surely passes another board: the prisms behind its leading faces share too little with it."""
+        if self.motion.kind == "turn":
+            return False
+        prisms = self._prisms()
+        low, high = prisms.min(axis=1), prisms.max(axis=1)
+        near = np.flatnonzero(_box_volumes(np.array(box), np.concatenate((low, high), axis=1)) > 1e-3 * limit_mm3)
+        shared = box_volume(self.wood.bounding_box(), box)
+        if shared > limit_mm3:
+            shared = float((self.wood ^ other).volume())
+        for index in near:
+            shared += float((manifold3d.Manifold.hull_points(prisms[index]) ^ other).volume())
+            if shared > limit_mm3:
+                return False
+        return True
+
+    def _prisms(self) -> Floats:
+        """Six corners for each triangle that faces the way: where it is and where it ends."""
+        if self._leading is None:
+            mesh = self.wood.to_mesh64()
+            corners = mesh.vert_properties[:, :3][mesh.tri_verts.astype(np.int64)]
+            way = self._way * math.copysign(1.0, self.motion.reach)
+            normals = np.cross(corners[:, 1] - corners[:, 0], corners[:, 2] - corners[:, 0])
+            leading = normals @ way > _LEADING * np.maximum(np.linalg.norm(normals, axis=1), 1e-30)
+            ahead = corners[leading]
+            self._leading = np.concatenate((ahead, ahead + way * abs(self.motion.reach)), axis=1)
+        return self._leading
+
+    def bodies(self, start: float, end: float) -> tuple[tuple[manifold3d.Manifold, Box], ...]:
+        """Convex bodies that together hold the board at every position from start to end, and their boxes."""
         key = (start, end)
         if key not in self._bodies:
-            body = manifold3d.Manifold.hull_points(np.concatenate(self._held(start, end)))
-            self._bodies[key] = (body, body.bounding_box())
+            bodies = [manifold3d.Manifold.hull_points(self._held(layer, start, end)) for layer in self._layers]
+            self._bodies[key] = tuple((body, body.bounding_box()) for body in bodies)
         return self._bodies[key]
 
-    def _held(self, start: float, end: float) -> list[Floats]:
+    def _held(self, layer: _Corners, start: float, end: float) -> Floats:
         if self.motion.kind != "turn":
-            return [self._corners + self._way * start, self._corners + self._way * end]
+            here = layer.foot + layer.out
+            return np.concatenate([here + self._way * start, here + self._way * end])
         # a corner's arc lies in the triangle of its two ends and the point where their tangents meet
         half = math.radians(end - start) / 2
-        return [
-            self._turned(math.radians(start), 1.0),
-            self._turned(math.radians(start) + half, 1 / math.cos(half)),
-            self._turned(math.radians(end), 1.0),
-        ]
-
-    def _turned(self, angle: float, further: float) -> Floats:
-        turned: Floats = self._foot + further * (math.cos(angle) * self._out + math.sin(angle) * self._across)
-        return turned
+        return np.concatenate(
+            [
+                layer.turned(math.radians(start), 1.0),
+                layer.turned(math.radians(start) + half, 1 / math.cos(half)),
+                layer.turned(math.radians(end), 1.0),
+            ]
+        )
 
     def step(self, start: float, end: float) -> float:
         """The longest way that a point of the board goes between two positions, mm."""
         return self.radius * math.radians(abs(end - start)) if self.motion.kind == "turn" else abs(end - start)
 
-    def shared(self, position: float, other: Board) -> float:
+    def shared(self, position: float, other: manifold3d.Manifold) -> float:
         """What the board shares with another one when it has gone so far, mm³."""
-        frame = moved_frame(self.board.frame, self.motion, position)
-        body = solid(self.board.shape).transform(np.array(frame.rows()).reshape(3, 4))
-        return float((body ^ placed_solid(other)).volume())
+        rows = moved_frame(_WORLD, self.motion, position).rows()
+        return float((self.wood.transform(np.array(rows).reshape(3, 4)) ^ other).volume())
 
 
-def _foot(corner: tuple[float, ...], motion: Motion, axis: tuple[float, float, float]) -> tuple[float, float, float]:
+def _foot(corner: tuple[float, ...], motion: Motion, axis: Vec3) -> Vec3:
     """The nearest point of the motion's axis."""
     x, y, z = corner
     along = dot(subtract((x, y, z), motion.point), axis)
@@ -150,27 +243,28 @@ def _foot(corner: tuple[float, ...], motion: Motion, axis: tuple[float, float, f
     )
 
 
-def _first_hit(path: _Path, other: Board, box: Box, limit_mm3: float) -> Hit | None:
-    wood = placed_solid(other)
+def _first_hit(path: _Path, other: Board, wood: manifold3d.Manifold, box: Box, limit_mm3: float) -> Hit | None:
     waiting = path.stretches()[::-1]
     while waiting:
         start, end = waiting.pop()
-        body, held = path.body(start, end)
-        if box_volume(held, box) <= limit_mm3 or float((body ^ wood).volume()) <= limit_mm3:
+        if not any(
+            box_volume(held, box) > limit_mm3 and float((body ^ wood).volume()) > limit_mm3
+            for body, held in path.bodies(start, end)
+        ):
             continue
         if path.step(start, end) > STEP_MM:
             middle = (start + end) / 2
             waiting.extend(((middle, end), (start, middle)))
             continue
         for position in (start, end):
-            volume = path.shared(position, other)
+            volume = path.shared(position, wood)
             if volume > limit_mm3:
-                return _worst(path, other, position, volume)
+                return _worst(path, other, wood, position, volume)
     return None
 
 
-def _worst(path: _Path, other: Board, position: float, volume: float) -> Hit:
+def _worst(path: _Path, other: Board, wood: manifold3d.Manifold, position: float, volume: float) -> Hit:
     """The hit with the most that is shared at a few further positions."""
     rest = path.motion.reach - position
-    most = max([volume] + [path.shared(position + rest * part / 8, other) for part in range(1, 9)])
+    most = max([volume] + [path.shared(position + rest * part / 8, wood) for part in range(1, 9)])
     return Hit(path.motion.id, path.board.id, other.id, position, most)

@@ -15,7 +15,7 @@ from shopdraw.shape.frame import Frame, Vec3, cross
 from shopdraw.shape.path import Corner, Path, polygon, rectangle
 from shopdraw.wood.assembly import Hardware, Joint, Motion
 from shopdraw.wood.board import Board, Cut, Face, Fixing, Shape, Stock
-from shopdraw.wood.prism import open_segments
+from shopdraw.wood.flank import open_segments
 
 AXES: dict[str, Vec3] = {
     "+x": (1.0, 0.0, 0.0),

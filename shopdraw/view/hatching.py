@@ -9,10 +9,10 @@ from dataclasses import dataclass
 
 from shopdraw.drawing.mark import Hatching
 from shopdraw.shape.frame import Vec3, dot
+from shopdraw.shape.inside import depth_inside
 from shopdraw.shape.path import Path, Point, area, bounds, flattened
 from shopdraw.view.direction import Direction
 from shopdraw.view.outline import CutFace
-from shopdraw.wood.prism import depth_inside
 
 END_GRAIN_DEG = 45.0
 """Source: common practice; DIN 919-1 as taught, from memory, to be confirmed."""

@@ -8,11 +8,11 @@ from dataclasses import dataclass
 import numpy as np
 
 from shopdraw.shape.frame import Frame
+from shopdraw.shape.inside import depth_inside
 from shopdraw.shape.path import Corner, Path, Point, signed_area
 from shopdraw.view.direction import Direction
 from shopdraw.view.scene import Floats
 from shopdraw.wood.facet import Facets
-from shopdraw.wood.prism import depth_inside
 
 _STRAIGHT = 1e-9
 _SAME_MM = 1e-6

@@ -16,8 +16,9 @@ import numpy.typing as npt
 from shopdraw.shape.frame import Frame, Vec3
 from shopdraw.shape.path import Path, Point, arc_of, bounds
 from shopdraw.wood.board import Board, Face, Shape
+from shopdraw.wood.flank import surface_segments
 from shopdraw.wood.overrun import OVERRUN_MM, carried_past
-from shopdraw.wood.prism import ON_BOUNDARY_MM, Prism, cut_prism, exit_distance, surface_segments
+from shopdraw.wood.prism import ON_BOUNDARY_MM, Prism, cut_prism, exit_distance
 
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]

@@ -173,14 +173,14 @@ def _with_groove(guest):
 
 
 def test_a_groove_keeps_the_width_that_another_boards_thickness_needs():
-    x0, y0, x1, y1 = bounds(_with_groove(board("bottom", plain(400, 300, 6), LYING, PLY)))
+    _, y0, _, y1 = bounds(_with_groove(board("bottom", plain(400, 300, 6), LYING, PLY)))
     assert y1 - y0 == pytest.approx(6.0)
     assert (y0 + y1) / 2 == pytest.approx(13 * (1 + C * 4))
 
 
 def test_a_socket_grows_with_the_width_of_what_stands_in_it():
     upright = Frame((0, 1, 0), (0, 0, 1), (1, 0, 0), (0.0, 0.0, 0.0))
-    x0, y0, x1, y1 = bounds(_with_groove(board("bottom", plain(300, 6, 20), upright)))
+    _, y0, _, y1 = bounds(_with_groove(board("bottom", plain(300, 6, 20), upright)))
     assert y1 - y0 == pytest.approx(6.0 * (1 + C * 4))
 
 

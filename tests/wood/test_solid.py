@@ -8,7 +8,7 @@ import pytest
 from shopdraw.shape.frame import Frame
 from shopdraw.shape.path import Corner, Path, circle, polygon, rectangle
 from shopdraw.wood.board import Cut, Face, Shape
-from shopdraw.wood.prism import open_segments
+from shopdraw.wood.flank import open_segments
 from shopdraw.wood.solid import is_sound, placed_solid, solid, solid_volume
 from tests.wood.pieces import bored, box_board, cupboard, dado, plain, slanted_side, tenoned_rail
 

@@ -104,18 +104,20 @@ def _clipped(low: Floats, high: Floats, at_start: Floats, at_end: Floats, margin
 
 
 def _near(edges: Edges, scene: Scene) -> tuple[Ints, Ints]:
-    """Pairs of an edge and a triangle that may cover some of it: boards' boxes first, then the triangles' own."""
+    """Pairs of an edge and a triangle that may cover some of it: bundles' boxes first, then the triangles' own."""
+    none = np.zeros(0, dtype=np.int64)
+    if not len(scene.bundle):
+        return none, none
     low = np.minimum(edges.start, edges.end)
     high = np.maximum(edges.start, edges.end)
-    boxes = scene.boxes
-    meets = _meets(low[:, None], high[:, None], boxes[None, :, :3], boxes[None, :, 3:])
-    rows, boards = np.nonzero(meets)
-    first = np.searchsorted(scene.owner, np.arange(len(boxes)))
-    sizes = np.searchsorted(scene.owner, np.arange(len(boxes)), side="right") - first
-    many = sizes[boards]
-    triangles = np.arange(many.sum()) - np.repeat(np.cumsum(many) - many, many) + np.repeat(first[boards], many)
-    rows = np.repeat(rows, many)
     tri_low, tri_high = scene.corners.min(axis=1), scene.corners.max(axis=1)
+    first = np.flatnonzero(np.concatenate(([True], np.diff(scene.bundle) > 0)))
+    sizes = np.diff(np.append(first, len(scene.bundle)))
+    bundle_low, bundle_high = np.minimum.reduceat(tri_low, first), np.maximum.reduceat(tri_high, first)
+    rows, bundles = np.nonzero(_meets(low[:, None], high[:, None], bundle_low[None], bundle_high[None]))
+    many = sizes[bundles]
+    triangles = np.arange(many.sum()) - np.repeat(np.cumsum(many) - many, many) + np.repeat(first[bundles], many)
+    rows = np.repeat(rows, many)
     kept = np.flatnonzero(_meets(low[rows], high[rows], tri_low[triangles], tri_high[triangles]))
     return rows[kept], triangles[kept]
 

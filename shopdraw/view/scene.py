@@ -73,7 +73,7 @@ class Scene:
         edges: each once; of those that coincide on paper the nearest.
         corners: (m, 3 corners, 3) of the triangles.
         slope: (m, 2) how a triangle's depth changes to the right and upwards.
-        owner: (m,) index of a triangle's board, rising.
+        bundle: (m,) rising: triangles of one plane, or round one bore, of a board.
         face: (m,) a number for each board's plane.
         boxes: (boards, 6) least x, y, z, greatest x, y, z.
     """
@@ -81,7 +81,7 @@ class Scene:
     edges: Edges
     corners: Floats
     slope: Floats
-    owner: Ints
+    bundle: Ints
     face: Ints
     boxes: Floats
 
@@ -102,21 +102,25 @@ def scene(shown: Sequence[Shown], direction: Direction) -> Scene:
         normals = facets.normals @ turn.T
         front = normals[:, 2] > _FACING
         edges.append(_edges_of(facets, index, points, turn, axes @ np.array(frame.at), front))
+        turned = np.flatnonzero(front)
+        bundle = np.where(facets.cylinder[turned] >= 0, -1 - facets.cylinder[turned], facets.face[turned])
+        order = np.argsort(bundle, kind="stable")
+        turned, bundle = turned[order], bundle[order]
         covers.append(
             (
-                points[facets.triangles[front]],
-                -normals[front, :2] / normals[front, 2:],
-                np.full(int(front.sum()), index),
-                facets.face[front] + faces,
+                points[facets.triangles[turned]],
+                -normals[turned, :2] / normals[turned, 2:],
+                bundle + faces + len(facets.cylinders),
+                facets.face[turned] + faces,
             )
         )
         boxes[index, :3], boxes[index, 3:] = points.min(axis=0), points.max(axis=0)
-        faces += len(facets.triangles)
+        faces += len(facets.triangles) + len(facets.cylinders)
     if not edges:
         return _EMPTY
     all_edges = Edges(*(np.concatenate(column) for column in zip(*edges, strict=True)))
-    corners, slope, owner, face = (np.concatenate(column) for column in zip(*covers, strict=True))
-    return Scene(_once(all_edges), corners, slope, owner, face, boxes)
+    corners, slope, bundle, face = (np.concatenate(column) for column in zip(*covers, strict=True))
+    return Scene(_once(all_edges), corners, slope, bundle, face, boxes)
 
 
 def _edges_of(

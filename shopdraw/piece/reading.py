@@ -98,6 +98,15 @@ def parse_piece(text: str, source: str = "piece", *, variant: str | None = None,
     return Piece(design, path, text, cautions, changed)
 
 
+def piece_text(path: Path | str) -> str:
+    """The text of a piece file as it stands on the disk, sound or not, without a mark of byte order.
+
+    Raises:
+        PieceError: it can't be read, is far too large, or isn't UTF-8.
+    """
+    return _text_of(Path(path), str(path)).removeprefix(BYTE_ORDER_MARK)
+
+
 def unit_of(tables: Mapping[str, Any]) -> Unit:
     """The unit of bare numbers in the file; mm where it states none that is known."""
     piece = tables.get("piece")

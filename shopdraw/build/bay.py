@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from shopdraw.build.bench import Bench, Blank, Box
@@ -17,6 +18,8 @@ UPPER_GROOVE_MM = 6.0
 """Depth of its groove in the shelf; it floats there."""
 LEAST_KICKER_MM = 3.0
 """No kicker thinner than this is made."""
+KICKER_GLUE_MM = 60.0
+"""Kickers lie across the shelf's grain: glued over this much in front, screwed in slots behind (common practice)."""
 KICKER_MM = 60.0
 """Width of a drawer's kicker (common practice)."""
 
@@ -47,7 +50,11 @@ def support_size(plan: Plan) -> SupportSize:
     lid = lid_size(plan).length
     reach = choice.reach if choice.reach is not None else min(2 * lid / 3, 2 * length / 3)
     inside = length - reach
-    return SupportSize(height, length, above, reach, inside, above * reach / inside if inside > 0 else 0.0)
+    shelf = plan.stocks.of("shelf").thickness
+    room = plan.writing - shelf - plan.support_top - above
+    # A kicker too thin to be made leaves its room to the bar.
+    loose = above + (room if 0.0 < room < LEAST_KICKER_MM else 0.0)
+    return SupportSize(height, length, above, reach, inside, loose * reach / inside if inside > 0 else 0.0)
 
 
 def over_support(plan: Plan) -> float:
@@ -78,7 +85,9 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
     shelf = bench["shelf.writing"]
     underside = plan.writing - plan.stocks.of("shelf").thickness
     x0, x1 = _mirrored(plan, hand, plan.bay, plan.bay + stock.thickness)
-    free = plan.season.gain(underside - row.floor, stock) + 0.5
+    tall = underside - row.floor
+    free = plan.season.gain(tall, stock) + 0.5
+    upper_depth = max(UPPER_GROOVE_MM, math.ceil(2 * (free + plan.season.loss(tall, stock) + 2.0)) / 2)
     rear = plan.usable
     box = Box(x0, x1, 0.0, rear, row.floor, underside - free)
     divider = bench.lay(
@@ -95,7 +104,9 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
     front = plan.design.frame.rail
     lower = _floor_under(bench, plan, hand)
     tongue_front = front + 1.0 if row.level != "bottom" else plan.design.case.dado_stop
-    how = Housing(GROOVE_MM, plan.design.case.fit, "+x", stop=tongue_front, radius=plan.radius)
+    # It stands on the front rail with its shoulder; the tongue behind has room to grow down.
+    spare = 0.1 + plan.season.gain(GROOVE_MM, stock)
+    how = Housing(GROOVE_MM, plan.design.case.fit, "+x", relief=spare, stop=tongue_front, radius=plan.radius)
     section = Box(x0 - plan.design.case.fit / 2, x1 - plan.design.case.fit / 2, 0.0, plan.rear, row.floor, row.floor)
     house(bench, "groove", lower, divider.id, (divider,), section, "-z", how, purpose=divider.name, guest_front=0.0)
     if row.level != "bottom":
@@ -111,9 +122,8 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
         rear_rail.sink_box(
             "groove", through, "-z", id=f"groove:{rear_rail.id}:{divider.id}", purpose=f"way in for {divider.name}"
         )
-    upper = Housing(UPPER_GROOVE_MM, 0.3, "+x", relief=0.0, stop=plan.design.case.dado_stop, radius=plan.radius)
     # The body ends short of the groove's floor by what the divider may grow.
-    upper = Housing(UPPER_GROOVE_MM, 0.3, "+x", relief=free, stop=upper.stop, radius=upper.radius)
+    upper = Housing(upper_depth, 0.3, "+x", relief=free, stop=plan.design.case.dado_stop, radius=plan.radius)
     divider.grow("+z", free)
     ceiling = Box(x0 - 0.15, x1 - 0.15, 0.0, plan.rear, underside, underside)
     house(
@@ -182,7 +192,7 @@ def _support(bench: Bench, plan: Plan, hand: str, shelf: Blank) -> None:
             fixing=Fixing("shelf.writing", ((bay0 + bay1) / 2, 0.0, low + room)),
         )
         _ease_sides(kicker, plan)
-        butt(bench, shelf, kicker, glued=True, gap=0.0)
+        butt(bench, shelf, kicker, glued=True, glue=KICKER_GLUE_MM)
         bench.hardware.append(Hardware(f"screw:{kicker.id}", "wood screw", 2, (kicker.id, shelf.id)))
     elif room < 0:
         underside = plan.writing - plan.stocks.of("shelf").thickness
@@ -219,15 +229,17 @@ def _rail(bench: Bench, plan: Plan, shelf: Blank) -> None:
     wood = plan.stocks.of("kicker")
     middle = (x0 + x1) / 2
     half = min(KICKER_MM, (x1 - x0) / 3) / 2
+    # The shelf shrinks towards its front and takes the kicker along; the rail stays.
+    y0 = stock.thickness + math.ceil(2 * (plan.season.loss(stock.thickness, plan.stocks.of("shelf")) + 0.2)) / 2
     kicker = bench.lay(
         "kicker.drawer",
         f"kicker over drawer {plan.rows[0].key}",
         "kicker",
         wood,
-        Box(middle - half, middle + half, stock.thickness, plan.usable, upper - hang, upper),
+        Box(middle - half, middle + half, y0, plan.usable, upper - hang, upper),
         u="+y",
         w="-z",
-        fixing=Fixing("shelf.writing", (middle, stock.thickness, upper)),
+        fixing=Fixing("shelf.writing", (middle, y0, upper)),
     )
-    butt(bench, shelf, kicker, glued=True)
+    butt(bench, shelf, kicker, glued=True, glue=KICKER_GLUE_MM)
     bench.hardware.append(Hardware(f"screw:{kicker.id}", "wood screw", 2, (kicker.id, shelf.id)))

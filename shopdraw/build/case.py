@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from types import MappingProxyType
 
 from shopdraw.build.bench import Bench, Blank, Box
@@ -84,6 +84,7 @@ def stand_in_sides(
     *,
     guest_front: float,
     short: Mapping[str, float] = MappingProxyType({}),
+    dry: Collection[str] = (),
 ) -> None:
     """House a shelf or a frame in dados of both sides; the dado's lower edge carries it, its fit lies above."""
     case = plan.design.case
@@ -109,6 +110,7 @@ def stand_in_sides(
             purpose=guest_id,
             guest_front=guest_front,
             short=short,
+            dry=dry,
         )
 
 

@@ -251,6 +251,8 @@ def _bottom(bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, 
     depth, fit = GROOVE_SHARE * side.thickness, plan.design.case.fit
     low = size.box.z0 + plan.length_choice(row.key, "groove_up")
     high = low + stock.thickness
+    # A groove keeps its width and moves with the wood at its middle.
+    middle = low + (stock.thickness + fit) / 2
     x0, x1 = size.box.x0 + side.thickness, size.box.x1 - side.thickness
     bottom = bench.lay(
         f"drawer.{row.key}.bottom",
@@ -260,7 +262,7 @@ def _bottom(bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, 
         Box(x0, x1, size.shoulder, size.box.y1 - BACK_INSET_MM, low, high),
         u="+x",
         w="+z",
-        fixing=Fixing(sides["left"].id, (x0, size.shoulder, low)),
+        fixing=Fixing(sides["left"].id, (x0, size.shoulder, middle)),
     )
     for hand, into, x in (("left", "-x", x0), ("right", "+x", x1)):
         section = Box(x, x, size.front.y0, size.box.y1, low, high)
@@ -277,6 +279,12 @@ def _bottom(bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, 
             glued=False,
         )
     across = Box(x0 - depth, x1 + depth, size.shoulder, size.shoulder, low, high)
-    how = Housing(min(depth, size.entry), fit, relief=0.5)
+    # Bottom and sides move alike; the front's groove is eased by what the front moves more or less than they do.
+    front_stock, up = plan.stocks.of("drawer.front"), middle - row.floor
+    ease = max(
+        abs(plan.season.gain(up, front_stock) - plan.season.gain(up, side)),
+        abs(plan.season.loss(up, front_stock) - plan.season.loss(up, side)),
+    )
+    how = Housing(min(depth, size.entry), fit, relief=0.5, ease=ease)
     house(bench, "groove", front, bottom.id, (bottom,), across, "-y", how, purpose=bottom.name, glued=False)
     return bottom

@@ -6,7 +6,7 @@ relief. Directions are world directions such as "+x"; sizes are mm.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from types import MappingProxyType
 
@@ -27,6 +27,7 @@ class Housing:
         relief: how far short of the pocket's floor the guest ends.
         stop: world coordinate (along "y") at which the pocket ends in front, or None where it runs through.
         radius: of the stopped end, the cutter's; the guest begins this far behind it.
+        ease: further width on both sides, for a guest that moves otherwise than the host.
     """
 
     depth: float
@@ -35,6 +36,7 @@ class Housing:
     relief: float = 0.0
     stop: float | None = None
     radius: float = 3.0
+    ease: float = 0.0
 
 
 def body_in(box: Box, into: str, depth: float) -> Body:
@@ -68,6 +70,7 @@ def house(
     floats: bool = False,
     gap: float = 0.0,
     short: Mapping[str, float] = MappingProxyType({}),
+    dry: Collection[str] = (),
 ) -> None:
     """Let a guest (one board or a frame of several) into a dado or groove of the host.
 
@@ -78,10 +81,11 @@ def house(
         guests: the boards that reach the host there; each grows into it.
         guest_front: the guest's own front, where its stopped lug has to be cut back; None when there is none.
         short: by board id, how much further short of the floor a board ends, mm; it stands dry.
+        dry: ids of boards that stand dry and may slide.
     """
     cut_id = f"{kind}:{host.id}:{guest_id}"
     reach = how.depth - how.relief
-    pocket = box.grown(into, how.depth).grown(how.fit_side, how.fit)
+    pocket = box.grown(into, how.depth).grown(how.fit_side, how.fit + how.ease).grown(opposite(how.fit_side), how.ease)
     lug = box.grown(into, reach)
     round_end = None
     if how.stop is not None:
@@ -89,7 +93,8 @@ def house(
         lug = lug._replace(y0=how.stop + how.radius)
         round_end = ("-y", how.radius)
     host.sink_box(kind, pocket, into, id=cut_id, purpose=purpose, round_end=round_end)
-    width = _across(box, how.fit_side) + how.fit
+    fit = how.fit + 2 * how.ease
+    width = _across(box, how.fit_side) + fit
     for guest in guests:
         extra = short.get(guest.id, 0.0)
         guest.grow(into, reach - extra)
@@ -106,10 +111,10 @@ def house(
                 guest=guest_id if len(guests) == 1 else guest.id,
                 guest_boards=(guest.id,),
                 body=body_in(own, into, reach - extra),
-                fit=how.fit,
+                fit=fit,
                 relief=how.relief + extra,
-                glued=glued and not extra,
-                floats=floats or bool(extra),
+                glued=glued and not extra and guest.id not in dry,
+                floats=floats or bool(extra) or guest.id in dry,
                 gap=gap or extra,
                 sizes=(("width", width), ("depth", how.depth)),
             )
@@ -229,10 +234,15 @@ def _between(a: Vec3, b: Vec3, shoulder: Box, into: str, face: float) -> Box:
     return box.with_side(opposite(into), face).with_side(into, shoulder.side(into))
 
 
-def butt(bench: Bench, host: Blank, guest: Blank, *, glued: bool, gap: float = 0.0, floats: bool = False) -> None:
-    """Note that a guest stands against a host without entering it."""
+def butt(bench: Bench, host: Blank, guest: Blank, *, glued: bool, gap: float = 0.0, glue: float | None = None) -> None:
+    """Note that a guest stands against a host without entering it.
+
+    Args:
+        glue: how long the glued part is, from the guest's front, mm; the rest stays dry. None for all of it.
+    """
+    sizes = () if glue is None else (("glue", glue),)
     bench.joints.append(
-        Joint(f"butt:{host.id}:{guest.id}", "butt", host.id, guest.id, (guest.id,), glued=glued, floats=floats, gap=gap)
+        Joint(f"butt:{host.id}:{guest.id}", "butt", host.id, guest.id, (guest.id,), glued=glued, gap=gap, sizes=sizes)
     )
 
 

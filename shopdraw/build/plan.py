@@ -181,6 +181,11 @@ def plan_desk(design: Design) -> Plan:
     )
     drop = case.top_rail or _rail_drop(design, stocks, lipped)
     rows = _rows(design, stocks, bottom_top, slant.writing - drop)
+    if lipped and not case.top_rail:
+        # The lip below the open lid grows with its front, which gets no higher by a higher rail.
+        tall = rows[0].height + 2 * design.drawer.lip
+        drop += math.ceil(10 * season.gain(tall, stocks.of("drawer.front"))) / 10
+        rows = _rows(design, stocks, bottom_top, slant.writing - drop)
     return Plan(
         design=design,
         stocks=stocks,

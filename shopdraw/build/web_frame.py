@@ -81,11 +81,11 @@ def _frame(bench: Bench, plan: Plan, row: Row) -> None:
 
     middle = plan.width / 2
     front = rail("front", 0.0, choice.rail, Fixing("", (middle, 0.0, high)))
-    held = Fixing("side.left", (middle, size.depth, high)) if choice.fixing == "front-and-rear" else None
-    rear = rail(
-        "rear", rear_rail, size.depth, held or Fixing(f"frame.{row.key}.runner-left", (middle, rear_rail, high))
-    )
+    both = choice.fixing == "front-and-rear"
     bearing = runner_bearing(plan, row)
+    # A frame fixed in front only carries its rear rail on its runners; each is held where it doesn't move sideways.
+    on_runner = Fixing(f"frame.{row.key}.runner-left", (_held_at(plan, row, "left"), rear_rail, high))
+    rear = rail("rear", rear_rail, size.depth, Fixing("side.left", (middle, size.depth, high)) if both else on_runner)
     runners = [
         _runner(bench, plan, row, hand, (x0, x1), (choice.rail, rear_rail - size.gap), words)
         for hand, x0, x1 in (
@@ -96,8 +96,9 @@ def _frame(bench: Bench, plan: Plan, row: Row) -> None:
     guest_id = f"frame.{row.key}"
     whole = Box(plan.left, plan.right, 0.0, size.depth, low, high)
     # A runner's width moves, the dado's floor doesn't: its outer edge keeps clear of it.
-    clear = {runner.id: plan.season.gain(_width(runner) + plan.dado, stock) + PLAY_MM for runner in runners}
-    stand_in_sides(bench, plan, guest_id, (front, rear, *runners), whole, guest_front=0.0, short=clear)
+    clear = {one.id: plan.season.gain(_width(one) + plan.dado, stock) + PLAY_MM for one in runners}
+    dry = () if both else (rear.id,)
+    stand_in_sides(bench, plan, guest_id, (front, rear, *runners), whole, guest_front=0.0, short=clear, dry=dry)
     for runner, away in zip(runners, ("-x", "+x"), strict=True):
         runner.shoulders = rear_rail - size.gap - choice.rail
         thickness = stock.thickness / 3
@@ -120,11 +121,7 @@ def _runner(
 ) -> Blank:
     stock = plan.stocks.of("frame")
     box = Box(x[0], x[1], y[0], y[1], row.floor - stock.thickness, row.floor)
-    # Under a divider the runner is held where the divider stands, else at its middle.
-    at = (x[0] + x[1]) / 2
-    if row is plan.rows[0]:
-        beside = plan.bay + plan.divider.thickness / 2
-        at = plan.left + beside if hand == "left" else plan.right - beside
+    at = _held_at(plan, row, hand)
     return bench.lay(
         f"frame.{row.key}.runner-{hand}",
         f"runner, {hand}, {words}",
@@ -135,3 +132,10 @@ def _runner(
         w="+z",
         fixing=Fixing(f"frame.{row.key}.front", (at, y[0], row.floor)),
     )
+
+
+def _held_at(plan: Plan, row: Row, hand: str) -> float:
+    """World x at which a runner is held: under a divider where that stands, else at the runner's middle."""
+    topmost = row is plan.rows[0]
+    beside = plan.bay + plan.divider.thickness / 2 if topmost else runner_bearing(plan, row) / 2
+    return plan.left + beside if hand == "left" else plan.right - beside

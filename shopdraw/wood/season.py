@@ -32,12 +32,14 @@ class Carried:
         across: the direction it stretches in, world, at build.
         factor: by how much.
         turn: the turn, as a frame whose axes are where the world's go and whose origin is where `held` goes.
+        opened: how far a leaning board is turned open, degrees.
     """
 
     held: Vec3
     across: Vec3
     factor: float
     turn: Frame
+    opened: float = 0.0
 
     def point(self, p: Vec3) -> Vec3:
         """Where the board's wood that was at a world point at build is now."""
@@ -129,7 +131,7 @@ class _Carrying:
         degrees = math.degrees(math.atan2(dot(cross(started, now), axis), dot(started, now)))
         if degrees <= 0.0:
             return plain
-        return replace(plain, turn=plain.turn.turned(pin, axis, degrees))
+        return replace(plain, turn=plain.turn.turned(pin, axis, degrees), opened=degrees)
 
 
 def _resting(facing: Vec3, axis: Vec3, contact: Vec3, offset: float) -> Vec3:
@@ -177,14 +179,24 @@ def _board(board: Board, carried: Carried, kept: tuple[bool, ...]) -> Board:
 def _joint(joint: Joint, carried: _Carrying) -> Joint:
     if joint.body is None:
         return joint
-    return replace(joint, body=replace(joint.body, frame=carried.of(joint.host).frame(joint.body.frame)))
+    body, host = joint.body, carried.of(joint.host)
+    x0, y0, x1, y1 = bounds(body.outline)
+    middle = ((x0 + x1) / 2, (y0 + y1) / 2, 0.0)
+    turned = host.frame(body.frame)
+    # its own middle moves with the host's wood; the frame's origin may lie far outside the board
+    away = subtract(host.point(body.frame.point(middle)), turned.point(middle))
+    return replace(joint, body=replace(body, frame=replace(turned, at=add(turned.at, away))))
 
 
 def _motion(motion: Motion, carried: _Carrying) -> Motion:
     if not motion.boards:
         return motion
     first = carried.of(motion.boards[0])
-    return replace(motion, point=first.point(motion.point), direction=first.turn.direction(motion.direction))
+    # a lid that leans further open has less way to go until it lies level
+    reach = motion.reach - first.opened if motion.kind == "turn" else motion.reach
+    return replace(
+        motion, point=first.point(motion.point), direction=first.turn.direction(motion.direction), reach=reach
+    )
 
 
 @lru_cache(maxsize=8192)

@@ -27,6 +27,8 @@ _WIDEST_TURN_DEG = 30.0
 _LEADING = 1e-7
 """A face whose normal runs with the way by less than this lies along it and draws no prism."""
 
+_HAIR_MM = 1e-6
+
 
 @dataclass(frozen=True, slots=True)
 class Hit:
@@ -117,8 +119,9 @@ class _Corners:
 def _layers(board: Board, wood: manifold3d.Manifold) -> list[manifold3d.Manifold]:
     """The board's wood split at the floors of the cuts in its faces, so that hulls keep to its rabbets."""
     thickness = board.shape.thickness
-    floors = {-(cut.start + cut.depth) for cut in board.shape.cuts if cut.face is Face.FACE}
-    floors |= {cut.start + cut.depth - thickness for cut in board.shape.cuts if cut.face is Face.BACK}
+    # a hair on the cut's side of its floor, so that no skin of the floor widens the layer beside it
+    floors = {_HAIR_MM - cut.start - cut.depth for cut in board.shape.cuts if cut.face is Face.FACE}
+    floors |= {cut.start + cut.depth - thickness - _HAIR_MM for cut in board.shape.cuts if cut.face is Face.BACK}
     layers, rest = [], wood
     normal, at = board.frame.w, dot(board.frame.w, board.frame.at)
     for floor in sorted((floor for floor in floors if -thickness < floor < 0.0), reverse=True):

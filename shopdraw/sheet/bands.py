@@ -12,7 +12,7 @@ from shopdraw.sheet.ground import Ground, What
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.rows import by_rank, outer_lines, row_distances, stack_rows
 from shopdraw.sheet.side import Run, Side, Span
-from shopdraw.sheet.trial import Tried, fits, stand, tried
+from shopdraw.sheet.trial import Tried, fits, stand, tried, words_free
 
 PASSES = 8
 """Rows move apart where figures had to leave their lines; after this many passes what still fails is told."""
@@ -111,7 +111,7 @@ def _one_pass(
 
 def _try_spots(post: _Post, ground: Ground, look: Look, found: dict[str, Tried], first: int, last: int) -> bool:
     for step, dimension in spots(post.span, post.row, look):
-        if first <= step <= last:
+        if first <= step <= last and words_free(dimension, ground):
             attempt = tried(dimension, look)
             if fits(attempt, ground):
                 stand(attempt, ground)

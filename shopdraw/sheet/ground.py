@@ -30,6 +30,11 @@ class What(Enum):
     """An arrowhead or an oblique stroke: words keep off it, other lines may pass."""
 
 
+EVERY = tuple(What)
+PLACED = (What.DIMENSION, What.LEADER)
+"""What no leader may cross."""
+
+
 @dataclass(frozen=True, slots=True)
 class Stroke:
     """A straight line that stands on the view, what for, and whose it is."""
@@ -49,20 +54,21 @@ class Ground:
 
     def __init__(self, under: Ground | None = None) -> None:
         self._under = under
-        self._strokes: list[Stroke] = []
+        self._strokes: dict[What, list[Stroke]] = {what: [] for what in What}
+        self._stroke_cells: dict[What, dict[tuple[int, int], list[int]]] = {what: {} for what in What}
         self._boxes: list[tuple[Box, str]] = []
-        self._stroke_cells: dict[tuple[int, int], list[int]] = {}
         self._box_cells: dict[tuple[int, int], list[int]] = {}
 
     def add_stroke(self, stroke: Stroke) -> None:
         """A line that figures must keep off."""
-        place = len(self._strokes)
-        self._strokes.append(stroke)
+        strokes, held = self._strokes[stroke.what], self._stroke_cells[stroke.what]
+        place = len(strokes)
+        strokes.append(stroke)
         cells: dict[tuple[int, int], None] = {}
         for x, y in _points_along(stroke.line):
             cells.update(dict.fromkeys(_cells_in((x - _STEP, y - _STEP, x + _STEP, y + _STEP))))
         for cell in cells:
-            self._stroke_cells.setdefault(cell, []).append(place)
+            held.setdefault(cell, []).append(place)
 
     def add_box(self, box: Box, owner: str) -> None:
         """A figure or other words that lines and figures must keep off."""
@@ -71,30 +77,34 @@ class Ground:
         for cell in _cells_in(box.bounds()):
             self._box_cells.setdefault(cell, []).append(place)
 
-    def strokes_near(self, bounds: Bounds, *, view: bool = True) -> Iterator[Stroke]:
-        """Lines that may lie in a box, each once, in the order they were added; the view's own ones only if wanted."""
-        if self._under is not None and view:
-            yield from self._under.strokes_near(bounds)
-        yield from self._picked(_cells_in(bounds), _count_in(bounds))
+    def strokes_near(self, bounds: Bounds, kinds: tuple[What, ...] = EVERY) -> Iterator[Stroke]:
+        """Lines of the kinds that may lie in a box, each once, in a fixed order."""
+        if self._under is not None:
+            yield from self._under.strokes_near(bounds, kinds)
+        if any(self._strokes[kind] for kind in kinds):
+            yield from self._picked(tuple(_cells_in(bounds)), kinds)
 
-    def strokes_along(self, line: Segment, *, view: bool = True) -> Iterator[Stroke]:
-        """Lines that may meet a line, each once, in the order they were added; the view's own ones only if wanted."""
-        if self._under is not None and view:
-            yield from self._under.strokes_along(line)
-        cells = dict.fromkeys((math.floor(x / CELL), math.floor(y / CELL)) for x, y in _points_along(line))
-        yield from self._picked(cells, len(cells))
+    def strokes_along(self, line: Segment, kinds: tuple[What, ...] = EVERY) -> Iterator[Stroke]:
+        """Lines of the kinds that may meet a line, each once, in a fixed order."""
+        if self._under is not None:
+            yield from self._under.strokes_along(line, kinds)
+        if any(self._strokes[kind] for kind in kinds):
+            cells = dict.fromkeys((math.floor(x / CELL), math.floor(y / CELL)) for x, y in _points_along(line))
+            yield from self._picked(tuple(cells), kinds)
 
-    def _picked(self, cells: Iterable[tuple[int, int]], count: int) -> Iterator[Stroke]:
-        if count > len(self._stroke_cells):
-            yield from self._strokes
-            return
-        found: set[int] = set()
-        for cell in cells:
-            held = self._stroke_cells.get(cell)
-            if held:
-                found.update(held)
-        for place in sorted(found):
-            yield self._strokes[place]
+    def _picked(self, cells: tuple[tuple[int, int], ...], kinds: tuple[What, ...]) -> Iterator[Stroke]:
+        for kind in kinds:
+            strokes, where = self._strokes[kind], self._stroke_cells[kind]
+            if len(cells) > len(where):
+                yield from strokes
+                continue
+            found: set[int] = set()
+            for cell in cells:
+                held = where.get(cell)
+                if held:
+                    found.update(held)
+            for place in sorted(found):
+                yield strokes[place]
 
     def boxes_near(self, bounds: Bounds) -> Iterator[tuple[Box, str]]:
         """Boxes of words that may meet a box; each once, in the order they were added."""

@@ -14,7 +14,7 @@ from shopdraw.sheet.ground import Ground, What
 from shopdraw.sheet.leader import price_of_shelf
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.side import COST_OF_CROSSING, Run, Side, Span, crossings
-from shopdraw.sheet.trial import Tried, fits, stand, tried
+from shopdraw.sheet.trial import Tried, fits, stand, tried, words_free
 
 _STEP = 2.0
 _SLANT_ROWS = 40
@@ -64,14 +64,17 @@ def place_slant(fact: Fact, side: Side, a: Point, b: Point, words: str, ground: 
 def _best_row(
     span: Span, side: Side, outs: Iterable[float], best: tuple[float, Tried] | None, ground: Ground, look: Look
 ) -> tuple[float, Tried] | None:
-    """The cheapest free place among rows tried in order of their distance."""
+    """The cheapest free place among rows, those with the cheapest extension lines tried first."""
     run = Run(span.fact.id, (span,))
-    for out in outs:
-        reach = abs(out - span.a[1]) + abs(out - span.b[1])
-        if best is not None and reach >= best[0]:
-            break
+    priced: list[tuple[float, int, Row]] = []
+    for number, out in enumerate(outs):
         row = Row(side, out, run)
-        found = _first_free(span, row, reach + _price_of_extensions(span, row, ground), best, ground, look)
+        reach = abs(out - span.a[1]) + abs(out - span.b[1])
+        priced.append((reach + _price_of_extensions(span, row, ground), number, row))
+    for price, _, row in sorted(priced, key=lambda entry: entry[:2]):
+        if best is not None and price >= best[0]:
+            break
+        found = _first_free(span, row, price, best, ground, look)
         best = found if found is not None else best
     return best
 
@@ -88,7 +91,7 @@ def place_angle(fact: Fact, vertex: Point, a: Point, b: Point, words: str, groun
     """An angle between two legs, its figure beside the arc or at a leader; None where there is no room."""
     best: tuple[float, Tried] | None = None
     for price, dimension in _angle_spots(fact, vertex, a, b, words, look):
-        if best is not None and price >= best[0]:
+        if (best is not None and price >= best[0]) or not words_free(dimension, ground):
             continue
         attempt = tried(dimension, look)
         if fits(attempt, ground):
@@ -106,6 +109,8 @@ def _first_free(
     for step, dimension in spots(span, row, look):
         if best is not None and price + _COST_OF_STEP * step >= best[0]:
             return None
+        if not words_free(dimension, ground):
+            continue
         attempt = tried(dimension, look)
         if _too_near_a_row(attempt, ground, look) or not fits(attempt, ground):
             continue
@@ -152,8 +157,8 @@ def _price_of_lines(attempt: Tried, ground: Ground) -> float:
         if stroke.what is What.EXTENSION:
             continue
         share = COST_OF_CROSSING if stroke.what is What.DIMENSION else 3.0
-        for other in ground.strokes_along(stroke.line):
-            if other.what is What.VIEW and _meets(stroke.line, other.line):
+        for other in ground.strokes_along(stroke.line, (What.VIEW,)):
+            if _meets(stroke.line, other.line):
                 price += share
     return price
 
@@ -169,9 +174,8 @@ def _too_near_a_row(attempt: Tried, ground: Ground, look: Look) -> bool:
             continue
         x0, y0, x1, y1 = _bounds(stroke.line)
         by = look.next_row
-        for other in ground.strokes_near((x0 - by, y0 - by, x1 + by, y1 + by), view=False):
-            beside = other.what is What.DIMENSION and _parallel(stroke.line, other.line)
-            if beside and overlap(stroke.line, other.line, by - 0.02) > 0.3:
+        for other in ground.strokes_near((x0 - by, y0 - by, x1 + by, y1 + by), (What.DIMENSION,)):
+            if _parallel(stroke.line, other.line) and overlap(stroke.line, other.line, by - 0.02) > 0.3:
                 return True
     return False
 

@@ -12,9 +12,9 @@ from shopdraw.drawing.mark import Arrow, Dot, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point
 from shopdraw.sheet.box import Box, Segment, box_of_text, crossing, overlap, words_size
 from shopdraw.sheet.fact import Fact
-from shopdraw.sheet.ground import Ground, Stroke, What
+from shopdraw.sheet.ground import PLACED, Ground, Stroke, What
 from shopdraw.sheet.look import Look
-from shopdraw.sheet.trial import Tried, fits, stand, tried
+from shopdraw.sheet.trial import Tried, fits, stand, tried, words_free
 
 ANGLES = (45.0, 135.0, 315.0, 225.0, 60.0, 120.0, 300.0, 240.0, 30.0, 150.0, 330.0, 210.0)
 """Directions of leaders, 15° or more off level and plumb."""
@@ -80,7 +80,7 @@ def place_round(fact: Fact, centre: Point, on: Point, words: str, ground: Ground
     """A radius or a diameter with its figure on a shelf; None where there is no room. Points in paper mm."""
     best: tuple[float, Tried] | None = None
     for price, dimension in _round_spots(fact, centre, on, words, look):
-        if best is not None and price >= best[0]:
+        if (best is not None and price >= best[0]) or not words_free(dimension, ground):
             continue
         attempt = tried(dimension, look)
         if fits(attempt, ground):
@@ -116,8 +116,8 @@ def leader_clashes(line: Segment, ground: Ground, owner: str = "") -> bool:
     if ground.line_meets_words(line, owner, 0.4):
         return True
     return any(
-        stroke.what in (What.DIMENSION, What.LEADER) and stroke.owner != owner and crossing(line, stroke.line) is not None
-        for stroke in ground.strokes_along(line, view=False)
+        stroke.owner != owner and crossing(line, stroke.line) is not None
+        for stroke in ground.strokes_along(line, PLACED)
     )
 
 
@@ -139,8 +139,7 @@ def price_of_shelf(shelf: Segment, ground: Ground) -> float:
     y = shelf[0][1]
     beside = (
         overlap(shelf, stroke.line, 2.0) > 1.0
-        for stroke in ground.strokes_near((x0, y - 2.0, x1, y + 2.0))
-        if stroke.what is What.VIEW
+        for stroke in ground.strokes_near((x0, y - 2.0, x1, y + 2.0), (What.VIEW,))
     )
     return _COST_OF_SHELF_ON_LINE if any(beside) else 0.0
 
@@ -157,8 +156,8 @@ def on_an_edge(target: Point, ground: Ground) -> bool:
     """Whether a point lies on one of the view's lines, within 0.3 mm on paper."""
     x, y = target
     return any(
-        stroke.what is What.VIEW and _distance(target, stroke.line) < 0.3
-        for stroke in ground.strokes_near((x - 0.5, y - 0.5, x + 0.5, y + 0.5))
+        _distance(target, stroke.line) < 0.3
+        for stroke in ground.strokes_near((x - 0.5, y - 0.5, x + 0.5, y + 0.5), (What.VIEW,))
     )
 
 

@@ -176,9 +176,7 @@ def cost(side: Side, span: Span, ground: Ground) -> float:
 def crossings(near: Point, far: Point, ground: Ground) -> int:
     """How many of a view's lines an extension line crosses; lines through one point count once."""
     places: list[float] = []
-    for stroke in ground.strokes_along((near, far)):
-        if stroke.what is not What.VIEW:
-            continue
+    for stroke in ground.strokes_along((near, far), (What.VIEW,)):
         point = crossing((near, far), stroke.line)
         if point is not None:
             places.append(abs(point[0] - near[0]) + abs(point[1] - near[1]))

@@ -34,6 +34,14 @@ def tried(dimension: Dimension, look: Look) -> Tried:
     return Tried(dimension, strokes, box)
 
 
+def words_free(dimension: Dimension, ground: Ground) -> bool:
+    """Whether its figure alone stands free: the quick question, to be asked before `tried`."""
+    if not dimension.words:
+        return True
+    text = Text(dimension.words_at, dimension.words, dimension.height, "middle", dimension.words_angle_deg)
+    return ground.free_for_words(box_of_text(text), dimension.id)
+
+
 def fits(attempt: Tried, ground: Ground, friends: frozenset[str] = frozenset()) -> bool:
     """Whether its figure stands free and its lines meet no words and cross no dimension line or leader.
 
@@ -63,20 +71,25 @@ def stand(attempt: Tried, ground: Ground) -> None:
 def _clashes(stroke: Stroke, ground: Ground, owner: str, friends: frozenset[str]) -> bool:
     if ground.line_meets_words(stroke.line, owner, 0.3):
         return True
-    if stroke.what is What.END:
-        return False
-    near = ground.strokes_along(stroke.line, view=False)
-    if stroke.what is What.EXTENSION:
-        return any(other.what is What.LEADER and _across(stroke, other, owner, friends) for other in near)
-    return any(_across(stroke, other, owner, friends) for other in near)
+    kinds = _MAY_NOT_CROSS[stroke.what]
+    return bool(kinds) and any(
+        _across(stroke, other) for other in ground.strokes_along(stroke.line, kinds)
+        if other.owner != owner and other.owner not in friends
+    )
 
 
-def _across(stroke: Stroke, other: Stroke, owner: str, friends: frozenset[str]) -> bool:
-    if other.owner == owner or other.owner in friends or other.what in (What.VIEW, What.END):
-        return False
-    if other.what is What.EXTENSION and stroke.what is not What.LEADER:
-        return False
+def _across(stroke: Stroke, other: Stroke) -> bool:
     return crossing(stroke.line, other.line) is not None or overlap(stroke.line, other.line, 0.3) > TOUCH
+
+
+_MAY_NOT_CROSS: dict[What, tuple[What, ...]] = {
+    What.VIEW: (),
+    What.END: (),
+    What.EXTENSION: (What.LEADER,),
+    What.DIMENSION: (What.DIMENSION, What.LEADER),
+    What.LEADER: (What.EXTENSION, What.DIMENSION, What.LEADER),
+}
+"""By a line's purpose, what it crosses nowhere; extension lines may cross each other and dimension lines."""
 
 
 def _purpose(mark: Mark, dimension: Dimension) -> What:

@@ -192,6 +192,19 @@ class Blank:
             )
         )
 
+    def sink_rectangle(
+        self, kind: str, face: Face, frame: Frame, span: Path, *, floor: float, id: str, purpose: str
+    ) -> None:
+        """Take a rectangle of wood away that is given in (u, v) of another frame in the same plane.
+
+        What lies outside this board is ignored.
+        """
+        points = [self.frame.local(frame.point((c.x, c.y, 0.0))) for c in span.corners]
+        us, vs = [p[0] for p in points], [p[1] for p in points]
+        outline = rectangle(min(us), min(vs), max(us), max(vs))
+        enter = _or_end(None, face, True)
+        self.cuts.append(Sunk(kind, face, enter, floor, outline, (), id, purpose, clipped=True))
+
 
 _ENDLESS = 1e9
 

@@ -35,6 +35,8 @@ LETTERS = {
     "runner-left": "f",
     "runner-right": "g",
     "runner-middle": "h",
+    "cap-left": "L",
+    "cap-right": "R",
     "front-left": "p",
     "front-right": "q",
     "rear-left": "s",

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from shopdraw.build.bench import Bench, Blank, Box
+from shopdraw.build.breadboard import lay_caps
 from shopdraw.build.joinery import butt
 from shopdraw.build.lid_size import LidSize, lid_size
 from shopdraw.build.plan import Plan
@@ -19,6 +20,7 @@ STOP_WIDTH_MM = 15.0
 STOP_FROM_END_MM = 15.0
 BARREL_MM = 2.5
 """Radius of the hinge's barrel (common practice); half of it is let into each edge."""
+INSIDE_CAP_MM = 10.0
 AXIS: Vec3 = (1.0, 0.0, 0.0)
 
 
@@ -26,11 +28,13 @@ def lay_lid(bench: Bench, plan: Plan) -> None:
     """Lay the lid shut, with its rabbets, hinge seats, motion and, for a flush seat, its stops."""
     size, s = lid_size(plan), plan.slant
     lid = _panel(bench, plan, size)
+    caps = () if plan.design.lid.ends == "none" else lay_caps(bench, plan, lid)
     if plan.design.slant is not None and plan.design.slant.seat == "rabbeted":
-        _rabbets(lid, size, s.joint_gap / 2)
+        for board in (lid, *caps):
+            _rabbets(board, lid.frame, size, s.joint_gap / 2)
     _hinges(bench, plan, lid, size)
     pin = (0.0, s.pin[0], s.pin[1])
-    bench.motions.append(Motion("lid", (lid.id,), "turn", pin, AXIS, s.swing))
+    bench.motions.append(Motion("lid", (lid.id, *(cap.id for cap in caps)), "turn", pin, AXIS, s.swing))
     if size.inset >= plan.stocks.of("lid").thickness - 1e-9:
         _stops(bench, plan, size)
 
@@ -45,7 +49,7 @@ def _panel(bench: Bench, plan: Plan, size: LidSize) -> Blank:
     up: Vec3 = (0.0, math.cos(alpha), math.sin(alpha))
     inwards: Vec3 = (0.0, math.sin(alpha), -math.cos(alpha))
     right = (plan.width + size.width) / 2
-    y, z = s.on_slope(s.joint_gap / 2, -s.pin_above)
+    y, z = s.on_slope(s.joint_gap / 2, s.pin_above)
     frame = Frame((-1.0, 0.0, 0.0), up, inwards, (right, y, z))
     middle = plan.width / 2
     pin: Vec3 = (middle, s.pin[0], s.pin[1])
@@ -65,13 +69,17 @@ def _rest(plan: Plan, size: LidSize, pin: Vec3) -> Lean:
     """What the shut lid rests on: the sides' slant at the top, or for a flush lid its stops."""
     s = plan.slant
     if size.inset >= plan.stocks.of("lid").thickness - 1e-9:
-        y, z = s.on_slope(stop_span(size)[0], -s.pin_above)
+        y, z = s.on_slope(stop_span(size)[0], s.pin_above)
         return Lean(pin, AXIS, "stop.left", (plan.left, y, z), s.pin_above)
     return Lean(pin, AXIS, "side.left", (0.0, s.run, s.z1), size.inset + s.pin_above)
 
 
-def _rabbets(lid: Blank, size: LidSize, half_gap: float) -> None:
-    """Rabbets on the writing face along both ends and the upper edge; what stays is the lip."""
+def _rabbets(board: Blank, lid: Frame, size: LidSize, half_gap: float) -> None:
+    """Rabbets on the writing face along both ends and the upper edge; what stays is the lip.
+
+    Args:
+        lid: the whole lid's frame, that the spans are given in.
+    """
     side = (size.width - size.core_width) / 2
     long, wide = size.width, size.length - half_gap
     core = size.core_length - half_gap
@@ -80,15 +88,21 @@ def _rabbets(lid: Blank, size: LidSize, half_gap: float) -> None:
         "left": rectangle(long - side, 0.0, long, wide),
         "upper": rectangle(0.0, core, long, wide),
     }
-    for where, outline in spans.items():
-        lid.sink("rabbet", Face.FACE, outline, floor=-size.inset, id=f"rabbet:lid:{where}", purpose=f"lip, {where}")
+    for where, span in spans.items():
+        cut_id = f"rabbet:{board.id}:{where}"
+        board.sink_rectangle("rabbet", Face.FACE, lid, span, floor=-size.inset, id=cut_id, purpose=f"lip, {where}")
 
 
 def hinge_places(plan: Plan, size: LidSize) -> tuple[float, ...]:
-    """World x of the middles of the hinges: the outer ones their own length from the core's ends (common practice)."""
+    """World x of the middles of the hinges: the outer ones their own length from the core's ends (common practice).
+
+    Beside breadboard caps a leaf ends at least 10 mm inside the cap's shoulder.
+    """
     lid = plan.design.lid
     first = (plan.width - size.core_width) / 2 + 1.5 * lid.hinge_length
     first = max(first, plan.left + 1.5 * lid.hinge_length)
+    if lid.ends != "none":
+        first = max(first, (plan.width - size.width) / 2 + lid.cap + INSIDE_CAP_MM + lid.hinge_length / 2)
     last = plan.width - first
     return tuple(first + (last - first) * i / (lid.hinges - 1) for i in range(lid.hinges))
 
@@ -146,7 +160,7 @@ def _stops(bench: Bench, plan: Plan, size: LidSize) -> None:
     alpha = math.radians(s.alpha)
     up: Vec3 = (0.0, math.cos(alpha), math.sin(alpha))
     out: Vec3 = (0.0, -math.sin(alpha), math.cos(alpha))
-    y, z = s.on_slope(low, -s.pin_above)
+    y, z = s.on_slope(low, s.pin_above)
     inwards: Vec3 = (0.0, -out[1], -out[2])
     deep = scale(inwards, STOP_WIDTH_MM)
     for hand, x, w, v, corner in (

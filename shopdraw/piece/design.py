@@ -93,6 +93,12 @@ class LidTable(Table):
     bevel: PositiveLength | None = Field(
         None, description="bevel kept on the top's edge; follows from lip and reveal where the lid has them"
     )
+    ends: Literal["none", "square"] = Field("none", description="breadboard caps at the panel's ends")
+    cap: PositiveLength = Field(60.0, description="width of a cap")
+    tongue: PositiveLength | None = Field(None, description="length of the panel's tongue in a cap; default half its width")
+    groove_room: Length = Field(1.5, ge=0, description="how much deeper than the tongue a cap's groove is")
+    pegs: int = Field(3, ge=2, le=7, description="pegs in each cap; the one at the hinge edge is fast, the others slotted")
+    peg: PositiveLength = Field(8.0, description="diameter of a peg")
     hinges: int = Field(3, ge=2, le=6)
     hinge_length: PositiveLength = 60.0
     hinge_leaf: PositiveLength = Field(18.0, description="width of a leaf from the pin's centre")
@@ -209,6 +215,9 @@ class StockTable(Table):
     coefficient: float | None = Field(None, description="change across the grain per 1 % of moisture, if measured")
     density: float | None = Field(None, gt=0, description="kg/m³ at 12 % moisture, if weighed")
     measured: bool = True
+    waste: Percent | None = Field(None, description="allowance when buying, percent; default 15")
+    waste_reason: str = ""
+    sheet: str = Field("", description="size that a sheet is sold in, by its key in the trade tables; default 4x8, in mm pieces 1220x2440")
 
 
 class ClimateTable(Table):

@@ -29,6 +29,7 @@ class Pieces:
     Attributes:
         start, end: (n, 2) mm.
         depth: (n,) how near; of pieces that coincide the nearest is drawn.
+        facing: (n,) how squarely a face beside it looks at the viewer; of two at one depth the greater is drawn.
         owner: (n,) index of the board.
         covered: (n,).
         centre, radius: (n, 2), (n,) of the arc that a piece is a chord of; radius 0 for a line.
@@ -37,6 +38,7 @@ class Pieces:
     start: Floats
     end: Floats
     depth: Floats
+    facing: Floats
     owner: Ints
     covered: np.typing.NDArray[np.bool_]
     centre: Floats
@@ -66,7 +68,7 @@ def _lines(
     out = np.stack((-way[:, 1], way[:, 0]), 1)
     low, high = (start * way).sum(axis=1), (end * way).sum(axis=1)
     low, high = np.minimum(low, high), np.maximum(low, high)
-    order = np.lexsort((pieces.owner[rows], -pieces.depth[rows], pieces.covered[rows], group))
+    order = np.lexsort((pieces.owner[rows], -pieces.facing[rows], -pieces.depth[rows], pieces.covered[rows], group))
     bounds = np.flatnonzero(np.concatenate(([True], np.diff(group[order]) > 0, [True])))
     columns = [c[order].tolist() for c in (low, high, pieces.owner[rows], pieces.covered[rows])]
     items: list[Piece] = list(zip(*columns, strict=True))
@@ -174,7 +176,14 @@ def _arcs(pieces: Pieces, rows: Ints, boards: Sequence[str], meanings: tuple[Mea
         circles.setdefault(key, []).append(row)
     arcs = []
     for members in circles.values():
-        members.sort(key=lambda row: (bool(pieces.covered[row]), -float(pieces.depth[row]), int(pieces.owner[row])))
+        members.sort(
+            key=lambda row: (
+                bool(pieces.covered[row]),
+                -float(pieces.depth[row]),
+                -float(pieces.facing[row]),
+                int(pieces.owner[row]),
+            )
+        )
         (x, y), radius = pieces.centre[members[0]].tolist(), float(pieces.radius[members[0]])
         spans = [span for row in members for span in _spans(pieces, row, x, y)]
         touching = math.degrees(0.002 / radius) + 1e-6

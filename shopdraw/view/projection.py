@@ -77,7 +77,8 @@ def pieces_of(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: np.t
     return Pieces(
         start=(start + low[:, None] * run)[:, :2],
         end=(start + high[:, None] * run)[:, :2],
-        depth=np.round(start[:, 2] + run[:, 2] / 2, 6),
+        depth=np.round(start[:, 2] + run[:, 2] / 2, 5),
+        facing=edges.facing[edge],
         owner=edges.owner[edge],
         covered=covered,
         centre=edges.centre[edge],

@@ -19,7 +19,7 @@ Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
 Bools = npt.NDArray[np.bool_]
 
-_FACING = 1e-9
+_FACING = 1e-6
 """A face turned less than this towards the viewer is seen on edge."""
 _SHORT_MM = 1e-6
 """An edge shorter than this on paper is a point."""
@@ -42,16 +42,23 @@ class Edges:
     Attributes:
         start, end: (n, 3).
         owner: (n,) index of the board.
-        turned_away: (n,) no face beside it is turned to the viewer, so its own board covers it.
+        facing: (n,) how squarely the face beside it that is turned most to the viewer faces them: 1 square, 0 not at
+            all, and then its own board covers it.
         centre, radius: (n, 2), (n,) of the arc it is a chord of, seen along the arc's axis; radius 0 for a line.
     """
 
     start: Floats
     end: Floats
     owner: Ints
-    turned_away: Bools
+    facing: Floats
     centre: Floats
     radius: Floats
+
+    @property
+    def turned_away(self) -> Bools:
+        """Whether no face beside an edge is turned to the viewer."""
+        found: Bools = self.facing <= 0.0
+        return found
 
     def only(self, rows: Bools | Ints) -> Edges:
         """Some of the edges."""
@@ -59,7 +66,7 @@ class Edges:
             self.start[rows],
             self.end[rows],
             self.owner[rows],
-            self.turned_away[rows],
+            self.facing[rows],
             self.centre[rows],
             self.radius[rows],
         )
@@ -89,7 +96,7 @@ class Scene:
 def scene(shown: Sequence[Shown], direction: Direction) -> Scene:
     """Everything that is shown, turned so that one looks along -z."""
     axes = np.array((direction.right, direction.up, direction.toward))
-    edges: list[tuple[Floats, Floats, Ints, Bools, Floats, Floats]] = []
+    edges: list[tuple[Floats, Floats, Ints, Floats, Floats, Floats]] = []
     covers: list[tuple[Floats, Floats, Ints, Ints]] = []
     boxes = np.zeros((len(shown), 6))
     faces = 0
@@ -101,7 +108,8 @@ def scene(shown: Sequence[Shown], direction: Direction) -> Scene:
         points = facets.points @ turn.T + axes @ np.array(frame.at)
         normals = facets.normals @ turn.T
         front = normals[:, 2] > _FACING
-        edges.append(_edges_of(facets, index, points, turn, axes @ np.array(frame.at), front))
+        facing: Floats = np.round(normals[:, 2] * front, 9)
+        edges.append(_edges_of(facets, index, points, turn, axes @ np.array(frame.at), facing))
         turned = np.flatnonzero(front)
         bundle = np.where(facets.cylinder[turned] >= 0, -1 - facets.cylinder[turned], facets.face[turned])
         order = np.argsort(bundle, kind="stable")
@@ -124,16 +132,15 @@ def scene(shown: Sequence[Shown], direction: Direction) -> Scene:
 
 
 def _edges_of(
-    facets: Facets, index: int, points: Floats, turn: Floats, at: Floats, front: Bools
-) -> tuple[Floats, Floats, Ints, Bools, Floats, Floats]:
-    beside = front[facets.sides]
-    silhouette = beside[:, 0] ^ beside[:, 1]
+    facets: Facets, index: int, points: Floats, turn: Floats, at: Floats, facing: Floats
+) -> tuple[Floats, Floats, Ints, Floats, Floats, Floats]:
+    beside = facing[facets.sides]
+    silhouette = (beside[:, 0] > 0.0) ^ (beside[:, 1] > 0.0)
     drawn = facets.sharp | silhouette
     if facets.capped.any():
         drawn &= ~facets.capped[facets.sides].any(axis=1)
     rows = np.flatnonzero(drawn)
     start, end = points[facets.edges[rows, 0]], points[facets.edges[rows, 1]]
-    turned_away: Bools = np.logical_not(beside[rows].any(axis=1))
     centre, radius = np.zeros((len(rows), 2)), np.zeros(len(rows))
     if len(facets.cylinders):
         axis = facets.cylinders[:, 3:6] @ turn.T
@@ -144,19 +151,23 @@ def _edges_of(
             rod = facets.edge_cylinder[rows, side]
             round_here = along[rod]
             centre[round_here], radius[round_here] = middle[rod[round_here]], size[rod[round_here]]
-    return start, end, np.full(len(rows), index), turned_away, centre, radius
+    return start, end, np.full(len(rows), index), beside[rows].max(axis=1), centre, radius
 
 
 def _once(edges: Edges) -> Edges:
-    """Edges that aren't points; of those that lie on one another on paper the nearest, when it is so at both ends."""
+    """Edges that aren't points; of those that lie on one another on paper the nearest, when it is so at both ends.
+
+    At one depth (a mitre) the one beside the face that looks most squarely at the viewer stays: that face is seen.
+    """
     across = np.abs(edges.end[:, :2] - edges.start[:, :2]).max(axis=1)
     edges = edges.only(across > _SHORT_MM)
     swap = _swapped(edges)
     start = np.where(swap[:, None], edges.end, edges.start)
     end = np.where(swap[:, None], edges.start, edges.end)
-    edges = Edges(start, end, edges.owner, edges.turned_away, edges.centre, edges.radius)
+    edges = Edges(start, end, edges.owner, edges.facing, edges.centre, edges.radius)
     keys = np.round(np.concatenate((start[:, :2], end[:, :2]), axis=1) / _SAME_MM).astype(np.int64)
-    order = np.lexsort((edges.owner, -(start[:, 2] + end[:, 2]), edges.turned_away, *keys.T))
+    depth = np.round((start[:, 2] + end[:, 2]) / _SAME_MM)
+    order = np.lexsort((edges.owner, -edges.facing, -depth, edges.turned_away, *keys.T))
     sorted_keys = keys[order]
     first = np.ones(len(order), dtype=bool)
     first[1:] = np.any(sorted_keys[1:] != sorted_keys[:-1], axis=1)
@@ -180,7 +191,7 @@ _EMPTY = Scene(
         np.zeros((0, 3)),
         np.zeros((0, 3)),
         np.zeros(0, dtype=np.int64),
-        np.zeros(0, dtype=bool),
+        np.zeros(0),
         np.zeros((0, 2)),
         np.zeros(0),
     ),

@@ -106,6 +106,7 @@ def _outline_pieces(edges: Sequence[tuple[int, CutEdge]]) -> Pieces:
         start=np.array([edge.start for _, edge in edges], dtype=np.float64).reshape(-1, 2),
         end=np.array([edge.end for _, edge in edges], dtype=np.float64).reshape(-1, 2),
         depth=np.zeros(len(edges)),
+        facing=np.ones(len(edges)),
         owner=np.array([owner for owner, _ in edges], dtype=np.int64),
         covered=np.zeros(len(edges), dtype=bool),
         centre=np.array([rod[:2] for rod in rods], dtype=np.float64).reshape(-1, 2),

@@ -38,11 +38,14 @@ class Judge:
 
     def seen(self, at: Point) -> Seen | None:
         """What is seen at a point of the paper."""
+        return self._nearest(at, self._solids)
+
+    def _nearest(self, at: Point, solids) -> Seen | None:
         here = add(scale(self.direction.right, at[0]), scale(self.direction.up, at[1]))
         toward = self.direction.toward
         start, end = add(here, scale(toward, _FAR)), add(here, scale(toward, -_FAR))
         found: Seen | None = None
-        for name, body in self._solids:
+        for name, body in solids:
             hits = body.ray_cast(start, end)
             if hits:
                 depth = dot(tuple(hits[0].position), toward)
@@ -65,16 +68,21 @@ class Judge:
         return abs(one.depth - other.depth) > apart * (1.5 / max(facing, 1e-3)) + 1e-6
 
     def idle_lines(self, marks: Sequence[Line | ArcMark], beside: float = 0.02) -> list[Line | ArcMark]:
-        """Visible marks beside which, somewhere, two rays see the same thing, or neither sees the mark's board."""
+        """Visible marks beside which, somewhere, two rays see the same thing, or neither at the depth of its board."""
         idle = []
         for mark in marks:
             for (x, y), (nx, ny) in _along(mark):
                 a, b = (x + nx * beside, y + ny * beside), (x - nx * beside, y - ny * beside)
-                names = {seen.board for seen in (self.seen(a), self.seen(b)) if seen}
-                if mark.board not in names or not self.differ(a, b):
+                if not self._at_its_depth(mark.board, (a, b), beside) or not self.differ(a, b):
                     idle.append(mark)
                     break
         return idle
+
+    def _at_its_depth(self, board: str, points: Sequence[Point], beside: float) -> bool:
+        """Whether one of the rays sees something as near as the board is there (at a mitre two boards are)."""
+        own = [self._nearest(point, [item for item in self._solids if item[0] == board]) for point in points]
+        depths = [seen.depth for seen in map(self.seen, points) if seen]
+        return any(abs(one.depth - depth) < 10 * beside for one in own if one for depth in depths)
 
     def gaps(
         self, marks: Sequence[Line | ArcMark], scans: Sequence[tuple[Point, Point]], step: float = 0.7

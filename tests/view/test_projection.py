@@ -7,12 +7,15 @@ import random
 import pytest
 
 from shopdraw.drawing.mark import ArcMark, Line, Meaning
+from shopdraw.shape.frame import Frame
+from shopdraw.shape.path import polygon
 from shopdraw.view import projection
 from shopdraw.view.direction import FRONT, ISOMETRIC, PLAN, RIGHT_SIDE, looking
 from shopdraw.view.projection import project
+from shopdraw.wood.board import Cut, Face
 from shopdraw.wood.facet import facets
 from tests.view.judge import Judge, distance
-from tests.wood.pieces import LYING, board, bored, box_board, cupboard, rack, tenoned_rail
+from tests.wood.pieces import LYING, board, bored, box_board, cupboard, plain, rack, tenoned_rail
 
 SLANTWISE = looking((0.3, 0.8, -0.52))
 PEG = board("peg", bored(4.0), LYING.moved((30.0, -70.0, 60.0)))
@@ -157,3 +160,14 @@ def test_a_hundred_boards_give_the_same_lines_each_time():
     first = project(boards, FRONT)
     projection.forget()
     assert project(boards, FRONT) == first
+
+
+def test_at_a_mitre_the_line_belongs_to_the_board_whose_face_is_seen():
+    cut = Cut("mitre", Face.FACE, 0.0, 100.0, polygon(((200.0, 0.0), (180.0, 20.0), (200.0, 20.0))))
+    front = board("front", plain(200.0, 20.0, 100.0, cut), LYING)
+    other = Cut("mitre", Face.FACE, 0.0, 100.0, polygon(((0.0, 0.0), (20.0, 20.0), (0.0, 20.0))))
+    turned = Frame((0, 1, 0), (-1, 0, 0), (0, 0, 1), (200.0, 0.0, 0.0))
+    side = board("a.side", plain(150.0, 20.0, 100.0, other), turned)
+    for boards in ((front, side), (side, front)):
+        marks = _visible(project(boards, FRONT))
+        assert {m.board for m in marks} == {"front"}

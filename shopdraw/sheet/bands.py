@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from shopdraw.drawing.dimension import Dimension
-from shopdraw.sheet.figure_spot import Row, bare, running_spots, spots
+from shopdraw.sheet.figure_spot import LEVELS, Row, bare, running_spots, spots, stepped_reach
 from shopdraw.sheet.ground import Ground, What
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.rows import by_rank, outer_lines, row_distances, stack_rows
@@ -52,7 +52,7 @@ def place_bands(sides: Sequence[tuple[Side, Sequence[Run]]], under: Ground, look
     dropped: frozenset[str] = frozenset()
     for number in range(PASSES):
         stacks = [(side, stack_rows(_without(runs, dropped), look)) for side, runs in sides]
-        placed, failed, ground, reaches = _one_pass(stacks, grown, under, look)
+        placed, failed, ground, reaches = _one_pass(stacks, grown, under, look, number)
         wider = {
             key: (max(new[0], grown.get(key, (0.0, 0.0))[0]), max(new[1], grown.get(key, (0.0, 0.0))[1]))
             for key, new in reaches.items()
@@ -82,6 +82,7 @@ def _one_pass(
     grown: Mapping[tuple[int, int], tuple[float, float]],
     under: Ground,
     look: Look,
+    number: int,
 ) -> tuple[list[Dimension], list[str], Ground, dict[tuple[int, int], tuple[float, float]]]:
     """All rows once: lines, then the figures that stand centred, then the others."""
     ground = Ground(under)
@@ -104,6 +105,7 @@ def _one_pass(
     waiting = [post for post in posts if not _try_spots(post, ground, look, found, 0, 1)]
     failed += [post.span.fact.id for post in waiting if not _try_spots(post, ground, look, found, 2, 4)]
     reaches = _reaches(posts, running, found)
+    _ask_for_room(posts, found, reaches, look, number)
     ordered = sorted(posts + [post for post, _ in running], key=lambda p: (p.side, p.index, p.span.low, p.span.fact.id))
     ids = [span.fact.id for post in ordered for span in (post.row.run.spans if post.row.run.running else (post.span,))]
     return _tidied([found[i].dimension for i in ids if i in found]), failed, ground, reaches
@@ -155,6 +157,18 @@ def _reaches(
                 round(max(inner, -min(outs, default=0.0)), 6), round(max(outer, max(outs, default=0.0)), 6),
             )
     return reaches
+
+
+def _ask_for_room(
+    posts: Sequence[_Post], found: Mapping[str, Tried], reaches: dict[tuple[int, int], tuple[float, float]], look: Look,
+    number: int,
+) -> None:
+    """Widens the rows of figures that found no place, one line of words more with each pass, up to all levels."""
+    for post in posts:
+        if post.span.fact.id not in found:
+            inner, outer = reaches.get((post.side, post.index), (0.0, 0.0))
+            wanted = round(stepped_reach(post.span, post.row, look, min(number, LEVELS - 1)), 6)
+            reaches[post.side, post.index] = (inner, max(outer, wanted))
 
 
 def _tidied(dimensions: list[Dimension]) -> list[Dimension]:

@@ -19,7 +19,7 @@ from shopdraw.measure.writing import Form
 from shopdraw.sheet.fact import BadFact, Fact
 from shopdraw.sheet.nested_chain import Links, Pair, nested_steps
 
-_FINER_MM = ("0.5", "0.1", "0.05", "0.01")
+_FINER_MM = ("0.5", "0.1", "0.01")
 _SIGNS = {"radius": "R", "diameter": "Ø"}
 
 

@@ -22,7 +22,10 @@ LEAST_ARROWED = 2 * ARROW_LENGTH_MM + 1.0
 SHORT_LINK = 2 * ARROW_LENGTH_MM
 """A chain with a link shorter than this has strokes."""
 STEPS = ("centred", "arrows outside", "past an arrow", "stepped", "leader")
-_LEVELS = 3
+LEVELS = 3
+"""How many lines of words a figure may be stepped off its line."""
+_OFF_END, _BETWEEN_LEVELS = 0.8, 1.3
+"""From an extension line's end to a stepped figure, and from one level to the next."""
 _SHELF_ANGLES = (45.0, 60.0, 30.0)
 
 
@@ -151,12 +154,18 @@ def _stepped(span: Span, row: Row, look: Look, words: _Words) -> Iterator[tuple[
         return
     middle = (span.low + span.high) / 2
     along, out = words.reach(side.along), words.reach(side.out)
-    for level in range(_LEVELS):
-        t = row.out + look.extension_past + 0.8 + out + level * (2 * out + 1.3)
+    for level in range(LEVELS):
+        t = row.out + stepped_reach(span, row, look, level) - out
         for share in (0.0, 0.8, -0.8):
             box = side.point(middle + share * along, t)
             leader = (side.point(middle, row.out), side.point(middle, t - out - 0.6))
             yield 3, _dimension(span, row, look, span.words, words.baseline(box), words.angle_deg, terminator, leader=leader)
+
+
+def stepped_reach(span: Span, row: Row, look: Look, level: int) -> float:
+    """How far off its line a figure stepped to a level reaches."""
+    tall = 2 * words_on(row.side, span.words, look).reach(row.side.out)
+    return look.extension_past + _OFF_END + tall + level * (tall + _BETWEEN_LEVELS)
 
 
 def _on_a_shelf(span: Span, row: Row, look: Look, words: _Words) -> Iterator[tuple[int, Dimension]]:

@@ -18,6 +18,8 @@ from shopdraw.sheet.trial import Tried, fits, stand, tried, words_free
 
 _STEP = 2.0
 _SLANT_ROWS = 40
+_DEAREST = 400.0
+"""A dimension whose extension lines cost more (eight lines of the view crossed) isn't read any more: it goes elsewhere."""
 _COST_OF_STEP = 8.0
 _FAR_FROM_ARC = 12.0
 """Words whose middle would be further from their arc get a leader."""
@@ -72,7 +74,7 @@ def _best_row(
         reach = abs(out - span.a[1]) + abs(out - span.b[1])
         priced.append((reach + _price_of_extensions(span, row, ground), number, row))
     for price, _, row in sorted(priced, key=lambda entry: entry[:2]):
-        if best is not None and price >= best[0]:
+        if price >= (best[0] if best is not None else _DEAREST):
             break
         found = _first_free(span, row, price, best, ground, look)
         best = found if found is not None else best

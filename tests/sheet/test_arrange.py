@@ -1,0 +1,108 @@
+"""Views on paper: each in its place for the projection, far enough apart, off frame and title block."""
+
+import itertools
+
+import pytest
+
+from shopdraw.measure import Unit
+from shopdraw.sheet import (
+    PlainView,
+    choose_scale,
+    compose_view,
+    free_area,
+    look_for,
+    stand_in_projection,
+    stand_in_rows,
+    stand_on_pages,
+)
+from shopdraw.trade.paper import paper, papers_of
+from shopdraw.trade.scale import preferred_scales
+from tests.sheet.random_view import box_lines
+
+A1 = paper("A1")
+LOOK = look_for("iso", A1.group)
+AREA = free_area(A1, LOOK)
+
+
+def view(name, width, height, scale=0.2, look=LOOK):
+    return compose_view(PlainView(name, name, tuple(box_lines(0, 0, width, height))), [], scale, look, {})
+
+
+def three(scale=0.2, look=LOOK):
+    return view("front", 900, 1050, scale, look), view("side", 500, 1050, scale, look), view("plan", 900, 500, scale, look)
+
+
+def gaps(standing):
+    for one, two in itertools.combinations(standing, 2):
+        (ax0, ay0, ax1, ay1), (bx0, by0, bx1, by1) = one.box, two.box
+        yield max(bx0 - ax1, ax0 - bx1, by0 - ay1, ay0 - by1)
+
+
+def test_third_angle_has_the_plan_above_and_the_right_side_on_the_right():
+    front, side, plan = (s.at for s in stand_in_projection(*three(), AREA, third_angle=True))
+    assert side[0] > front[0]
+    assert side[1] == pytest.approx(front[1])
+    assert plan[1] > front[1]
+    assert plan[0] == pytest.approx(front[0])
+
+
+def test_first_angle_has_the_plan_below_and_the_right_side_on_the_left():
+    front, side, plan = (s.at for s in stand_in_projection(*three(), AREA, third_angle=False))
+    assert side[0] < front[0]
+    assert side[1] == pytest.approx(front[1])
+    assert plan[1] < front[1]
+    assert plan[0] == pytest.approx(front[0])
+
+
+@pytest.mark.parametrize("third", [True, False])
+def test_views_stand_20_apart_and_off_frame_and_title_block(third):
+    standing = stand_in_projection(*three(), AREA, third_angle=third)
+    assert min(gaps(standing)) >= 20.0 - 1e-9
+    assert all(AREA.holds(s.box) for s in standing)
+
+
+def test_views_too_large_for_the_paper_do_not_stand():
+    assert stand_in_projection(*three(1.0), AREA, third_angle=True) is None
+
+
+def test_rows_fill_from_the_upper_left_in_order():
+    views = [view(f"v{i}", 600, 500) for i in range(7)]
+    standing = stand_in_rows(views, AREA)
+    feet = [round(s.box[1], 3) for s in standing]
+    assert feet == sorted(feet, reverse=True)
+    assert [s.view.drawing.id for s in standing] == [f"v{i}" for i in range(7)]
+    assert min(gaps(standing)) >= 20.0 - 1e-9
+    assert all(AREA.holds(s.box) for s in standing)
+
+
+def test_what_does_not_fit_one_sheet_goes_on_to_the_next():
+    views = [view(f"v{i}", 600, 500) for i in range(30)]
+    assert stand_in_rows(views, AREA) is None
+    pages = stand_on_pages(views, AREA)
+    assert len(pages) > 1
+    assert [s.view.drawing.id for page in pages for s in page] == [f"v{i}" for i in range(30)]
+
+
+def test_a_view_too_large_for_any_sheet_is_refused():
+    assert stand_on_pages([view("v", 5000, 5000, 1.0)], AREA) is None
+
+
+def test_the_largest_preferred_scale_that_fits_is_taken():
+    """ISO 5455: 1:5 before 1:10; 1:2 of this desk is wider than A1."""
+    choice = choose_scale(
+        [A1], preferred_scales(Unit.MM), lambda size: look_for("iso", size.group),
+        lambda scale, look, area: stand_in_projection(*three(scale.ratio, look), area, third_angle=False),
+    )
+    assert choice.scale.name == "1:5"
+
+
+def test_a_larger_paper_is_taken_where_no_scale_fits_the_first():
+    def only_full_size(scale, look, area):
+        return stand_in_rows([view("v", 600, 400, 1.0, look)], area) if scale.ratio == 1.0 else None
+
+    choice = choose_scale(papers_of("iso"), preferred_scales(Unit.MM), lambda size: look_for("iso", size.group), only_full_size)
+    assert choice.size.name == "A1"
+
+
+def test_nothing_fits_nowhere():
+    assert choose_scale([A1], preferred_scales(Unit.MM), lambda _: LOOK, lambda *_: None) is None

@@ -1,0 +1,106 @@
+"""Words of facts: chains that add up, rows within rows, each size told once."""
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from shopdraw.measure import dual, fractions, millimetres
+from shopdraw.sheet import BadFact, Fact, Rank, Writing, inch_writing, metric_writing, write_figures
+from tests.sheet.judge import _value as value
+from tests.sheet.random_view import VIEW, at
+
+
+def chain(points, name="c", rank=Rank.OPENING):
+    ends = [at(f"p{p:g}", 0.0, p) for p in points]
+    return [
+        Fact(f"{a.id}/{b.id}", a, b, rank, (VIEW,), 90.0, chain=name) for a, b in zip(ends, ends[1:], strict=False)
+    ]
+
+
+def lone(low, high, rank=Rank.OVERALL):
+    return Fact(f"p{low:g}/p{high:g}", at(f"p{low:g}", 0.0, low), at(f"p{high:g}", 0.0, high), rank, (VIEW,), 90.0)
+
+
+def test_case_19_three_graduated_drawers_add_up_to_24_inches():
+    rail, first = 0.703, (24 - 2 * 0.703 - 3) / 3
+    sizes = [first, rail, first + 1, rail, first + 2]
+    points = [sum(sizes[:i]) * 25.4 for i in range(6)]
+    links = chain(points)
+    words = write_figures(links, inch_writing())
+    printed = [value(words[link.id]) for link in links]
+    assert sum(printed) == 24
+    assert all(abs(got - exact) <= Fraction(1, 16) for got, exact in zip(printed, sizes, strict=True))
+
+
+@given(st.lists(st.integers(300, 9000), min_size=2, max_size=9), st.data())
+def test_rows_within_rows_add_up_to_each_other(tenths, data):
+    points = [0.0]
+    for size in tenths:
+        points.append(points[-1] + size * 0.137)
+    cut = data.draw(st.integers(1, len(points) - 2)) if len(points) > 2 else 1
+    fine, coarse = chain(points, "fine"), chain([points[0], points[cut], points[-1]], "coarse", Rank.LEVEL)
+    coarse = [Fact(f"coarse {i}", f.a, f.b, f.rank, f.views, 90.0, chain="coarse") for i, f in enumerate(coarse)]
+    whole = lone(points[0], points[-1])
+    words = write_figures([*fine, *coarse, whole], metric_writing())
+    below, above = (value(words[f.id]) for f in coarse)
+    assert sum(value(words[f.id]) for f in fine[:cut]) == below
+    assert sum(value(words[f.id]) for f in fine[cut:]) == above
+    assert below + above == value(words[whole.id])
+
+
+def test_the_same_two_features_told_twice_stand_in_brackets_the_second_time():
+    first = lone(0, 100.26)
+    second = Fact("again", first.b, first.a, Rank.SIZE, (VIEW,), 90.0, "running")
+    words = write_figures([second, first], metric_writing())
+    assert (words[first.id], words[second.id]) == ("100,5", "(100,5)")
+
+
+def test_a_reference_size_stands_in_brackets():
+    fact = Fact("a/b", at("a", 0, 0), at("b", 0, 50), Rank.SIZE, (VIEW,), 90.0, reference=True)
+    assert write_figures([fact], metric_writing(".")) == {"a/b": "(50)"}
+
+
+def test_a_fit_that_the_step_would_eat_is_printed_finer():
+    fact = Fact("a/b", at("a", 0, 0), at("b", 0, 0.08), Rank.CLEARANCE, (VIEW,), 90.0, rounding="fit", prefix="gap ")
+    assert write_figures([fact], metric_writing(".")) == {"a/b": "gap 0.08"}
+
+
+def test_radius_and_diameter_have_their_signs():
+    centre, edge = at("c", 0, 0), at("e", 3, 4)
+    radius = Fact("r", centre, edge, Rank.RADIUS, (VIEW,), kind="radius")
+    diameter = Fact("d", centre, edge, Rank.RADIUS, (VIEW,), kind="diameter")
+    assert write_figures([radius, diameter], metric_writing()) == {"r": "R5", "d": "Ø10"}
+
+
+def test_case_62_two_units_come_each_from_the_exact_size():
+    style = dual(fractions(16), millimetres("0.1", "."))
+    words = write_figures([lone(0, 800.0)], Writing(style, style, style))
+    assert words == {"p0/p800": "31 1/2 [800.0]"}
+
+
+def test_two_units_add_up_each_by_itself():
+    style = dual(fractions(16), millimetres("0.5", "."))
+    links, whole = chain([0, 101.3, 233.9, 401.1]), lone(0, 401.1)
+    words = write_figures([*links, whole], Writing(style, style, style))
+    inches, brackets = zip(*(words[f.id].rstrip("]").split(" [") for f in [*links, whole]), strict=True)
+    for figures in (inches, brackets):
+        assert sum(value(f) for f in figures[:-1]) == value(figures[-1])
+
+
+def test_two_facts_with_one_id_are_refused():
+    with pytest.raises(BadFact, match="there are two facts with this id"):
+        write_figures([lone(0, 1), lone(0, 1)], metric_writing())
+
+
+def test_a_chain_with_two_roundings_is_refused():
+    a, b = chain([0, 10, 20])
+    other = Fact("x", b.a, b.b, b.rank, b.views, 90.0, chain="c", rounding="cut")
+    with pytest.raises(BadFact, match=r"chain c: its links are rounded as \['cut', 'general'\]"):
+        write_figures([a, other], metric_writing())
+
+
+def test_a_note_without_words_is_refused():
+    with pytest.raises(BadFact, match="a note needs words"):
+        write_figures([Fact("n", at("n", 0, 0), at("n", 0, 0), Rank.SIZE, (VIEW,), kind="note")], metric_writing())

@@ -196,7 +196,9 @@ def _support(bench: Bench, plan: Plan, hand: str, shelf: Blank) -> None:
         bench.hardware.append(Hardware(f"screw:{kicker.id}", "wood screw", 2, (kicker.id, shelf.id)))
     elif room < 0:
         underside = plan.writing - plan.stocks.of("shelf").thickness
-        notch = Box(bay0, bay1, -1.0, plan.usable + 1.0, underside, underside - room)
+        # the shelf shrinks towards its front, the bar doesn't
+        end = plan.usable + 1.0 + plan.season.loss(plan.usable, plan.stocks.of("shelf"))
+        notch = Box(bay0, bay1, -1.0, end, underside, underside - room)
         shelf.sink_box("notch", notch, "+z", id=f"notch:{shelf.id}:{bar.id}", purpose=f"room over {bar.name}")
 
 

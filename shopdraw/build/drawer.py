@@ -59,7 +59,8 @@ def drawer_size(plan: Plan, row: Row) -> DrawerSize:
     front, side = plan.stocks.of("drawer.front"), plan.stocks.of("drawer.side")
     reveal = plan.length_choice(row.key, "reveal")
     clear = plan.length_choice(row.key, "side_clearance", 1.5 if lipped else reveal)
-    need = math.ceil(10 * (plan.season.gain(row.height, side) + LEAST_TOP_MM)) / 10
+    grows = max(plan.season.gain(row.height, side), plan.season.gain(row.height, front))
+    need = math.ceil(10 * (grows + LEAST_TOP_MM)) / 10
     above = plan.length_choice(row.key, "top_clearance", need)
     lip_thickness = plan.length_choice(row.key, "lip_thickness")
     entry = plan.length_choice(row.key, "entry")

@@ -52,6 +52,7 @@ def _panel(bench: Bench, plan: Plan, size: LidSize) -> Blank:
     y, z = s.on_slope(s.joint_gap / 2, s.pin_above)
     frame = Frame((-1.0, 0.0, 0.0), up, inwards, (right, y, z))
     middle = plan.width / 2
+    # The hinge line is held with the front plane, where the shelf is fixed too.
     pin: Vec3 = (middle, s.pin[0], s.pin[1])
     return bench.lay_in(
         "lid",
@@ -61,7 +62,7 @@ def _panel(bench: Bench, plan: Plan, size: LidSize) -> Blank:
         frame,
         size.width,
         size.length - s.joint_gap / 2,
-        fixing=Fixing("shelf.writing", pin, _rest(plan, size, pin)),
+        fixing=Fixing("", pin, _rest(plan, size, pin)),
     )
 
 

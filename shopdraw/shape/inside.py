@@ -4,21 +4,37 @@ from __future__ import annotations
 
 import math
 
-from shopdraw.shape.path import Path, Point, arc_of, flattened
+from shopdraw.shape.path import Corner, Path, Point, arc_of
+
+_NUDGE = (3.1e-10, 1.7e-10)
+"""A point exactly on a chord or level with a corner is looked at a little beside, where the count is sure, mm."""
 
 
 def depth_inside(outline: Path, point: Point) -> float:
     """How deep a point lies inside an outline, mm; below 0 outside. Arcs are true."""
-    nearest, inside = math.inf, False
+    nearest = min(_distance((here.x, here.y), (there.x, there.y), here.bulge, point) for here, there in outline.pairs())
+    return nearest if _is_inside(outline, (point[0] + _NUDGE[0], point[1] + _NUDGE[1])) else -nearest
+
+
+def _is_inside(outline: Path, point: Point) -> bool:
+    """Even or odd: how often a ray meets the straight chords, and how many arcs' segments hold the point."""
+    x, y = point
+    inside = False
     for here, there in outline.pairs():
-        nearest = min(nearest, _distance((here.x, here.y), (there.x, there.y), here.bulge, point))
-    points = flattened(outline)
-    for i, a in enumerate(points):
-        b = points[i - 1]
-        crosses = (a[1] > point[1]) != (b[1] > point[1])
-        if crosses and point[0] < a[0] + (b[0] - a[0]) * (point[1] - a[1]) / (b[1] - a[1]):
+        if (here.y > y) != (there.y > y) and x < there.x + (here.x - there.x) * (y - there.y) / (here.y - there.y):
             inside = not inside
-    return nearest if inside else -nearest
+        if here.bulge and _in_segment(here, there, point):
+            inside = not inside
+    return inside
+
+
+def _in_segment(here: Corner, there: Corner, point: Point) -> bool:
+    """Whether a point lies between an arc and its chord."""
+    left = (there.x - here.x) * (point[1] - here.y) - (there.y - here.y) * (point[0] - here.x)
+    if left * here.bulge > 0.0:  # an arc that turns left bows out to the right of its chord
+        return False
+    arc = arc_of((here.x, here.y), (there.x, there.y), here.bulge)
+    return math.dist(point, arc.centre) < arc.radius
 
 
 def _distance(start: Point, end: Point, bulge: float, point: Point) -> float:

@@ -126,23 +126,6 @@ def test_a_rounded_end_cut_along_its_own_arc_leaves_no_skin():
     assert len(solid(cut).decompose()) == 1
 
 
-def test_open_segments_of_a_stopped_dado():
-    outline = rectangle(0, 0, 400, 300)
-    assert open_segments(outline, 20.0, dado(50, 20, 6, (0, 290))) == (0,)
-    assert open_segments(outline, 20.0, dado(50, 20, 6, (10, 290))) == ()
-    assert open_segments(outline, 20.0, dado(50, 20, 6, (-5, 305))) == (0, 2)
-
-
-def test_open_segments_on_an_edge_and_on_an_end():
-    outline = rectangle(0, 0, 400, 300)
-    rabbet = Cut("rabbet", Face.FAR, 0.0, 6.0, rectangle(0, -8, 400, 0))
-    assert open_segments(outline, 20.0, rabbet) == (1, 2, 3)
-    mortise = Cut("mortise", Face.FAR, 0.0, 30.0, rectangle(100, -14, 140, -6))
-    assert open_segments(outline, 20.0, mortise) == ()
-    end = Cut("tenon", Face.FOOT, 0.0, 30.0, rectangle(0, -20, 300, 0))
-    assert open_segments(outline, 20.0, end) == (0, 1, 2, 3)
-
-
 def test_placed_boards_stand_where_their_frames_say():
     assert placed_solid(box_board()).bounding_box() == pytest.approx((0, 0, 0, 100, 60, 20))
     left, right = cupboard()[:2]

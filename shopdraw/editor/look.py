@@ -51,7 +51,7 @@ class Colours:
 
 
 LIGHT = Colours(
-    surround="#d9d4c7", paper="#fbfaf5", ink="#23211e", faint="#8d877b", figure="#4a5a68", accent="#0f6b5c",
+    surround="#d9d4c7", paper="#fbfaf5", ink="#23211e", faint="#a39d90", figure="#4a5a68", accent="#0f6b5c",
     glow="#bfe3d6", panel="#f1eee6", field="#ffffff", words="#262420", dim="#5f5a50", line="#c4bdae", wrong="#9a3412",
 )  # fmt: skip
 DARK = Colours(

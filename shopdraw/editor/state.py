@@ -64,9 +64,9 @@ def state_of(text: str, source: str = "piece", variant: str | None = None) -> St
     except PieceError as error:
         return State(text, None, None, error.faults)
     try:
-        return State(text, piece, build(piece.design))
+        return State(piece.text, piece, build(piece.design))
     except CannotBuild as error:
-        return State(text, piece, None, with_lines(error.faults, piece.text))
+        return State(piece.text, piece, None, with_lines(error.faults, piece.text))
 
 
 def changed_text(text: str, settings: Iterable[Setting]) -> str:

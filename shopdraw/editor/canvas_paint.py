@@ -1,0 +1,122 @@
+"""What the canvas paints, layer by layer. Functions of values and a painter; the widget decides what and when."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
+
+from shopdraw.editor.look import Colours
+from shopdraw.shape.path import Point
+from shopdraw.view.draft import DraftFace
+
+GRIP_LONG, GRIP_WIDE = 22.0, 8.0
+"""A handle's length across its way and its width along it, pixels."""
+
+
+def paint_faces(painter: QPainter, faces: Iterable[DraftFace], colours: Colours) -> None:
+    """Paints a draft: each face filled and outlined over what lies behind it."""
+    fill = QBrush(colours.colour("paper"))
+    edge = QPen(colours.colour("ink"), 1.2)
+    edge.setCosmetic(True)
+    edge.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    thin = QPen(colours.colour("faint"), 1.0)
+    thin.setCosmetic(True)
+    for face in faces:
+        painter.setPen(thin if face.cut else edge)
+        painter.setBrush(Qt.BrushStyle.NoBrush if face.cut else fill)
+        painter.drawPolygon(QPolygonF([QPointF(x, y) for x, y in face.points]))
+
+
+def contour(faces: Iterable[DraftFace]) -> QPainterPath:
+    """What faces cover together."""
+    path = QPainterPath()
+    path.setFillRule(Qt.FillRule.WindingFill)
+    for face in faces:
+        if not face.cut:
+            path.addPolygon(QPolygonF([QPointF(x, y) for x, y in (*face.points, face.points[0])]))
+    return path
+
+
+def paint_glow(painter: QPainter, path: QPainterPath, colours: Colours) -> None:
+    """Paints what is pointed at: filled, and outlined so that it isn't told by colour alone."""
+    painter.fillPath(path, QBrush(colours.colour("glow")))
+    edge = QPen(colours.colour("accent"), 2.4)
+    edge.setCosmetic(True)
+    painter.strokePath(path, edge)
+
+
+def paint_grip(painter: QPainter, at: QPointF, along: Point, colours: Colours, *, strong: bool, focus: bool) -> None:
+    """Paints a handle: a bar across the way it moves, with an arrow either way when it is pointed at.
+
+    Args:
+        painter: standing in pixels.
+        at: where.
+        along: the way it moves, on the canvas (y up).
+        colours: of the look.
+        strong: pointed at or held.
+        focus: chosen with the keyboard.
+    """
+    upright = abs(along[0]) > abs(along[1])
+    long, wide = (GRIP_LONG, GRIP_WIDE) if not strong else (GRIP_LONG + 4, GRIP_WIDE + 2)
+    size = (wide, long) if upright else (long, wide)
+    box = QRectF(at.x() - size[0] / 2, at.y() - size[1] / 2, *size)
+    accent = colours.colour("accent")
+    painter.setPen(QPen(colours.colour("paper"), 1.5))
+    painter.setBrush(accent)
+    painter.drawRoundedRect(box, wide / 2, wide / 2)
+    if strong or focus:
+        reach = wide / 2 + 4
+        for way in (-1, 1):
+            tip = QPointF(at.x() + way * (reach + 7), at.y()) if upright else QPointF(at.x(), at.y() + way * (reach + 7))
+            foot = QPointF(at.x() + way * reach, at.y()) if upright else QPointF(at.x(), at.y() + way * reach)
+            side = QPointF(0, 5) if upright else QPointF(5, 0)
+            painter.drawPolygon(QPolygonF([tip, foot + side, foot - side]))
+    if focus:
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(QPen(accent, 1.5, Qt.PenStyle.DotLine))
+        painter.drawRoundedRect(box.adjusted(-5, -5, 5, 5), 6, 6)
+
+
+def paint_label(
+    painter: QPainter, at: QPointF, lines: Sequence[tuple[str, bool]], font: QFont, colours: Colours, room: QRectF
+) -> QRectF:
+    """Paints a small slip of words beside the pointer.
+
+    Args:
+        painter: standing in pixels.
+        at: its upper left corner, if there is room.
+        lines: words, and whether they are strong.
+        font: of the words.
+        colours: of the look.
+        room: where it must stay.
+    Returns:
+        Where it stands.
+    """
+    strong = QFont(font)
+    strong.setBold(True)
+    fonts = [strong if bold else font for _, bold in lines]
+    widths = [QFontMetricsF(f).horizontalAdvance(words) for f, (words, _) in zip(fonts, lines, strict=True)]
+    high = QFontMetricsF(strong).height() + 3
+    width, height = max(widths) + 20, high * len(lines) + 12
+    x = min(max(at.x(), room.left() + 4), room.right() - width - 4)
+    y = min(max(at.y(), room.top() + 4), room.bottom() - height - 4)
+    box = QRectF(x, y, width, height)
+    painter.setPen(QPen(colours.colour("accent"), 1.5))
+    painter.setBrush(colours.colour("field"))
+    painter.drawRoundedRect(box, 4, 4)
+    painter.setPen(colours.colour("words"))
+    for number, (f, (words, _)) in enumerate(zip(fonts, lines, strict=True)):
+        painter.setFont(f)
+        painter.drawText(QPointF(x + 10, y + 6 + high * number + QFontMetricsF(f).ascent()), words)
+    return box
+
+
+def paint_projection(painter: QPainter, lines: Iterable[tuple[QPointF, QPointF]], colours: Colours) -> None:
+    """Paints lines that lead from a board in one view to the same board in another."""
+    line = QPen(QColor(colours.accent), 1.0)
+    line.setDashPattern([2.0, 5.0])
+    painter.setPen(line)
+    for start, end in lines:
+        painter.drawLine(start, end)

@@ -1,0 +1,102 @@
+"""The hand on a handle: drags and arrow keys become drafts, and one undo step when the hand lets go."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject, Signal
+
+from shopdraw.editor.canvas import Canvas
+from shopdraw.editor.drag import Drag, Step
+from shopdraw.editor.handle import Handle
+from shopdraw.editor.open_piece import OpenPiece
+from shopdraw.editor.overlay import real_ratios
+from shopdraw.editor.shown_size import shown_for
+from shopdraw.shape.path import Point
+
+
+class Hand(QObject):
+    """Joins the canvas's handles to the open piece.
+
+    Signals:
+        said: a sentence about what a drag did besides moving.
+    """
+
+    said = Signal(str)
+
+    def __init__(self, piece: OpenPiece, canvas: Canvas) -> None:
+        super().__init__(canvas)
+        self._piece = piece
+        self._canvas = canvas
+        self._drag: Drag | None = None
+        self.decimal_sign = "."
+        canvas.grip_taken.connect(self._take)
+        canvas.grip_moved.connect(self._move)
+        canvas.grip_left.connect(self._leave)
+        canvas.grip_given_up.connect(self._give_up)
+        canvas.grip_nudged.connect(self._nudge)
+
+    @property
+    def busy(self) -> bool:
+        """Whether a drag is under way."""
+        return self._drag is not None
+
+    def _take(self, handle: Handle, point: Point) -> None:
+        self._drag = self._drag_of(handle, point)
+        self._canvas.show_label(self._words(self._drag.step))
+
+    def _move(self, point: Point, fine: bool) -> None:  # noqa: FBT001  # a signal's argument
+        if self._drag is not None:
+            step = self._drag.to(point, reach=self._canvas.scaled_reach(), fine=fine)
+            self._canvas.show_label(self._words(step))
+            self._piece.draft(step.state)
+
+    def _leave(self) -> None:
+        drag, self._drag = self._drag, None
+        self._canvas.show_label(())
+        if drag is not None:
+            self._finish(drag)
+
+    def _give_up(self) -> None:
+        drag, self._drag = self._drag, None
+        self._canvas.show_label(())
+        if drag is not None:
+            self._piece.draft(drag.before)
+
+    def _nudge(self, handle: Handle, count: int, fine: bool) -> None:  # noqa: FBT001
+        drag = self._drag_of(handle, handle.at)
+        step = drag.nudged(count, fine=fine)
+        self._finish(drag)
+        if step.limit:
+            self.said.emit(step.limit)
+
+    def _finish(self, drag: Drag) -> None:
+        changed = drag.step.state.text != drag.before.text
+        self._piece.take(drag.step.state, drag.handle.name)
+        if changed and drag.handle.warns:
+            self.said.emit(drag.handle.warns)
+
+    def _drag_of(self, handle: Handle, point: Point) -> Drag:
+        return Drag(self._piece.state, handle, point, source=self._piece.source, variant=self._piece.variant)
+
+    def _words(self, step: Step) -> tuple[tuple[str, bool], ...]:
+        """What is said beside the pointer: the size, how far it has moved, what holds it, why it stops."""
+        drag = self._drag
+        design = step.state.design
+        if drag is None or design is None:
+            return ()
+        shown, handle = shown_for(design, self.decimal_sign), drag.handle
+        size = shown.angle(step.value) if handle.angle else shown.length_with_unit(step.value)
+        lines = [(f"{handle.name}  {size}", True)]
+        by = step.value - handle.value
+        if abs(by) > 1e-6:
+            told = shown.angle(by) if handle.angle else shown.length(by)
+            lines.append((self.tr("moved by {by}").format(by=told if by < 0 else f"+{told}"), False))
+        if step.says:
+            lines.append((step.says, False))
+        elif step.state.assembly is not None and handle.id.startswith("case."):
+            ratio = real_ratios(step.state.assembly)[0]
+            lines.append((f"{ratio.name} = {shown.number(ratio.ratio, 3)} : 1", False))
+        if step.limit:
+            lines.append((self.tr("Stops here: {why}").format(why=step.limit), True))
+        elif handle.warns:
+            lines.append((handle.warns, False))
+        return tuple(lines)

@@ -1,0 +1,143 @@
+"""The piece that is open: its state, its undo steps, its file. The window hears of every change from here."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QUndoStack
+
+from shopdraw.editor.change import Change
+from shopdraw.editor.state import CannotSet, Setting, State, changed_text, state_of
+from shopdraw.piece.fault import PieceError
+from shopdraw.piece.reading import BYTE_ORDER_MARK, piece_text
+from shopdraw.piece.saving import save_piece
+
+EMPTY = State("", None, None)
+
+
+class OpenPiece(QObject):
+    """One open piece.
+
+    Signals:
+        changed: the state is another one.
+        drafted: a drag is under way; the state given is shown meanwhile and is no step of its own.
+        filed: it was opened, saved or named.
+        refused: a change can't be; the sentence says why.
+    """
+
+    changed = Signal(object)
+    drafted = Signal(object)
+    filed = Signal()
+    refused = Signal(str)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.state = EMPTY
+        self.path: Path | None = None
+        self.variant: str | None = None
+        self.seen: bytes | None = None
+        self.undo = QUndoStack(self)
+
+    @property
+    def source(self) -> str:
+        """What faults call the piece: its file's name."""
+        return self.path.name if self.path else "new piece"
+
+    @property
+    def unsaved(self) -> bool:
+        """Whether something would be lost without saving."""
+        return not self.undo.isClean()
+
+    def open_file(self, path: Path) -> None:
+        """Opens a file; what is wrong with it becomes the state's faults."""
+        self.path = path
+        self.variant = None
+        try:
+            text = piece_text(path)
+            self.seen = path.read_bytes()
+        except PieceError as error:
+            self.seen = None
+            self._begin(State("", None, None, error.faults))
+            return
+        self._begin(state_of(text, self.source))
+
+    def begin(self, text: str, *, path: Path | None = None, unsaved: bool = False) -> None:
+        """Begins with a text: a new piece, or one recovered.
+
+        Args:
+            text: a piece file's text.
+            path: the file that it belongs to, if any.
+            unsaved: whether it differs from what its file holds.
+        """
+        self.path = path
+        self.variant = None
+        self.seen = path.read_bytes() if path is not None and path.is_file() else None
+        self._begin(state_of(text, self.source))
+        if unsaved:
+            self.undo.resetClean()
+
+    def save(self, path: Path | None = None) -> None:
+        """Writes the text to its file, or to another one that it then belongs to.
+
+        Raises:
+            CannotSave: nothing was written; the piece stays unsaved.
+        """
+        target = path or self.path
+        if target is None:
+            raise ValueError("a piece without a file is saved under a name")
+        save_piece(target, self._file_text())
+        self.path = target
+        self.seen = target.read_bytes()
+        self.undo.setClean()
+        self.filed.emit()
+
+    def set_values(self, settings: Iterable[Setting], words: str) -> bool:
+        """Changes values as one undo step; False where it can't be, after saying why."""
+        settings = tuple(settings)
+        try:
+            text = changed_text(self.state.text, settings)
+        except CannotSet as error:
+            self.refused.emit(str(error))
+            return False
+        after = state_of(text, self.source, self.variant)
+        if not after.sound:
+            self.refused.emit(after.faults[0].right if after.faults else "it can't be built so")
+            return False
+        self.take(after, words)
+        return True
+
+    def set_text(self, text: str, words: str) -> None:
+        """Takes another text as one undo step, sound or not."""
+        self.take(state_of(text, self.source, self.variant), words)
+
+    def take(self, after: State, words: str) -> None:
+        """Goes to a state as one undo step; nothing happens where it is the same text."""
+        if after.text != self.state.text:
+            self.undo.push(Change(self._show, self.state, after, words))
+        else:
+            self.draft(self.state)
+
+    def draft(self, state: State) -> None:
+        """Shows a state while a hand is dragging."""
+        self.drafted.emit(state)
+
+    def choose_variant(self, name: str | None) -> None:
+        """Lays a variant over the file, or shows the file as it is."""
+        self.variant = name
+        self._show(state_of(self.state.text, self.source, name))
+
+    def _show(self, state: State) -> None:
+        self.state = state
+        self.changed.emit(state)
+
+    def _begin(self, state: State) -> None:
+        self.undo.clear()
+        self.undo.setClean()
+        self._show(state)
+        self.filed.emit()
+
+    def _file_text(self) -> str:
+        marked = self.seen is not None and self.seen.startswith(BYTE_ORDER_MARK.encode())
+        return (BYTE_ORDER_MARK if marked and not self.state.text.startswith(BYTE_ORDER_MARK) else "") + self.state.text

@@ -1,0 +1,77 @@
+"""From a state to the scene that the canvas shows. Knows no Qt."""
+
+from __future__ import annotations
+
+from shopdraw.drawing.mark import Mark
+from shopdraw.editor.arrangement import DIRECTIONS, arrange, third_angle
+from shopdraw.editor.figure import figures_of
+from shopdraw.editor.handle import handles_of
+from shopdraw.editor.motion import dado_marks, motion_marks
+from shopdraw.editor.overlay import overlay_marks
+from shopdraw.editor.scene import Layers, Scene
+from shopdraw.editor.shown_size import shown_for
+from shopdraw.editor.state import State
+from shopdraw.editor.views import Views
+from shopdraw.piece.design import Design
+from shopdraw.view.draft import DraftFace, draft
+from shopdraw.wood.assembly import Assembly
+
+GAP_PART, LEAST_GAP_MM = 0.24, 180.0
+"""Between the views: a part of the front view's diagonal half, and never less than that."""
+
+
+def scene_of(state: State, layers: Layers, decimal_sign: str, lines: Views | None = None) -> Scene:
+    """What the canvas shows of a state.
+
+    Args:
+        state: sound: read and built.
+        layers: what is wanted beside the visible lines.
+        decimal_sign: the reader's.
+        lines: full views, once they are there.
+    Raises:
+        ValueError: the state isn't sound.
+    """
+    design, assembly = state.design, state.assembly
+    if design is None or assembly is None:
+        raise ValueError("only a piece that can be built is shown")
+    faces: dict[str, tuple[DraftFace, ...]] = {
+        view: draft(assembly.boards, direction) for view, direction in DIRECTIONS.items()
+    }
+    return Scene(
+        standings=arrange(assembly, third=third_angle(design), gap=gap_of(assembly)),
+        faces=faces,
+        lines=lines,
+        figures=figures_of(state),
+        handles=handles_of(state),
+        shown=shown_for(design, decimal_sign),
+        style=style_of(design),
+        over=over_marks(state, layers),
+    )
+
+
+def over_marks(state: State, layers: Layers) -> dict[str, dict[str, tuple[Mark, ...]]]:
+    """The marks of the layers that are wanted, by layer and view."""
+    assembly = state.assembly
+    if assembly is None:
+        return {}
+    made: dict[str, dict[str, tuple[Mark, ...]]] = {}
+    for view, direction in DIRECTIONS.items():
+        if layers.dados:
+            made.setdefault("dados", {})[view] = dado_marks(assembly, direction)
+        if layers.swing:
+            made.setdefault("swing", {})[view] = motion_marks(assembly, direction, "turn")
+        if layers.travel:
+            made.setdefault("travel", {})[view] = motion_marks(assembly, direction, "slide")
+        if layers.overlay:
+            made.setdefault("overlay", {})[view] = overlay_marks(assembly, view, layers.overlay)
+    return made
+
+
+def gap_of(assembly: Assembly) -> float:
+    """Room between the views, mm."""
+    return max(LEAST_GAP_MM, GAP_PART * (assembly.width + assembly.height) / 2)
+
+
+def style_of(design: Design) -> str:
+    """The drawing style: as the piece says, else by its unit."""
+    return design.drawing.style or ("asme" if design.piece.units == "inch" else "iso")

@@ -1,0 +1,61 @@
+"""How sizes are shown on the screen: in the piece's unit, rounded as its drawings are, with the reader's decimal sign.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from shopdraw.measure import Style, Unit, fractions, millimetres, write_angle, write_length
+from shopdraw.piece.design import Design
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """The way of showing sizes.
+
+    Attributes:
+        unit: the piece's.
+        style: of lengths.
+        decimal_sign: "." or ",".
+    """
+
+    unit: Unit
+    style: Style
+    decimal_sign: str
+
+    def length(self, mm: float) -> str:
+        """A length without its unit, as on a drawing."""
+        sign = "−" if mm < 0 else ""
+        return sign + write_length(abs(mm), self.style)
+
+    def length_with_unit(self, mm: float) -> str:
+        """A length with its unit, as in a sentence."""
+        return f"{self.length(mm)} {self.unit.short}"
+
+    def angle(self, degrees: float) -> str:
+        """An angle."""
+        return write_angle(degrees, self.decimal_sign)
+
+    def number(self, value: float, places: int = 3) -> str:
+        """A bare number."""
+        text = f"{value:.{places}f}".rstrip("0").rstrip(".")
+        return text.replace(".", self.decimal_sign)
+
+
+def shown_for(design: Design, decimal_sign: str = ".") -> Shown:
+    """How a piece's sizes are shown.
+
+    Args:
+        design: its unit and the fraction that it prints.
+        decimal_sign: the reader's own.
+    """
+    unit = Unit.INCH if design.piece.units == "inch" else Unit.MM
+    denominator = design.drawing.denominator
+    if denominator not in (1, 2, 4, 8, 16, 32, 64):
+        denominator = 16
+    style = (
+        fractions(denominator)
+        if unit is Unit.INCH
+        else millimetres("0.5", "," if decimal_sign == "," else ".", trailing_zeros=False)
+    )
+    return Shown(unit, style, "," if decimal_sign == "," else ".")

@@ -1,0 +1,123 @@
+"""Work that would hold up the window, done in a worker process: full views and findings.
+
+Threads would gain nothing (one piece of Python runs at a time), and a process of its own keeps its solids between jobs.
+"""
+
+from __future__ import annotations
+
+import multiprocessing
+from collections.abc import Callable
+from concurrent.futures import Future, ProcessPoolExecutor
+from dataclasses import dataclass
+
+from PySide6.QtCore import QObject, Signal
+
+from shopdraw.editor.state import State
+from shopdraw.editor.views import Views, full_views
+from shopdraw.piece.design import Design
+from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.finding import Finding
+
+
+@dataclass(frozen=True, slots=True)
+class Worked:
+    """What a worker made of a state.
+
+    Attributes:
+        views: full views.
+        found: findings, worst first.
+    """
+
+    views: Views | None = None
+    found: tuple[Finding, ...] | None = None
+
+
+def views_job(assembly: Assembly) -> Worked:
+    """Full views of a piece."""
+    return Worked(views=full_views(assembly))
+
+
+def findings_job(design: Design, assembly: Assembly) -> Worked:
+    """What is wrong with a piece."""
+    # Only the worker process needs the checks: the window opens without loading them.
+    from shopdraw.check import findings
+
+    return Worked(found=tuple(findings(design, assembly)))
+
+
+class Working(QObject):
+    """Works out views and findings of the latest state; what was asked for earlier and isn't begun is dropped.
+
+    Signals:
+        done: a state and what was worked out of it.
+        failed: a sentence, when a job broke down.
+    """
+
+    done = Signal(object, object)
+    failed = Signal(str)
+
+    def __init__(self, parent: QObject | None = None, *, apart: bool = True) -> None:
+        """Makes ready.
+
+        Args:
+            parent: owner.
+            apart: in a worker process; else at once, in this one.
+        """
+        super().__init__(parent)
+        self._apart = apart
+        self._pool: ProcessPoolExecutor | None = None
+        self._waiting: list[Future[Worked]] = []
+
+    def warm(self) -> None:
+        """Starts the worker process before it is needed."""
+        if self._apart:
+            self._executor().submit(_nothing)
+
+    def ask(self, state: State) -> None:
+        """Asks for views and findings of a state, the views first."""
+        design, assembly = state.design, state.assembly
+        if design is None or assembly is None:
+            return
+        for future in self._waiting:
+            future.cancel()
+        self._waiting = [
+            self._do(state, views_job, assembly),
+            self._do(state, findings_job, design, assembly),
+        ]
+
+    def close(self) -> None:
+        """Ends the worker process."""
+        if self._pool is not None:
+            self._pool.shutdown(wait=True, cancel_futures=True)
+            self._pool = None
+
+    def _do(self, state: State, job: Callable[..., Worked], *of: object) -> Future[Worked]:
+        if self._apart:
+            future = self._executor().submit(job, *of)
+        else:
+            future = Future()
+            try:
+                future.set_result(job(*of))
+            except Exception as error:  # noqa: BLE001  # told below, as a worker's own breakdown is
+                future.set_exception(error)
+        # Signals cross from the pool's thread to the window's by Qt's own queue.
+        future.add_done_callback(lambda finished: self._tell(state, finished))
+        return future
+
+    def _tell(self, state: State, future: Future[Worked]) -> None:
+        if future.cancelled():
+            return
+        error = future.exception()
+        if error is not None:
+            self.failed.emit(f"{type(error).__name__}: {error}")
+        else:
+            self.done.emit(state, future.result())
+
+    def _executor(self) -> ProcessPoolExecutor:
+        if self._pool is None:
+            self._pool = ProcessPoolExecutor(1, mp_context=multiprocessing.get_context("spawn"))
+        return self._pool
+
+
+def _nothing() -> Worked:
+    return Worked()

@@ -1,0 +1,164 @@
+"""Drags through real mouse events change the piece file's text, the figures, and nothing else."""
+
+from __future__ import annotations
+
+import tomllib
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPointF, Qt
+
+from shopdraw.editor.window import Window
+from tests.editor.gestures import click, drag, move, press
+
+
+@pytest.fixture
+def open_desk(window: Window, desk: Path, qtbot) -> Window:
+    window.open_file(desk)
+    window.show()
+    qtbot.waitExposed(window)
+    window.grab()
+    return window
+
+
+def value(window: Window, *keys: str) -> object:
+    found: object = tomllib.loads(window.piece.state.text)
+    for key in keys:
+        assert isinstance(found, dict)
+        found = found.get(key)
+    return found
+
+
+# The desk is built in inches: 36 wide, 41 1/2 high, 19 1/2 deep, writing 29 1/2, top 9 1/4; a drag holds to 1/4 in.
+@pytest.mark.parametrize(
+    ("handle", "by_mm", "keys", "typed"),
+    [
+        ("case.width@front", (25.4, 0), ("case", "width"), "37"),
+        ("case.width@plan", (-50.8, 0), ("case", "width"), "34"),
+        ("case.height@front", (0, 25.4), ("case", "height"), "42 1/2"),
+        ("case.height@side", (0, -12.7), ("case", "height"), "41"),
+        ("case.depth@side", (12.7, 0), ("case", "depth"), "20"),
+        ("case.depth@plan", (0, 25.4), ("case", "depth"), "20 1/2"),
+        ("slant.top_depth@side", (25.4, 0), ("slant", "top_depth"), "8 1/4"),
+        ("slant.writing_height@side", (0, 12.7), ("slant", "writing_height"), "30"),
+        ("slant.writing_height@front", (0, -12.7), ("slant", "writing_height"), "29"),
+    ],
+)
+def test_a_drag_sets_its_input(open_desk: Window, handle: str, by_mm, keys, typed: str) -> None:
+    drag(open_desk.canvas, handle, by_mm)
+    assert value(open_desk, *keys) == typed
+    assert open_desk.piece.undo.count() == 1
+
+
+def test_a_drag_shows_its_size_while_it_goes_on(open_desk: Window) -> None:
+    canvas = open_desk.canvas
+    drag(canvas, "case.width@front", (25.4, 0), let_go=False)
+    assert canvas.label[0][0] == "Width  37 in"
+    assert next(f for f in canvas.scene.figures if f.name == "Width").value == pytest.approx(37 * 25.4)
+    assert value(open_desk, "case", "width") == "36"
+
+
+def test_shift_drags_fine(open_desk: Window) -> None:
+    drag(open_desk.canvas, "case.width@front", (3.2, 0), keys=Qt.KeyboardModifier.ShiftModifier)
+    assert value(open_desk, "case", "width") == "36 1/8"
+
+
+def test_escape_gives_up_a_drag(open_desk: Window, qtbot) -> None:
+    before = open_desk.piece.state.text
+    drag(open_desk.canvas, "case.width@front", (60, 0), let_go=False)
+    qtbot.keyClick(open_desk.canvas, Qt.Key.Key_Escape)
+    assert open_desk.piece.state.text == before
+    assert open_desk.piece.undo.count() == 0
+    assert open_desk.canvas.scene.shown is not None
+    assert next(f for f in open_desk.canvas.scene.figures if f.name == "Width").value == pytest.approx(36 * 25.4)
+
+
+def test_dragging_a_division_that_a_rule_made_gives_the_sizes_and_says_so(open_desk: Window, qtbot) -> None:
+    with qtbot.waitSignal(open_desk.hand.said) as said:
+        drag(open_desk.canvas, "opening.bank.divide/1@front", (0, -12.7))
+    divide = value(open_desk, "opening", "bank", "divide")
+    assert isinstance(divide, dict)
+    assert divide["rule"] == "given"
+    assert "step" not in divide
+    assert divide["sizes"][0] == "4 3/4"
+    assert "given" in said.args[0]
+
+
+def test_a_drag_stops_where_the_piece_cannot_be_built_and_says_why(open_desk: Window) -> None:
+    drag(open_desk.canvas, "slant.top_depth@side", (-900, 0), let_go=False)
+    assert any("Stops here" in words for words, _ in open_desk.canvas.label)
+    assert open_desk.canvas.scene.figures
+
+
+def test_arrow_keys_move_the_chosen_handle(open_desk: Window, qtbot) -> None:
+    canvas = open_desk.canvas
+    canvas.setFocus()
+    qtbot.keyClick(canvas, Qt.Key.Key_Tab)
+    assert canvas.chosen_handle == "case.width@front"
+    qtbot.keyClick(canvas, Qt.Key.Key_Right)
+    assert value(open_desk, "case", "width") == "36 1/4"
+    assert "36 1/4" in canvas.accessibleDescription()
+
+
+@pytest.mark.parametrize(
+    ("name", "typed", "keys", "kept"),
+    [
+        ("Width", "35 3/8", ("case", "width"), "35 3/8"),
+        ("Depth", "1/2 of width", ("case", "depth"), "18"),
+        ("Height", "40 + 1 1/2", ("case", "height"), "40 + 1 1/2"),
+        ("Top depth", "9.5", ("slant", "top_depth"), 9.5),
+        ("Writing height", "750 mm", ("slant", "writing_height"), "750 mm"),
+        ("Slant from level", "50", ("slant", "angle"), 50),
+    ],
+)
+def test_typing_into_a_dimension_sets_it(open_desk: Window, qtbot, name: str, typed: str, keys, kept) -> None:
+    canvas = open_desk.canvas
+    figure = next(f for f in canvas.scene.figures if f.name == name)
+    click(canvas, canvas.figure_place(figure.id).center())
+    assert open_desk.entry.isVisible()
+    open_desk.entry.line.selectAll()
+    qtbot.keyClicks(open_desk.entry.line, typed)
+    qtbot.keyClick(open_desk.entry.line, Qt.Key.Key_Return)
+    assert value(open_desk, *keys) == kept
+    assert not open_desk.entry.isVisible()
+
+
+def test_a_derived_dimension_says_what_drives_it_and_typing_takes_its_place(open_desk: Window, qtbot) -> None:
+    canvas = open_desk.canvas
+    figure = next(f for f in canvas.scene.figures if f.name == "Slant from level")
+    click(canvas, canvas.figure_place(figure.id).center())
+    assert "top's depth" in open_desk.entry.hint
+    open_desk.entry.line.setText("50")
+    qtbot.keyClick(open_desk.entry.line, Qt.Key.Key_Return)
+    assert value(open_desk, "slant", "top_depth") is None
+
+
+def test_what_cannot_be_read_or_built_is_said_and_changes_nothing(open_desk: Window, qtbot) -> None:
+    canvas, entry = open_desk.canvas, open_desk.entry
+    before = open_desk.piece.state.text
+    figure = next(f for f in canvas.scene.figures if f.name == "Width")
+    click(canvas, canvas.figure_place(figure.id).center())
+    for text in ("1/2 of length", "31 -1/2", "2"):
+        entry.line.setText(text)
+        qtbot.keyClick(entry.line, Qt.Key.Key_Return)
+        assert entry.isVisible()
+        assert entry.hint
+    assert open_desk.piece.state.text == before
+
+
+def test_the_board_under_the_pointer_lights_up_in_every_view(open_desk: Window) -> None:
+    canvas = open_desk.canvas
+    fact = canvas.scene.standings["front"]
+    middle = canvas.sight.on_screen(fact.on_canvas((450.0, 180.0)))
+    move(canvas, QPointF(*middle), held=False)
+    assert canvas.lit == frozenset({"drawer.4.front"})
+    press(canvas, QPointF(5, 5))
+
+
+def test_the_wheel_zooms_at_the_pointer(open_desk: Window, qtbot) -> None:
+    canvas = open_desk.canvas
+    at = QPointF(300, 200)
+    before = canvas.sight.on_canvas((300, 200))
+    canvas.zoom(1.5, at)
+    after = canvas.sight.on_canvas((300, 200))
+    assert after == pytest.approx(before)

@@ -172,7 +172,7 @@ def _head(grid: _Grid, heads: Sequence[Fitted], title: str, pages: _Pages, look:
     x = pages.area.box[0]
     width = max(grid.width, pages.area.block[0] - x)
     for line in wrapped(title, look.balloon, width)[:1]:
-        pages.add([Text((x, pages.y - look.balloon), line, look.balloon)])
+        pages.add([Text((x, pages.y - 1.2 * look.balloon), line, look.balloon)])
     pages.y -= 2 * look.balloon
     _rule(grid, pages, look)
     _row(grid, heads, [False] * len(heads), pages, look, wide=True)

@@ -80,7 +80,7 @@ def stand_in_projection(
     Third angle: the plan above the front, the right side on its right. First angle: the plan below, the right side on
     its left. Floors are level, the plan is in line with the front.
     """
-    fx0, fy0, fx1, fy1 = front.room
+    fx0, _, fx1, _ = front.room
     sx0, _, sx1, _ = side.room
     side_x = fx1 + BETWEEN_VIEWS - sx0 if third_angle else fx0 - BETWEEN_VIEWS - sx1
     near = [front.room]

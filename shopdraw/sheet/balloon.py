@@ -86,8 +86,9 @@ def _fill_side(
     """Seats as many as a side holds without a clash; gives back the rest."""
     radius = max((_radius(b, look) for b in waiting), default=0.0)
     upright_side = side in ("left", "right")
+    turned = [_turned(b, scale, around, side) for b in waiting]
     held = sorted(
-        (b for b in (_turned(b, scale, around, side) for b in waiting) if _gap(b, scale, around, side) + distance < LONGEST),
+        (b for b in turned if _gap(b, scale, around, side) + distance < LONGEST),
         key=lambda b: (b.target[1] if upright_side else b.target[0], b.target, b.label),
     )
     seated = _seats(held, side, scale, around, distance + radius + _AIR, look)

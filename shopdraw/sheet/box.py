@@ -33,7 +33,12 @@ class Box:
         ax, ay = self.along * self.cos, self.along * self.sin
         bx, by = -self.across * self.sin, self.across * self.cos
         x, y = self.x, self.y
-        return (x - ax - bx, y - ay - by), (x + ax - bx, y + ay - by), (x + ax + bx, y + ay + by), (x - ax + bx, y - ay + by)
+        return (
+            (x - ax - bx, y - ay - by),
+            (x + ax - bx, y + ay - by),
+            (x + ax + bx, y + ay + by),
+            (x - ax + bx, y - ay + by),
+        )
 
     def bounds(self) -> Bounds:
         """The upright box round it."""

@@ -10,6 +10,7 @@ from shopdraw.drawing.explode import dimension_marks
 from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Meaning, Text
 from shopdraw.drawing.sheet import Drawing
 from shopdraw.shape.path import Point
+from shopdraw.shape.path import bounds as path_bounds
 from shopdraw.sheet.balloon import place_balloons
 from shopdraw.sheet.bands import place_bands
 from shopdraw.sheet.box import Bounds, box_of_text, united, words_size
@@ -212,10 +213,9 @@ def _hatch_cleared(
     done: list[Mark] = []
     for mark in marks:
         if isinstance(mark, Area):
-            xs = [c.x for c in mark.outline.corners]
-            ys = [c.y for c in mark.outline.corners]
+            ax0, ay0, ax1, ay1 = path_bounds(mark.outline)
             over = tuple(
-                (x0, y0, x1, y1) for x0, y0, x1, y1 in own if x1 > min(xs) and x0 < max(xs) and y1 > min(ys) and y0 < max(ys)
+                (x0, y0, x1, y1) for x0, y0, x1, y1 in own if x1 > ax0 and x0 < ax1 and y1 > ay0 and y0 < ay1
             )
             done.append(replace(mark, clear=(*mark.clear, *over)) if over else mark)
         else:

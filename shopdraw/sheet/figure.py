@@ -110,7 +110,7 @@ def _chain_figures(
     """Figures of all links: the rows with the fewest links first, so that finer rows make what they print."""
     styles = {chain: _chain_style(chain, links, writing) for chain, links in chains.items()}
     known: dict[Style, dict[Pair, int]] = {}
-    for style in dict.fromkeys(one for style in styles.values() for one in _parts(style)):
+    for style in dict.fromkeys(part for whole in styles.values() for part in _parts(whole)):
         known[style] = {_pair(fact): steps_in(fact.size(), style.step_mm) for fact in lone if fact.rounding != "angle"}
     for chain in sorted(chains, key=lambda name: len(chains[name])):
         facts = chains[chain]

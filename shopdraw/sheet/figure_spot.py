@@ -159,7 +159,8 @@ def _stepped(span: Span, row: Row, look: Look, words: _Words) -> Iterator[tuple[
         for share in (0.0, 0.8, -0.8):
             box = side.point(middle + share * along, t)
             leader = (side.point(middle, row.out), side.point(middle, t - out - 0.6))
-            yield 3, _dimension(span, row, look, span.words, words.baseline(box), words.angle_deg, terminator, leader=leader)
+            at = words.baseline(box)
+            yield 3, _dimension(span, row, look, span.words, at, words.angle_deg, terminator, leader=leader)
 
 
 def stepped_reach(span: Span, row: Row, look: Look, level: int) -> float:
@@ -255,7 +256,8 @@ def spread(wanted: list[float], halves: list[float], fixed: tuple[float, ...]) -
         cells.setdefault(max(cell, max(cells, default=0)), []).append(i)
     places = [0.0] * len(wanted)
     for cell, members in cells.items():
-        found = _spread_between([wanted[i] for i in members], [halves[i] for i in members], walls[cell], walls[cell + 1])
+        own = [wanted[i] for i in members]
+        found = _spread_between(own, [halves[i] for i in members], walls[cell], walls[cell + 1])
         for i, place in zip(members, found, strict=True):
             places[i] = place
     return places
@@ -285,8 +287,9 @@ def _dimension(
     *, leader: tuple[Point, ...] = (), extension: tuple[bool, bool] = (True, True),
 ) -> Dimension:
     side, fact = row.side, span.fact
+    broken = look.style == "asme" and bool(words) and not leader and not row.run.running
     return Dimension(
         fact.id, "running" if row.run.running else "linear", side.point(*span.a), side.point(*span.b),
         side.direction_deg, side.point(span.low, row.out), words, at, angle_deg, look.figure, fact.size(), terminator,
-        leader, None, fact.board, extension, look.style == "asme" and bool(words) and not leader and not row.run.running,
+        leader, None, fact.board, extension, broken,
     )

@@ -19,7 +19,7 @@ from shopdraw.sheet.trial import Tried, fits, stand, tried, words_free
 _STEP = 2.0
 _SLANT_ROWS = 40
 _DEAREST = 400.0
-"""A dimension whose extension lines cost more (eight lines of the view crossed) isn't read any more: it goes elsewhere."""
+"""A dimension whose extension lines cost more (eight lines crossed) isn't read any more: it goes elsewhere."""
 _COST_OF_STEP = 8.0
 _FAR_FROM_ARC = 12.0
 """Words whose middle would be further from their arc get a leader."""
@@ -89,7 +89,9 @@ def _stood(best: tuple[float, Tried] | None, ground: Ground) -> Dimension | None
     return best[1].dimension
 
 
-def place_angle(fact: Fact, vertex: Point, a: Point, b: Point, words: str, ground: Ground, look: Look) -> Dimension | None:
+def place_angle(
+    fact: Fact, vertex: Point, a: Point, b: Point, words: str, ground: Ground, look: Look
+) -> Dimension | None:
     """An angle between two legs, its figure beside the arc or at a leader; None where there is no room."""
     best: tuple[float, Tried] | None = None
     for price, dimension in _angle_spots(fact, vertex, a, b, words, look):
@@ -142,8 +144,9 @@ def _distances(span: Span, side: Side, outline: Bounds, look: Look) -> Iterator[
     for i in range(1, math.ceil((high - low) / _STEP)):
         places += [middle + i * _STEP, middle - i * _STEP]
     places += [high + look.first_row, low - look.first_row]
-    places = [out for out in places if low <= out <= high or out >= high + look.first_row or out <= low - look.first_row]
-    yield from sorted(places, key=lambda out: abs(out - middle))
+    near = look.first_row
+    kept = [out for out in places if low <= out <= high or out >= high + near or out <= low - near]
+    yield from sorted(kept, key=lambda out: abs(out - middle))
 
 
 def _price_of_extensions(span: Span, row: Row, ground: Ground) -> float:

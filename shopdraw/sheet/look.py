@@ -116,7 +116,8 @@ def look_for(style: str, group: str, *, inch: bool = False, reduction: float = 1
     narrow, wide = line_style(Meaning.SIZE, group).width_mm, line_style(Meaning.VISIBLE, group).width_mm
     past = ASME_PAST_MM if style == "asme" else ISO_PAST_WIDTHS * narrow
     return Look(
-        style, group, figure, balloon, section, title, label, narrow, wide, extension_past=past, strokes=strokes, inch=inch
+        style, group, figure, balloon, section, title, label, narrow, wide,
+        extension_past=past, strokes=strokes, inch=inch,
     )
 
 

@@ -15,7 +15,9 @@ BETWEEN_ROWS = 1.0
 """Least free paper between what two rows hold."""
 
 
-def runs_of(facts: Iterable[Fact], points: Mapping[str, tuple[float, float]], words: Mapping[str, str], side: Side) -> list[Run]:
+def runs_of(
+    facts: Iterable[Fact], points: Mapping[str, tuple[float, float]], words: Mapping[str, str], side: Side
+) -> list[Run]:
     """Facts as runs along a side: chains together, running ones of a chain together, the rest alone.
 
     Args:
@@ -29,13 +31,16 @@ def runs_of(facts: Iterable[Fact], points: Mapping[str, tuple[float, float]], wo
         key = f"{fact.kind} {fact.chain}" if fact.chain else fact.id
         span = Span(fact, side.place(points[fact.id + "a"]), side.place(points[fact.id + "b"]), words[fact.id])
         grouped.setdefault(key, []).append(span)
-    return [
-        Run(key, tuple(sorted(spans, key=lambda span: (span.low, span.high, span.fact.id)))) for key, spans in grouped.items()
-    ]
+    return [Run(key, tuple(sorted(spans, key=_along))) for key, spans in grouped.items()]
+
+
+def _along(span: Span) -> tuple[float, float, str]:
+    return span.low, span.high, span.fact.id
 
 
 def best_side(candidates: Sequence[tuple[Side, Run]], ground: Ground) -> tuple[Side, Run]:
-    """The side that costs least: extension lines, crossings, and what a side not preferred costs; the first of equals."""
+    """The side that costs least, by extension lines, crossings and preference; the first of equals."""
+
     def price(candidate: tuple[Side, Run]) -> float:
         side, run = candidate
         return sum(
@@ -67,7 +72,9 @@ def stack_rows(runs: Iterable[Run], look: Look) -> list[list[Run]]:
     return [row for row in rows if row]
 
 
-def row_distances(rows: Sequence[Sequence[Run]], side: Side, look: Look, grown: Mapping[int, tuple[float, float]]) -> list[float]:
+def row_distances(
+    rows: Sequence[Sequence[Run]], side: Side, look: Look, grown: Mapping[int, tuple[float, float]]
+) -> list[float]:
     """How far out each row's line stands.
 
     Args:

@@ -136,10 +136,10 @@ def _lay(grid: _Grid, pages: _Pages, look: Look, decimal_sign: str) -> None:
     floor = pages.floor(grid.width)
     tallest = pages.area.box[3] - floor - 2 * look.balloon - 3 * PAD
     heads = _cells([column.title for column in table.columns], grid, tallest / 2, look)
-    body = [
-        _cells([cell_words(c, col, decimal_sign) for c, col in zip(row, table.columns, strict=True)], grid, tallest / 2, look)
-        for row in table.rows
-    ]
+    body = []
+    for row in table.rows:
+        said = [cell_words(cell, column, decimal_sign) for cell, column in zip(row, table.columns, strict=True)]
+        body.append(_cells(said, grid, tallest / 2, look))
     head_height = 2 * look.balloon + _row_height(heads)
     first = head_height + (_row_height(body[0]) if body else 0.0)
     if pages.y - first < floor and not pages.fresh:
@@ -162,7 +162,7 @@ def _cells(words: Sequence[str], grid: _Grid, room: float, look: Look) -> tuple[
 
 def _row_height(cells: Sequence[Fitted]) -> float:
     """Of a row: its tallest cell, the ink below the last baseline, and the pads."""
-    lines = max(max(len(cell.lines) for cell in cells), 1)
+    lines = max(1, *(len(cell.lines) for cell in cells))
     height = cells[0].height
     return height * (1.0 + PITCH * (lines - 1)) + 0.35 * height + 2 * PAD
 

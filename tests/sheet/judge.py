@@ -6,6 +6,7 @@ figure stands for, and from the page where it really lies, how wide it is and wh
 
 from __future__ import annotations
 
+import itertools
 import math
 import re
 from collections.abc import Iterator, Sequence
@@ -31,9 +32,22 @@ LEAST_PRINT = 1.75
 TOUCH = 0.1
 
 RULES = (
-    "text over text", "text off the frame", "line in text", "hatch in text", "leader crossed", "rows too near",
-    "views too near", "width off the series", "height off the series", "text too small", "sum", "two strings",
-    "told twice", "to a hidden edge", "figure missing", "printed scale",
+    "text over text",
+    "text off the frame",
+    "line in text",
+    "hatch in text",
+    "leader crossed",
+    "rows too near",
+    "views too near",
+    "width off the series",
+    "height off the series",
+    "text too small",
+    "sum",
+    "two strings",
+    "told twice",
+    "to a hidden edge",
+    "figure missing",
+    "printed scale",
 )
 
 
@@ -132,10 +146,12 @@ def _leaders(page: Page, sheet: Sheet) -> list[tuple[str, Stroke]]:
     for placed in sheet.placed:
         for dimension in placed.drawing.dimensions:
             points = [_on_paper(p, placed) for p in dimension.leader]
-            wanted += [(dimension.id, p, q) for p, q in zip(points, points[1:], strict=False)]
+            wanted += [(dimension.id, p, q) for p, q in itertools.pairwise(points)]
         for i, mark in enumerate(placed.drawing.marks):
             if isinstance(mark, Line) and mark.meaning is Meaning.SIZE:
-                wanted.append((f"{placed.drawing.id} mark {i}", _on_paper(mark.start, placed), _on_paper(mark.end, placed)))
+                wanted.append(
+                    (f"{placed.drawing.id} mark {i}", _on_paper(mark.start, placed), _on_paper(mark.end, placed))
+                )
     found = []
     for owner, p, q in wanted:
         stroke = next((s for s in page.strokes if _near(s.start, p) and _near(s.end, q)), None)
@@ -264,7 +280,9 @@ def _sum_faults(page: Page, sheet: Sheet) -> Iterator[tuple[str, str]]:
             low, high = sorted((dimension.a[0] * c + dimension.a[1] * s, dimension.b[0] * c + dimension.b[1] * s))
             off = dimension.line[1] * c - dimension.line[0] * s
             spans.append((dimension.direction_deg % 180.0, low, high, dimension))
-            rows.setdefault((round(dimension.direction_deg % 180.0, 3), round(off, 2)), []).append((low, high, dimension))
+            rows.setdefault((round(dimension.direction_deg % 180.0, 3), round(off, 2)), []).append(
+                (low, high, dimension)
+            )
         for (direction, _), links in rows.items():
             yield from _chain_faults(direction, sorted(links, key=lambda link: link[:2]), spans)
 
@@ -472,5 +490,3 @@ def report(faults: dict[str, list[str]]) -> str:
     return "\n".join(
         f"{rule}: {len(found)}" + "".join(f"\n    {fault}" for fault in found[:20]) for rule, found in faults.items()
     )
-
-

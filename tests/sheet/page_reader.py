@@ -6,6 +6,7 @@ Knows PDF (ISO 32000-1) and nothing of the layout that made the page.
 from __future__ import annotations
 
 import io
+import itertools
 import math
 import re
 from dataclasses import dataclass
@@ -159,7 +160,7 @@ class _State:
         width = 0.0 if filled else self._width * scale * MM
         for path in self._path:
             points = [*path, path[0]] if filled and path[-1] != path[0] else path
-            for p, q in zip(points, points[1:], strict=False):
+            for p, q in itertools.pairwise(points):
                 start, end = (p[0] * MM, p[1] * MM), (q[0] * MM, q[1] * MM)
                 self.strokes.append(Stroke(start, end, width, () if filled else self._dashes, filled))
         self._path = []
@@ -207,9 +208,28 @@ class _State:
 
 
 _NAMES = {
-    "q": "save", "Q": "restore", "cm": "matrix", "w": "width", "d": "dash", "m": "move", "l": "line", "c": "curve",
-    "re": "rectangle", "h": "close", "S": "stroke", "f": "fill", "f*": "fill", "n": "drop", "BDC": "marked",
-    "EMC": "unmarked", "BT": "begin", "ET": "end", "Tf": "font", "Tm": "text_matrix", "Td": "text_move", "Tj": "show",
+    "q": "save",
+    "Q": "restore",
+    "cm": "matrix",
+    "w": "width",
+    "d": "dash",
+    "m": "move",
+    "l": "line",
+    "c": "curve",
+    "re": "rectangle",
+    "h": "close",
+    "S": "stroke",
+    "f": "fill",
+    "f*": "fill",
+    "n": "drop",
+    "BDC": "marked",
+    "EMC": "unmarked",
+    "BT": "begin",
+    "ET": "end",
+    "Tf": "font",
+    "Tm": "text_matrix",
+    "Td": "text_move",
+    "Tj": "show",
 }
 _WITHOUT_MARKS = {"g", "G", "rg", "RG", "J", "j", "M", "i", "gs", "ri", "TL", "Tc", "Tw"}
 
@@ -264,7 +284,9 @@ def _letters(cmap: bytes) -> dict[int, str]:
 
 
 @lru_cache(maxsize=64)
-def _inks(data: bytes, letters: tuple[tuple[int, str], ...], stated: float) -> tuple[float, dict[int, tuple[float, float]]]:
+def _inks(
+    data: bytes, letters: tuple[tuple[int, str], ...], stated: float
+) -> tuple[float, dict[int, tuple[float, float]]]:
     """Height of capitals and each code's ink below and above the baseline, in ems, from the embedded outlines."""
     font = TTFont(io.BytesIO(data))
     em = font["head"].unitsPerEm

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import math
 import random
 
@@ -84,7 +85,7 @@ class RandomView:
         x = chance.choice([0.0, self._width])
         side = chance.choice(["", "left", "right"])
         ends = [at(f"z{i}", x, z) for i, z in enumerate(self._levels)]
-        for i, (a, b) in enumerate(zip(ends, ends[1:], strict=False)):
+        for i, (a, b) in enumerate(itertools.pairwise(ends)):
             self._linear(f"z{i}/z{i + 1}", a, b, Rank.OPENING, 90.0, side, 1, "openings")
         self._linear("z0/top", ends[0], ends[-1], Rank.OVERALL, 90.0, side, 3, "")
         if len(ends) > 5:
@@ -95,10 +96,18 @@ class RandomView:
             other = [at(f"r{i}", chance.choice([0.0, self._width]), z) for i, z in enumerate(self._levels)]
             self.facts += [
                 Fact(
-                    f"r0/r{i}", other[0], b, Rank.LOCATION, (VIEW,), 90.0, "running", chance.choice(["", "right"]),
+                    f"r0/r{i}",
+                    other[0],
+                    b,
+                    Rank.LOCATION,
+                    (VIEW,),
+                    90.0,
+                    "running",
+                    chance.choice(["", "right"]),
                     chain="running",
                 )
-                for i, b in enumerate(other) if i
+                for i, b in enumerate(other)
+                if i
             ]
         if chance.random() < 0.5:
             z = self._levels[1]
@@ -110,7 +119,7 @@ class RandomView:
         ends = [at(f"x{i}", x, 0.0) for i, x in enumerate(sorted({0.0, self._width, *inner}))]
         self._linear("width", ends[0], ends[-1], Rank.OVERALL, 0.0, "below", 2, "")
         if len(ends) > 2:
-            for i, (a, b) in enumerate(zip(ends, ends[1:], strict=False)):
+            for i, (a, b) in enumerate(itertools.pairwise(ends)):
                 self._linear(f"x{i}/x{i + 1}", a, b, Rank.OPENING, 0.0, "below", 1, "bays")
         self._marks += [Line((x, 0.0), (x, self._levels[1]), Meaning.VISIBLE) for x in inner]
 
@@ -119,9 +128,7 @@ class RandomView:
         words = ("dado 17.96 × 6.4", "groove 6.5 × 6, stopped 20 from the front", "slot")
         for i in range(chance.randint(0, 5)):
             end = at(f"n{i}", chance.uniform(10, self._width - 10), chance.choice(self._levels[1:]))
-            self.facts.append(
-                Fact(f"n{i}", end, end, Rank.SIZE, (VIEW,), kind="note", words=chance.choice(words))
-            )
+            self.facts.append(Fact(f"n{i}", end, end, Rank.SIZE, (VIEW,), kind="note", words=chance.choice(words)))
         for i in range(chance.randint(0, 2)):
             k, x = chance.randrange(len(self._levels) - 1), chance.uniform(20, self._width - 20)
             a, b = at(f"ga{i}", x, self._levels[k]), at(f"gb{i}", x, self._levels[k + 1])

@@ -29,7 +29,11 @@ def view(name, width, height, scale=0.2, look=LOOK):
 
 
 def three(scale=0.2, look=LOOK):
-    return view("front", 900, 1050, scale, look), view("side", 500, 1050, scale, look), view("plan", 900, 500, scale, look)
+    return (
+        view("front", 900, 1050, scale, look),
+        view("side", 500, 1050, scale, look),
+        view("plan", 900, 500, scale, look),
+    )
 
 
 def gaps(standing):
@@ -90,7 +94,9 @@ def test_a_view_too_large_for_any_sheet_is_refused():
 def test_the_largest_preferred_scale_that_fits_is_taken():
     """ISO 5455: 1:5 before 1:10; 1:2 of this desk is wider than A1."""
     choice = choose_scale(
-        [A1], preferred_scales(Unit.MM), lambda size: look_for("iso", size.group),
+        [A1],
+        preferred_scales(Unit.MM),
+        lambda size: look_for("iso", size.group),
         lambda scale, look, area: stand_in_projection(*three(scale.ratio, look), area, third_angle=False),
     )
     assert choice.scale.name == "1:5"
@@ -100,7 +106,9 @@ def test_a_larger_paper_is_taken_where_no_scale_fits_the_first():
     def only_full_size(scale, look, area):
         return stand_in_rows([view("v", 600, 400, 1.0, look)], area) if scale.ratio == 1.0 else None
 
-    choice = choose_scale(papers_of("iso"), preferred_scales(Unit.MM), lambda size: look_for("iso", size.group), only_full_size)
+    choice = choose_scale(
+        papers_of("iso"), preferred_scales(Unit.MM), lambda size: look_for("iso", size.group), only_full_size
+    )
     assert choice.size.name == "A1"
 
 

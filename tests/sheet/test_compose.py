@@ -1,5 +1,6 @@
 """Where figures stand on a view: sides, rows, steps, and what is refused."""
 
+import itertools
 import math
 
 import pytest
@@ -36,7 +37,7 @@ def off(dimension, x=0.0):
 
 def test_case_20_a_chain_and_its_overall_close_and_the_overall_stands_outside():
     points = [0, 101.6, 812.8, 832, 900]
-    links = [height(a, b, chain="c") for a, b in zip(points, points[1:], strict=False)]
+    links = [height(a, b, chain="c") for a, b in itertools.pairwise(points)]
     found = by_id(composed([*links, height(0, 900, rank=Rank.OVERALL)]))
     lines = {off(found[link.id]) for link in links}
     assert len(lines) == 1
@@ -74,7 +75,7 @@ def test_two_that_lie_apart_share_a_row():
 @pytest.mark.parametrize("look", [ISO, ASME])
 def test_case_63_figures_of_short_links_step_off_their_line(look):
     points = [0, 300, 320, 600, 620, 900]
-    links = [height(a, b, chain="c") for a, b in zip(points, points[1:], strict=False)]
+    links = [height(a, b, chain="c") for a, b in itertools.pairwise(points)]
     view = composed(links, look)
     assert not view.unplaced
     found = by_id(view)
@@ -105,7 +106,7 @@ def test_five_locations_count_from_one_origin():
     assert {d.kind for d in found.values()} == {"running"}
     assert len({round(d.line[0], 6) for d in found.values()}) == 1
     levels = [d.words_at[1] * SCALE for d in sorted(found.values(), key=lambda d: d.b[1])]
-    assert all(b - a > 3.5 for a, b in zip(levels, levels[1:], strict=False))
+    assert all(b - a > 3.5 for a, b in itertools.pairwise(levels))
 
 
 def test_case_64_a_dimension_never_goes_to_a_hidden_edge():
@@ -167,7 +168,13 @@ def test_a_radius_points_from_its_centre():
 
 def test_an_angle_with_many_words_has_them_at_a_leader():
     fact = Fact(
-        "l/s", at("l", 400, 300), at("s", 400, 420), Rank.SIZE, (VIEW,), kind="angular", vertex=at("v", 200, 300),
+        "l/s",
+        at("l", 400, 300),
+        at("s", 400, 420),
+        Rank.SIZE,
+        (VIEW,),
+        kind="angular",
+        vertex=at("v", 200, 300),
         words="50.2° from level; tilt saw 39.8° from square",
     )
     assert by_id(composed([fact]))["l/s"].leader
@@ -190,7 +197,9 @@ def test_the_room_reaches_round_dimensions():
 def test_a_figure_without_room_is_told_and_never_overprinted():
     wall = [Line((x, 0), (x, 2000), Meaning.VISIBLE) for x in range(0, 2001, 10)]
     gap = Fact("a/b", at("a", 1000, 400), at("b", 1000, 500), Rank.CLEARANCE, (VIEW,), 90.0, "clearance", prefix="gap ")
-    note = Fact("n", at("n", 1000, 1000), at("n", 1000, 1000), Rank.SIZE, (VIEW,), kind="note", words="in the thick of it")
+    note = Fact(
+        "n", at("n", 1000, 1000), at("n", 1000, 1000), Rank.SIZE, (VIEW,), kind="note", words="in the thick of it"
+    )
     view = composed([gap, note], marks=wall, width=2000, height=2000)
     assert {entry.fact for entry in view.unplaced} == {"a/b", "n"}
     assert not view.drawing.dimensions

@@ -28,9 +28,7 @@ def test_a_height_is_measured_along_its_direction():
 
 def test_an_angle_is_the_smaller_one_between_its_legs():
     # 3-4-5 triangle: atan(3/4) = 36.8699 degrees.
-    fact = Fact(
-        "a/b", at("a", 10, 0), at("b", 4, 3), Rank.SIZE, (VIEW,), kind="angular", vertex=at("v", 0, 0)
-    )
+    fact = Fact("a/b", at("a", 10, 0), at("b", 4, 3), Rank.SIZE, (VIEW,), kind="angular", vertex=at("v", 0, 0))
     assert fact.size() == pytest.approx(36.8698976458)
 
 

@@ -1,5 +1,6 @@
 """Words of facts: chains that add up, rows within rows, each size told once."""
 
+import itertools
 from fractions import Fraction
 
 import pytest
@@ -14,9 +15,7 @@ from tests.sheet.random_view import VIEW, at
 
 def chain(points, name="c", rank=Rank.OPENING):
     ends = [at(f"p{p:g}", 0.0, p) for p in points]
-    return [
-        Fact(f"{a.id}/{b.id}", a, b, rank, (VIEW,), 90.0, chain=name) for a, b in zip(ends, ends[1:], strict=False)
-    ]
+    return [Fact(f"{a.id}/{b.id}", a, b, rank, (VIEW,), 90.0, chain=name) for a, b in itertools.pairwise(ends)]
 
 
 def lone(low, high, rank=Rank.OVERALL):

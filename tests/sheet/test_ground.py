@@ -60,6 +60,8 @@ def test_an_arc_becomes_chords_that_stay_near_it():
 
 
 def test_words_and_dots_become_boxes():
-    boxes = list(boxes_of([Text((0, 0), "A", 5.0), Dot((10, 10), 0.75, Meaning.SIZE), Line((0, 0), (1, 1), Meaning.SIZE)]))
+    boxes = list(
+        boxes_of([Text((0, 0), "A", 5.0), Dot((10, 10), 0.75, Meaning.SIZE), Line((0, 0), (1, 1), Meaning.SIZE)])
+    )
     assert len(boxes) == 2
     assert boxes[1].bounds() == (9.25, 9.25, 10.75, 10.75)

@@ -1,5 +1,6 @@
 """The judge of sheets: each kind of fault is planted in a good sheet, and each is caught, and nothing else."""
 
+import itertools
 from dataclasses import replace
 
 import pytest
@@ -34,7 +35,7 @@ def good_sheets():
     ends = [at(f"z{z:g}", 0.0, z) for z in LEVELS]
     facts = [
         Fact(f"{a.id}/{b.id}", a, b, Rank.OPENING, (VIEW,), 90.0, side="left", chain="c")
-        for a, b in zip(ends, ends[1:], strict=False)
+        for a, b in itertools.pairwise(ends)
     ]
     facts.append(Fact("z0/z900", ends[0], ends[-1], Rank.OVERALL, (VIEW,), 90.0, side="left"))
     target = at("n", 300.0, 450.0)
@@ -102,8 +103,12 @@ def doubled(fact, words, new_id=None):
     def change(drawing: Drawing) -> Drawing:
         d = dimension_of(drawing, fact)
         again = replace(
-            d, id=f"{new_id or fact}@again", words=words, line=(d.line[0] - 200.0, d.line[1]),
-            words_at=(d.words_at[0] - 200.0, d.words_at[1]), extension=(False, False),
+            d,
+            id=f"{new_id or fact}@again",
+            words=words,
+            line=(d.line[0] - 200.0, d.line[1]),
+            words_at=(d.words_at[0] - 200.0, d.words_at[1]),
+            extension=(False, False),
         )
         return replace(drawing, dimensions=(*drawing.dimensions, again))
 
@@ -129,7 +134,10 @@ VIEW_FAULTS = [
     ("text over text", figure_at_another("z0/z150", "z150/z450")),
     ("line in text", added(Text((290.0, 445.0), "words", 3.5))),
     ("hatch in text", unhatched_clear),
-    ("leader crossed", added(Line((200.0, 300.0), (400.0, 600.0), Meaning.SIZE), Line((400.0, 300.0), (200.0, 600.0), Meaning.SIZE))),
+    (
+        "leader crossed",
+        added(Line((200.0, 300.0), (400.0, 600.0), Meaning.SIZE), Line((400.0, 300.0), (200.0, 600.0), Meaning.SIZE)),
+    ),
     ("rows too near", moved("z0/z900", 15.0)),
     ("width off the series", added(Line((10.0, 10.0), (50.0, 10.0), Meaning.FRAME, "", 0.3))),
     ("height off the series", added(Text((300.0, 300.0), "words", 3.1))),
@@ -147,7 +155,7 @@ def test_a_planted_fault_in_a_view_is_caught(rule, change, tmp_path):
 
 
 def test_first_rows_too_near_to_the_view_are_caught(tmp_path):
-    rules, found = faults_of(with_view(good_sheets(), moved("z0/z150", 20.0)), tmp_path)
+    _rules, found = faults_of(with_view(good_sheets(), moved("z0/z150", 20.0)), tmp_path)
     assert any("off the view" in fault for fault in found["rows too near"])
 
 
@@ -184,8 +192,17 @@ def test_a_sheet_drawn_at_another_scale_than_it_says_is_caught(tmp_path):
     sheet = sheets.sheets[0]
     write_pdf(sheets, tmp_path / "sheets.pdf")
     wrong = tuple(replace(placed, scale=0.25) for placed in sheet.placed)
-    lonely = tuple(replace(p, drawing=replace(p.drawing, dimensions=(), marks=tuple(
-        m for m in p.drawing.marks if getattr(m, "meaning", None) is Meaning.VISIBLE))) for p in wrong)
+    lonely = tuple(
+        replace(
+            p,
+            drawing=replace(
+                p.drawing,
+                dimensions=(),
+                marks=tuple(m for m in p.drawing.marks if getattr(m, "meaning", None) is Meaning.VISIBLE),
+            ),
+        )
+        for p in wrong
+    )
     found = judge(tmp_path / "sheets.pdf", replace(sheets, sheets=(replace(sheet, placed=lonely),)))
     assert found["printed scale"]
 

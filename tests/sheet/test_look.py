@@ -9,7 +9,8 @@ INCH = 25.4
 
 
 @pytest.mark.parametrize(
-    ("group", "heights"), [("large", (3.5, 5.0, 7.0, 7.0)), ("medium", (2.5, 3.5, 5.0, 5.0)), ("small", (2.5, 3.5, 5.0, 5.0))]
+    ("group", "heights"),
+    [("large", (3.5, 5.0, 7.0, 7.0)), ("medium", (2.5, 3.5, 5.0, 5.0)), ("small", (2.5, 3.5, 5.0, 5.0))],
 )
 def test_heights_are_those_of_the_paper(group, heights):
     """ISO 3098-1's series; which height serves what is common practice."""
@@ -34,7 +35,7 @@ def test_rows_stand_as_far_off_as_the_standards_ask():
 
 
 def test_a_print_too_small_for_any_letters_is_refused():
-    with pytest.raises(BadLook, match="no letters are readable at 0.050"):
+    with pytest.raises(BadLook, match=r"no letters are readable at 0\.050"):
         look_for("iso", "large", reduction=0.05)
 
 

@@ -1,5 +1,7 @@
 """Facts over views: the first candidate that shows it at true size and has room."""
 
+import itertools
+
 from shopdraw.sheet import (
     Fact,
     Feature,
@@ -37,7 +39,9 @@ def test_a_hidden_edge_sends_a_fact_to_the_section():
 def test_features_nearer_than_2_mm_on_paper_go_to_a_detail():
     a = seen("a", front=((0, 0),), detail_d1=((0, 0),))
     b = seen("b", front=((0, 6.4),), detail_d1=((0, 6.4),))
-    done = spread([Fact("a/b", a, b, Rank.SIZE, ("front", "detail.d1"), 90.0)], {"front": 0.2, "section.A": 0.2, "detail.d1": 1.0})
+    done = spread(
+        [Fact("a/b", a, b, Rank.SIZE, ("front", "detail.d1"), 90.0)], {"front": 0.2, "section.A": 0.2, "detail.d1": 1.0}
+    )
     assert done.views["detail.d1"].placed == ("a/b",)
 
 
@@ -45,7 +49,7 @@ def test_a_chain_stays_together_in_the_view_that_has_all_of_it():
     ends = [seen(f"z{z}", front=((0, z), z != 400), section_A=((0, z), True)) for z in (0, 200, 400, 900)]
     facts = [
         Fact(f"{a.id}/{b.id}", a, b, Rank.OPENING, ("front", "section.A"), 90.0, chain="c")
-        for a, b in zip(ends, ends[1:], strict=False)
+        for a, b in itertools.pairwise(ends)
     ]
     done = spread(facts)
     assert len(done.views["section.A"].placed) == 3

@@ -15,7 +15,9 @@ A3 = paper("A3")
 LOOK = look_for("iso", A3.group)
 AREA = free_area(A3, LOOK)
 COLUMNS = (Column("label"), Column("name"), Column("quantity", "", 0), Column("length", "mm"), Column("note"))
-cell = st.one_of(st.none(), st.text(st.sampled_from("abcdef ghij-½W"), max_size=70), st.integers(0, 999), st.floats(0, 3000))
+cell = st.one_of(
+    st.none(), st.text(st.sampled_from("abcdef ghij-½W"), max_size=70), st.integers(0, 999), st.floats(0, 3000)
+)
 
 
 def table(rows, title="Cut list"):

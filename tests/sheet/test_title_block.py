@@ -24,7 +24,7 @@ def marks(fields, size=A1, title="General arrangement", number="2", count=9):
 
 
 @settings(max_examples=40)
-@given(st.fixed_dictionaries({name: text for name in WORDS}), st.sampled_from(["A1", "A3", "A4"]), text)
+@given(st.fixed_dictionaries(dict.fromkeys(WORDS, text)), st.sampled_from(["A1", "A3", "A4"]), text)
 def test_words_never_leave_their_cell_nor_meet_a_line(words, name, title):
     size = paper(name)
     made = marks(TitleFields(**words, projection="first"), size, title)
@@ -48,8 +48,13 @@ def test_the_block_is_180_wide_at_the_lower_right_of_the_frame(size):
 def test_every_mandatory_field_of_iso_7200_has_a_cell():
     names = {cell.name.lower() for cell in title_cells(TitleFields(), "", "1", 1, LOOKS["large"])}
     wanted = {
-        "legal owner": "legal owner", "identification number": "number", "date of issue": "date of issue",
-        "sheet number": "sheet", "title": "title", "approval person": "approved by", "creator": "created by",
+        "legal owner": "legal owner",
+        "identification number": "number",
+        "date of issue": "date of issue",
+        "sheet number": "sheet",
+        "title": "title",
+        "approval person": "approved by",
+        "creator": "created by",
         "document type": "document type",
     }
     mandatory = {field.name for field in title_block_fields() if field.mandatory}
@@ -67,7 +72,7 @@ def test_cells_fill_the_block_without_overlap():
     look = LOOKS["large"]
     cells = title_cells(TitleFields(), "", "1", 1, look)
     assert sum(cell.width * cell.height for cell in cells) == pytest.approx(180.0 * block_height(look))
-    assert all(0 <= c.x and c.x + c.width <= 180.0 and c.y + c.height <= block_height(look) + 1e-9 for c in cells)
+    assert all(c.x >= 0 and c.x + c.width <= 180.0 and c.y + c.height <= block_height(look) + 1e-9 for c in cells)
 
 
 @pytest.mark.parametrize(("inch", "length"), [(False, 100.0), (True, 101.6)])

@@ -1,0 +1,145 @@
+"""Pockets of one depth joined to one, trimmed to the board, with the cutter that fits them."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from shopdraw.cnc.cutter import Cutter, largest_for
+from shopdraw.cnc.layer import SAME_DEPTH_MM, distinct
+from shopdraw.cnc.pocket import Pocket
+from shopdraw.cnc.run_out import open_sides
+from shopdraw.shape.path import Path, arc_of, bounds, signed_area
+from shopdraw.shape.region import Region, inside, intersection, region_area, sides_of, union
+from shopdraw.wood.board import Face
+
+_SHARP_TURN = math.radians(5.0)
+_SLIGHT_MM2 = 1e-6
+
+
+@dataclass(frozen=True, slots=True)
+class Sunk:
+    """Pockets of one depth from one face that meet, joined, in the board's u and v.
+
+    Attributes:
+        depth: mm.
+        paths: the outer edge, then wood that stays standing inside; trimmed to the board.
+        opens: for each side of the outer edge, whether it lies on the board's edge.
+        cuts: indices of the cuts that make it.
+        width: between the walls of its narrowest pocket, mm; infinite where that is open to one side.
+        radius: of its tightest rounded corner, or None.
+        chiselled: inside corners that no round cutter makes.
+        cutter: the largest of the job that fits its width, or None where none does.
+        finishing: the largest that makes its rounded corners too, or None.
+    """
+
+    depth: float
+    paths: Region
+    opens: tuple[bool, ...]
+    cuts: tuple[int, ...]
+    width: float
+    radius: float | None
+    chiselled: int
+    cutter: Cutter | None
+    finishing: Cutter | None
+
+
+def sunk_from(
+    face: Face, pockets: Sequence[Pocket], outline: Region, cutters: Sequence[Cutter]
+) -> tuple[Sunk, ...]:
+    """What is sunk into a face, shallowest first.
+
+    Args:
+        face: `Face.FACE` or `Face.BACK`.
+        pockets: all of the board's; those that go through or start from the other face are left out.
+        outline: the board, with what goes through taken away.
+        cutters: of the job.
+    """
+    own = [pocket for pocket in pockets if pocket.face is face and not pocket.through]
+    found: list[Sunk] = []
+    for depth in sorted(distinct(pocket.depth for pocket in own)):
+        alike = [pocket for pocket in own if abs(pocket.depth - depth) <= SAME_DEPTH_MM]
+        joined: Region = ()
+        for pocket in alike:
+            joined = union(joined, pocket.region)
+        found.extend(_sunk(depth, group, alike, outline, cutters) for group in apart(intersection(joined, outline)))
+    return tuple(found)
+
+
+def _sunk(
+    depth: float, group: Region, alike: Sequence[Pocket], outline: Region, cutters: Sequence[Cutter]
+) -> Sunk:
+    opens = open_sides(group[0], outline)
+    cuts, widths = [], []
+    for pocket in alike:
+        pieces = apart(intersection(pocket.region, group))
+        if sum(map(region_area, pieces)) > _SLIGHT_MM2:
+            cuts.append(pocket.cut)
+            widths += [_width(piece[0], open_sides(piece[0], outline)) for piece in pieces]
+    width, radius = min(widths, default=math.inf), _tightest(group)
+    return Sunk(
+        depth=depth,
+        paths=group,
+        opens=opens,
+        cuts=tuple(dict.fromkeys(cuts)),
+        width=width,
+        radius=radius,
+        chiselled=_sharp_corners(group, opens),
+        cutter=largest_for(width, cutters),
+        finishing=largest_for(width, cutters, radius),
+    )
+
+
+def apart(paths: Region) -> list[Region]:
+    """Each outer path with the islands inside it."""
+    outer = [path for path in paths if signed_area(path) > 0]
+    return [
+        (path, *(hole for hole in paths if signed_area(hole) < 0 and inside((path,), sides_of(hole)[0].middle())))
+        for path in outer
+    ]
+
+
+def _width(path: Path, opens: Sequence[bool]) -> float:
+    """Between a pocket's walls: the lesser of its extents that aren't open to one side; infinite where both are."""
+    x0, y0, x1, y1 = bounds(path)
+    free_x = free_y = False
+    for side, is_open in zip(sides_of(path), opens, strict=True):
+        if is_open and not side.bulge:
+            level = abs(side.end[1] - side.start[1]) <= abs(side.end[0] - side.start[0])
+            long = math.dist(side.start, side.end) > 0.9 * ((x1 - x0) if level else (y1 - y0))
+            free_y |= level and long
+            free_x |= not level and long
+    return min(math.inf if free_x else x1 - x0, math.inf if free_y else y1 - y0)
+
+
+def _tightest(paths: Region) -> float | None:
+    """The least radius of an inside corner."""
+    radii = [
+        arc_of(side.start, side.end, side.bulge).radius for path in paths for side in sides_of(path) if side.bulge > 0
+    ]
+    return min(radii, default=None)
+
+
+def _sharp_corners(paths: Region, opens: Sequence[bool]) -> int:
+    """Inside corners between two walls that no round cutter makes."""
+    count = 0
+    for number, path in enumerate(paths):
+        sides = sides_of(path)
+        for i, side in enumerate(sides):
+            before = sides[i - 1]
+            turn = (side.heading() - before.heading(at_end=True) + math.pi) % (2 * math.pi) - math.pi
+            walls = number > 0 or not (opens[i] or opens[i - 1])
+            count += walls and turn > _SHARP_TURN
+    return count
+
+
+def sharp_hollows(outline: Region) -> int:
+    """Hollow corners of an outline that a round cutter leaves rounded."""
+    count = 0
+    for path in outline:
+        sides = sides_of(path)
+        for i, side in enumerate(sides):
+            turn = (side.heading() - sides[i - 1].heading(at_end=True) + math.pi) % (2 * math.pi) - math.pi
+            count += turn < -_SHARP_TURN
+    return count

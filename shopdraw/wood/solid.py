@@ -13,6 +13,7 @@ import manifold3d
 import numpy as np
 import numpy.typing as npt
 
+from shopdraw.shape.crossing import refuse_crossing
 from shopdraw.shape.frame import Frame, Vec3
 from shopdraw.shape.path import Path, Point, arc_of, bounds
 from shopdraw.wood.board import Board, Face, Shape
@@ -73,7 +74,15 @@ class _Ring:
 
 @lru_cache(maxsize=8192)
 def made(shape: Shape) -> Solid:
-    """The solid of a shape with the memory of its faces."""
+    """The solid of a shape with the memory of its faces.
+
+    Raises:
+        CrossesItself: the outline, or a cut's, crosses itself.
+    """
+    refuse_crossing(shape.outline, "the outline")
+    for cut in shape.cuts:
+        for path in (cut.outline, *cut.islands):
+            refuse_crossing(path, f"the {cut.kind}'s outline")
     blank = _Ring(Frame(*_AXES, (0.0, 0.0, 0.0)), shape.outline, (), 0.0, -shape.thickness, 0.0, True)
     rings = [[blank]] + [
         _cutter_rings(shape, cut_prism(shape.outline, shape.thickness, cut), cut.start, cut.face) for cut in shape.cuts

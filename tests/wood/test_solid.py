@@ -5,6 +5,7 @@ import math
 import numpy as np
 import pytest
 
+from shopdraw.shape.crossing import CrossesItself
 from shopdraw.shape.frame import Frame
 from shopdraw.shape.path import Corner, Path, circle, polygon, rectangle
 from shopdraw.wood.board import Cut, Face, Shape
@@ -138,3 +139,11 @@ def test_a_cut_that_just_misses_a_slant_takes_no_wood_beside_itself():
     pocket = Cut("pocket", Face.HEAD, 0.0, 10.5, rectangle(51.0, -10.0, 61.0, -2.0))
     outline = polygon(((0, 0), (200, 0), (200, 40), (140, 100), (0, 100)))
     assert solid_volume(Shape(outline, 20.0, (pocket,))) == pytest.approx(20 * (20000 - 1800), abs=1e-6)
+
+
+def test_case_68_an_outline_that_crosses_itself_is_an_error_not_a_lost_piece():
+    bow_tie = Path((Corner(0, 0), Corner(100, 60), Corner(100, 0), Corner(0, 60)))
+    with pytest.raises(CrossesItself, match="the outline"):
+        solid(Shape(bow_tie, 20.0))
+    with pytest.raises(CrossesItself, match="the notch's outline"):
+        solid(plain(200.0, 100.0, 20.0, Cut("notch", Face.FACE, 0.0, 6.0, bow_tie)))

@@ -1,0 +1,40 @@
+"""All rules, one after the other; worst findings first, then in the order of the rules and of the file."""
+
+from __future__ import annotations
+
+from shopdraw.check.drawer import drawer_findings
+from shopdraw.check.fit import fit_findings
+from shopdraw.check.movement import movement_findings
+from shopdraw.check.seasons import seasons
+from shopdraw.check.silence import silenced
+from shopdraw.check.slant import slant_findings
+from shopdraw.check.subject import subject_of
+from shopdraw.check.support import support_findings
+from shopdraw.check.swing import swing_findings
+from shopdraw.check.web import web_findings
+from shopdraw.piece.design import Design
+from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.finding import Finding, Severity
+
+_WORST_FIRST = {severity: place for place, severity in enumerate(Severity)}
+
+
+def findings(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
+    """Everything that a person should know about a piece, worst first.
+
+    Args:
+        design: the inputs.
+        assembly: what was built from them.
+    """
+    subject = subject_of(design, assembly)
+    times = seasons(assembly)
+    found = [
+        *slant_findings(subject),
+        *swing_findings(subject, times),
+        *fit_findings(subject, times),
+        *movement_findings(subject),
+        *drawer_findings(subject),
+        *support_findings(subject),
+        *web_findings(subject),
+    ]
+    return tuple(sorted(silenced(subject, found), key=lambda finding: _WORST_FIRST[finding.severity]))

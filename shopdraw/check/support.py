@@ -1,0 +1,95 @@
+"""Lid supports: reach and what stays inside, droop; and the height of the writing surface."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shopdraw.build.bay import support_size
+from shopdraw.check.subject import Subject, mm
+from shopdraw.wood.finding import Finding, Severity
+from shopdraw.wood.interference import box_of
+
+LEAST_REACH = 1 / 2
+LEAST_INSIDE = 1 / 3
+MOST_DROOP_MM = 3.0
+LOWEST_WRITING_MM, HIGHEST_WRITING_MM = 711.0, 762.0
+"""28 to 30 in."""
+
+
+def support_findings(subject: Subject) -> Iterator[Finding]:
+    """All findings about supports and the writing height."""
+    yield from reach_and_rest(subject)
+    yield from droops(subject)
+    yield from writing_height(subject)
+
+
+def reach_and_rest(subject: Subject) -> Iterator[Finding]:
+    """A caution: supports that reach under less than half the lid, or keep less than a third inside."""
+    assembly, slant = subject.assembly, subject.assembly.slant
+    for motion in assembly.motions:
+        if slant is None or not motion.id.startswith("support."):
+            continue
+        bar = assembly.board(motion.boards[0])
+        box = box_of(bar)
+        length = box[4] - box[1]
+        inside, lid = length - motion.reach, slant.lid_length_mm
+        if motion.reach < LEAST_REACH * lid - 1e-9:
+            yield Finding(
+                "support-reach",
+                Severity.CAUTION,
+                (bar.id, "lid"),
+                f"{bar.name} reaches {mm(motion.reach)} mm under a lid of {mm(lid)} mm, {motion.reach / lid:.0%}: the lid tears its hinges; "
+                f"right would be {mm(LEAST_REACH * lid)} mm or more, better {mm(2 * lid / 3)} mm",
+                motion.reach,
+                LEAST_REACH * lid,
+                basis="common practice",
+                right=("supports.reach", f"{LEAST_REACH * lid:.1f} mm"),
+            )
+        if inside < LEAST_INSIDE * length - 1e-6:
+            yield Finding(
+                "support-inside",
+                Severity.MUST_FIX if inside <= 0 else Severity.CAUTION,
+                (bar.id,),
+                f"of {bar.name}'s {mm(length)} mm only {mm(inside)} mm stay inside at full reach; right would be a third, "
+                f"{mm(LEAST_INSIDE * length)} mm: a reach of {mm(length * (1 - LEAST_INSIDE))} mm at most",
+                inside,
+                LEAST_INSIDE * length,
+                basis="common practice",
+                right=("supports.reach", f"{length * (1 - LEAST_INSIDE):.1f} mm"),
+            )
+
+
+def droops(subject: Subject) -> Iterator[Finding]:
+    """How far the open lid's edge falls by the clearance over the supports; a pad on the bar takes it up."""
+    slant = subject.assembly.slant
+    size = support_size(subject.plan)
+    if slant is None or size.inside <= 0 or size.droop <= 0:
+        return
+    edge = size.droop * slant.lid_length_mm / max(size.reach - slant.hinge_pin_mm[0], 1.0)
+    heavy = size.droop > MOST_DROOP_MM
+    yield Finding(
+        "support-droop",
+        Severity.CAUTION if heavy else Severity.NOTE,
+        ("support.left", "support.right", "lid"),
+        f"drawn {mm(size.reach)} mm with {mm(size.inside)} mm inside, a support's end falls {mm(size.droop)} mm and the lid's edge {mm(edge)} mm; "
+        f"a pad or shim of {mm(size.droop)} mm takes it up",
+        size.droop,
+        MOST_DROOP_MM,
+    )
+
+
+def writing_height(subject: Subject) -> Iterator[Finding]:
+    """A note: a writing surface lower or higher than people are used to."""
+    height = subject.plan.writing
+    if LOWEST_WRITING_MM <= height <= HIGHEST_WRITING_MM:
+        return
+    limit = LOWEST_WRITING_MM if height < LOWEST_WRITING_MM else HIGHEST_WRITING_MM
+    yield Finding(
+        "writing-height",
+        Severity.NOTE,
+        ("shelf.writing",),
+        f"the writing surface is {mm(height)} mm above the floor; usual are {LOWEST_WRITING_MM:g} to {HIGHEST_WRITING_MM:g} mm",
+        height,
+        limit,
+        basis="common practice",
+    )

@@ -86,8 +86,10 @@ def stands_proud(subject: Subject) -> Iterator[Finding]:
                 "stands-proud",
                 Severity.MUST_FIX,
                 (motion.id, "back"),
-                f"by the driest season the case loses {mm(plan.season.loss(plan.depth, plan.side))} mm from front to back and {motion.id} nothing: it would "
-                f"stand {mm(-left)} mm proud; right would be {mm(-left + 1.0)} mm less length, with its stop in front and not at the back",
+                f"by the driest season the case loses {mm(plan.season.loss(plan.depth, plan.side))} mm from front to "
+                f"back and {motion.id} nothing: it would "
+                f"stand {mm(-left)} mm proud; right would be {mm(-left + 1.0)} mm less length, with its stop in "
+                "front and not at the back",
                 left,
                 0.0,
                 basis=HANDBOOK,
@@ -99,7 +101,8 @@ def stands_proud(subject: Subject) -> Iterator[Finding]:
             "behind-drawers",
             Severity.NOTE,
             (least[1], "back"),
-            f"drawers and supports keep {mm(least[0])} mm before the back in the driest season; their stops are in front",
+            f"drawers and supports keep {mm(least[0])} mm before the back in the driest season; their stops are in "
+            "front",
             least[0],
             0.0,
             basis=HANDBOOK,
@@ -124,7 +127,8 @@ def lips_meet(subject: Subject) -> Iterator[Finding]:
                 "lips-meet",
                 Severity.MUST_FIX if wet < 0 else Severity.CAUTION,
                 (above.id, below.id),
-                f"between the lips of {above.name} and {below.name} there are {mm(gap)} mm at build and {mm(wet)} mm in the wettest season; right "
+                f"between the lips of {above.name} and {below.name} there are {mm(gap)} mm at build and {mm(wet)} mm "
+                "in the wettest season; right "
                 f"would be {mm(BETWEEN_LIPS_MM)} mm then: drawer.lip {mm(lip)} mm, or a rail {mm(more)} mm higher",
                 wet,
                 BETWEEN_LIPS_MM,
@@ -144,8 +148,10 @@ def racks(subject: Subject) -> Iterator[Finding]:
                 "drawer-wide",
                 Severity.CAUTION,
                 (f"drawer.{row.key}.side-left", f"drawer.{row.key}.side-right"),
-                f"drawer {row.key} is {mm(width)} mm wide and {mm(length)} mm long, ratio {ratio:.2f}: pushed on one side it racks, with "
-                f"{mm(size.side_clearance)} mm clearance a side; right would be {WIDEST_RATIO:g} at most: two drawers, a centre guide, or longer sides",
+                f"drawer {row.key} is {mm(width)} mm wide and {mm(length)} mm long, ratio {ratio:.2f}: pushed on one "
+                "side it racks, with "
+                f"{mm(size.side_clearance)} mm clearance a side; right would be {WIDEST_RATIO:g} at most: two "
+                "drawers, a centre guide, or longer sides",
                 ratio,
                 WIDEST_RATIO,
                 "",

@@ -51,9 +51,12 @@ def cross_grain_fixed(subject: Subject) -> Iterator[Finding]:
             "cross-grain-fixed",
             Severity.MUST_FIX,
             (joint.id, guest.id, host.id),
-            f"{guest.name} is glued over {mm(length)} mm across the grain of {host.name}, which moves {moved:.1f} mm over its "
-            f"{mm(host.width)} mm between seasons: it will split, or push the back off. Right would be at most {LONGEST_GLUED_MM:g} mm of "
-            f"glue in front and all else dry, with {mm(_loss(subject, host, host.width) + PLAY_MM)} mm free behind; or front "
+            f"{guest.name} is glued over {mm(length)} mm across the grain of {host.name}, which moves {moved:.1f} mm "
+            "over its "
+            f"{mm(host.width)} mm between seasons: it will split, or push the back off. Right would be at most "
+            f"{LONGEST_GLUED_MM:g} mm of "
+            f"glue in front and all else dry, with {mm(_loss(subject, host, host.width) + PLAY_MM)} mm free behind; "
+            "or front "
             f"and rear rail glued and the rear tenons dry, with that gap at the rear shoulder",
             length,
             LONGEST_GLUED_MM,
@@ -117,8 +120,10 @@ def frames_locked(subject: Subject) -> Iterator[Finding]:
                 "frame-locked",
                 Severity.MUST_FIX,
                 (rear.id, runner, frame),
-                f"the sides lose {mm(need - PLAY_MM)} mm over {mm(span)} mm by the driest season and {frame} has {mm(free)} mm to give "
-                f"({what} at its rear): it would push the back off or split the sides; right would be {mm(need)} mm or more",
+                f"the sides lose {mm(need - PLAY_MM)} mm over {mm(span)} mm by the driest season and {frame} has "
+                f"{mm(free)} mm to give "
+                f"({what} at its rear): it would push the back off or split the sides; right would be {mm(need)} mm "
+                "or more",
                 free,
                 need,
                 basis=HANDBOOK,
@@ -129,7 +134,8 @@ def frames_locked(subject: Subject) -> Iterator[Finding]:
                 "tenon-short",
                 Severity.CAUTION,
                 (rear.id, runner),
-                f"the dry tenon of {runner} keeps {mm(engaged)} mm in its mortise in the wettest season; right would be "
+                f"the dry tenon of {runner} keeps {mm(engaged)} mm in its mortise in the wettest season; right would "
+                "be "
                 f"{mm(STILL_ENGAGED_MM)} mm or more",
                 engaged,
                 STILL_ENGAGED_MM,
@@ -161,7 +167,8 @@ def lid_clearance(subject: Subject) -> Iterator[Finding]:
             "lid-top-tight",
             Severity.MUST_FIX if size.gap < need else Severity.CAUTION,
             ("lid", "top"),
-            f"the lid's upper end nears the top by {mm(need)} mm by the wettest season and has {mm(size.gap)} mm; right would "
+            f"the lid's upper end nears the top by {mm(need)} mm by the wettest season and has {mm(size.gap)} mm; "
+            "right would "
             f"be lid.top_clearance {mm(need + 1.0)} mm or more",
             size.gap,
             need + 1.0,
@@ -199,7 +206,8 @@ def lid_ends(subject: Subject) -> Iterator[Finding]:
             "lid-ends-tight",
             Severity.MUST_FIX if clearance < need - PLAY_MM else Severity.CAUTION,
             tuple(cap.id for cap in caps),
-            f"the lid's caps grow {mm(need - PLAY_MM)} mm at each end by the wettest season and have {mm(clearance)} mm; right "
+            f"the lid's caps grow {mm(need - PLAY_MM)} mm at each end by the wettest season and have {mm(clearance)} "
+            "mm; right "
             f"would be lid.clearance {mm(need)} mm or more",
             clearance,
             need,
@@ -233,8 +241,10 @@ def corner_stocks_differ(subject: Subject) -> Iterator[Finding]:
                 "corner-stocks-differ",
                 Severity.CAUTION,
                 (joint.id, guest.id, host.id),
-                f"{guest.name} ({guest.stock.species}) and {host.name} ({host.stock.species}) are glued along {mm(length)} mm and "
-                f"move differently, {differs:.1f} mm by the worst season; right would be one stock and cut for both, or glue in front only",
+                f"{guest.name} ({guest.stock.species}) and {host.name} ({host.stock.species}) are glued along "
+                f"{mm(length)} mm and "
+                f"move differently, {differs:.1f} mm by the worst season; right would be one stock and cut for both, "
+                "or glue in front only",
                 differs,
                 CORNER_MM,
                 basis=f"common practice; {HANDBOOK}",
@@ -252,7 +262,8 @@ def moisture_outside(subject: Subject) -> Iterator[Finding]:
             "moisture-range",
             Severity.CAUTION,
             (f"climate.{key}",),
-            f"{value:.1f} % of moisture ({key}) lies outside {VALID_FROM_PERCENT:g} to {VALID_TO_PERCENT:g} %, where the change "
+            f"{value:.1f} % of moisture ({key}) lies outside {VALID_FROM_PERCENT:g} to {VALID_TO_PERCENT:g} %, where "
+            "the change "
             f"coefficients hold: movement is an estimate there",
             value,
             limit,

@@ -12,7 +12,7 @@ from shopdraw.wood.finding import Finding, Severity
 
 
 def silenced(subject: Subject, found: Sequence[Finding]) -> tuple[Finding, ...]:
-    """The findings, each that a [silence.ID] names with its reason; and a caution for each table that points nowhere."""
+    """The findings, those that a [silence.ID] names with its reason; a caution for each table that points nowhere."""
     tables = subject.design.silence
     used: set[str] = set()
     marked = []
@@ -20,8 +20,7 @@ def silenced(subject: Subject, found: Sequence[Finding]) -> tuple[Finding, ...]:
         name = next((key for key, table in tables.items() if _names(table, finding)), None)
         if name is not None:
             used.add(name)
-            finding = replace(finding, silenced=tables[name].reason)
-        marked.append(finding)
+        marked.append(replace(finding, silenced=tables[name].reason) if name is not None else finding)
     return (*marked, *_unused(tables, used), *_nowhere(subject))
 
 
@@ -59,5 +58,6 @@ def known_ids(assembly: Assembly) -> frozenset[str]:
     ids = {board.id for board in assembly.boards}
     ids |= {name for board in assembly.boards for name in board.cut_ids}
     ids |= {joint.id for joint in assembly.joints} | {joint.guest for joint in assembly.joints}
-    ids |= {item.id for item in (*assembly.hardware, *assembly.motions, *assembly.levels, *assembly.openings)}
+    ids |= {item.id for item in assembly.hardware} | {motion.id for motion in assembly.motions}
+    ids |= {level.id for level in assembly.levels} | {opening.id for opening in assembly.openings}
     return frozenset(ids)

@@ -73,7 +73,8 @@ def pin_behind_overlap(subject: Subject) -> Iterator[Finding]:
         "pin-behind-overlap",
         Severity.MUST_FIX,
         ("lid", "side.left", "side.right"),
-        f"the hinge pin lies {mm(pin)} mm behind the front plane, but the lid overlaps the sides, which reach to it: open, "
+        f"the hinge pin lies {mm(pin)} mm behind the front plane, but the lid overlaps the sides, which reach to it: "
+        "open, "
         f"its ends run into them. {_remedies(subject)}",
         pin,
         limit,
@@ -112,7 +113,8 @@ def _remedies(subject: Subject) -> str:
     except SlantDisagrees:
         return told
     return (
-        f"{told}; or raised by {other.z0 - s.z0:.2f} mm with top depth and height held (the angle becomes {other.alpha:.2f}°). "
+        f"{told}; or raised by {other.z0 - s.z0:.2f} mm with top depth and height held (the angle becomes "
+        f"{other.alpha:.2f}°). "
         f"The joint gap of {mm(s.joint_gap)} mm adds {s.joint_gap / 2 * math.tan(alpha):.2f} mm"
     )
 

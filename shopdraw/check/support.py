@@ -38,7 +38,8 @@ def reach_and_rest(subject: Subject) -> Iterator[Finding]:
                 "support-reach",
                 Severity.CAUTION,
                 (bar.id, "lid"),
-                f"{bar.name} reaches {mm(motion.reach)} mm under a lid of {mm(lid)} mm, {motion.reach / lid:.0%}: the lid tears its hinges; "
+                f"{bar.name} reaches {mm(motion.reach)} mm under a lid of {mm(lid)} mm, {motion.reach / lid:.0%}: "
+                "the lid tears its hinges; "
                 f"right would be {mm(LEAST_REACH * lid)} mm or more, better {mm(2 * lid / 3)} mm",
                 motion.reach,
                 LEAST_REACH * lid,
@@ -50,7 +51,8 @@ def reach_and_rest(subject: Subject) -> Iterator[Finding]:
                 "support-inside",
                 Severity.MUST_FIX if inside <= 0 else Severity.CAUTION,
                 (bar.id,),
-                f"of {bar.name}'s {mm(length)} mm only {mm(inside)} mm stay inside at full reach; right would be a third, "
+                f"of {bar.name}'s {mm(length)} mm only {mm(inside)} mm stay inside at full reach; right would be a "
+                "third, "
                 f"{mm(LEAST_INSIDE * length)} mm: a reach of {mm(length * (1 - LEAST_INSIDE))} mm at most",
                 inside,
                 LEAST_INSIDE * length,
@@ -71,7 +73,8 @@ def droops(subject: Subject) -> Iterator[Finding]:
         "support-droop",
         Severity.CAUTION if heavy else Severity.NOTE,
         ("support.left", "support.right", "lid"),
-        f"drawn {mm(size.reach)} mm with {mm(size.inside)} mm inside, a support's end falls {mm(size.droop)} mm and the lid's edge {mm(edge)} mm; "
+        f"drawn {mm(size.reach)} mm with {mm(size.inside)} mm inside, a support's end falls {mm(size.droop)} mm and "
+        f"the lid's edge {mm(edge)} mm; "
         f"a pad or shim of {mm(size.droop)} mm takes it up",
         size.droop,
         MOST_DROOP_MM,
@@ -88,7 +91,8 @@ def writing_height(subject: Subject) -> Iterator[Finding]:
         "writing-height",
         Severity.NOTE,
         ("shelf.writing",),
-        f"the writing surface is {mm(height)} mm above the floor; usual are {LOWEST_WRITING_MM:g} to {HIGHEST_WRITING_MM:g} mm",
+        f"the writing surface is {mm(height)} mm above the floor; usual are {LOWEST_WRITING_MM:g} to "
+        f"{HIGHEST_WRITING_MM:g} mm",
         height,
         limit,
         basis="common practice",

@@ -41,7 +41,8 @@ def _blocked(assembly: Assembly, words: str, motion: Motion, hit: Hit) -> Findin
         Severity.MUST_FIX,
         (hit.board, hit.other, motion.id),
         f"{assembly.board(hit.board).name} runs into {assembly.board(hit.other).name} {words} when {verb} "
-        f"{hit.position:.1f}{unit} of {motion.reach:.1f}{unit}, by up to {hit.volume:.0f} mm³; its way must be free to the end",
+        f"{hit.position:.1f}{unit} of {motion.reach:.1f}{unit}, by up to {hit.volume:.0f} mm³; its way must be free "
+        "to the end",
         hit.position,
         motion.reach,
         "deg" if motion.kind == "turn" else "mm",
@@ -49,7 +50,7 @@ def _blocked(assembly: Assembly, words: str, motion: Motion, hit: Hit) -> Findin
 
 
 def fouls_open_lid(subject: Subject) -> Iterator[Finding]:
-    """Must be fixed: open, the lid fills its thickness below the writing surface before the pin; nothing may stand there."""
+    """Must be fixed: something stands before the pin where the open lid, its thickness below the surface, will lie."""
     assembly, slant = subject.assembly, subject.assembly.slant
     if slant is None or slant.hinge_edge == "upper":
         return
@@ -69,7 +70,8 @@ def fouls_open_lid(subject: Subject) -> Iterator[Finding]:
             "fouls-open-lid",
             Severity.MUST_FIX,
             (board.id, "lid"),
-            f"{board.name} stands {mm(pin_y - box[1])} mm before the pin and reaches {mm(box[5])} mm above the floor; the open "
+            f"{board.name} stands {mm(pin_y - box[1])} mm before the pin and reaches {mm(box[5])} mm above the "
+            "floor; the open "
             f"lid's underside is at {mm(limit + UNDER_LID_MM)} mm, so it may reach {mm(most)} mm at most: "
             f"case.top_rail {mm(drop)} mm or more",
             box[5],

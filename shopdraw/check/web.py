@@ -53,8 +53,10 @@ def dados_deep(subject: Subject) -> Iterator[Finding]:
             "dado-deep",
             Severity.MUST_FIX if must else Severity.CAUTION,
             (joint.id, joint.host),
-            f"the {joint.kind} for {joint.guest} goes {mm(depth)} mm into {host.name}, {share:.0%} of its {mm(host.thickness)} mm; "
-            f"right would be a third, {mm(host.thickness * DADO_SHARE)} mm, and never over {mm(host.thickness * DADO_MOST)} mm",
+            f"the {joint.kind} for {joint.guest} goes {mm(depth)} mm into {host.name}, {share:.0%} of its "
+            f"{mm(host.thickness)} mm; "
+            f"right would be a third, {mm(host.thickness * DADO_SHARE)} mm, and never over "
+            f"{mm(host.thickness * DADO_MOST)} mm",
             depth,
             limit,
             basis=DADO_BASIS,
@@ -92,8 +94,10 @@ def cuts_back_to_back(subject: Subject) -> Iterator[Finding]:
                 "cuts-back-to-back",
                 Severity.MUST_FIX if must else Severity.CAUTION,
                 (name, second, board.id),
-                f"{name} and {second} meet back to back in {board.name}: together {mm(both)} mm of {mm(board.thickness)} mm, "
-                f"{mm(board.thickness - both)} mm of wood are left; right would be at most {mm(board.thickness * DADO_SHARE)} mm "
+                f"{name} and {second} meet back to back in {board.name}: together {mm(both)} mm of "
+                f"{mm(board.thickness)} mm, "
+                f"{mm(board.thickness - both)} mm of wood are left; right would be at most "
+                f"{mm(board.thickness * DADO_SHARE)} mm "
                 f"together, or one of them moved along",
                 both,
                 board.thickness * (DADO_MOST if must else DADO_SHARE),
@@ -205,7 +209,8 @@ def lips_thin(subject: Subject) -> Iterator[Finding]:
             "lip-thin",
             Severity.MUST_FIX,
             ("lid",),
-            f"a rabbet {mm(slant.lid_inset_mm)} mm deep leaves a lip of {mm(left)} mm of a lid {mm(slant.lid_thickness_mm)} mm thick; "
+            f"a rabbet {mm(slant.lid_inset_mm)} mm deep leaves a lip of {mm(left)} mm of a lid "
+            f"{mm(slant.lid_thickness_mm)} mm thick; "
             f"right would be a rabbet of at most {mm(slant.lid_thickness_mm - LEAST_LIP_MM)} mm",
             left,
             LEAST_LIP_MM,
@@ -224,8 +229,10 @@ def notches_deep(subject: Subject) -> Iterator[Finding]:
                 "notch-deep",
                 Severity.MUST_FIX if left < LEAST_OVER_NOTCH_MM / 2 else Severity.CAUTION,
                 (name, board.id),
-                f"the lid is only {mm(subject.plan.writing - subject.plan.support_top)} mm thick, so {board.name} is notched {mm(cut.depth)} mm "
-                f"over a support and keeps {mm(left)} mm; right would be {mm(LEAST_OVER_NOTCH_MM)} mm or more: a thinner shelf or a thicker lid",
+                f"the lid is only {mm(subject.plan.writing - subject.plan.support_top)} mm thick, so {board.name} is "
+                f"notched {mm(cut.depth)} mm "
+                f"over a support and keeps {mm(left)} mm; right would be {mm(LEAST_OVER_NOTCH_MM)} mm or more: a "
+                "thinner shelf or a thicker lid",
                 left,
                 LEAST_OVER_NOTCH_MM,
                 basis="common practice",
@@ -249,8 +256,10 @@ def stock_unmeasured(subject: Subject) -> Iterator[Finding]:
             "stock-unmeasured",
             Severity.CAUTION,
             (board.id,),
-            f"stock {stock.name} still carries its nominal size, {stock.nominal or mm(stock.thickness) + ' mm'}: measure it and put the thickness in "
-            f"stock.{stock.name}.thickness; a dado is cut to that plus {mm(subject.design.case.fit)} mm, the upper face stays where it was asked",
+            f"stock {stock.name} still carries its nominal size, {stock.nominal or mm(stock.thickness) + ' mm'}: "
+            "measure it and put the thickness in "
+            f"stock.{stock.name}.thickness; a dado is cut to that plus {mm(subject.design.case.fit)} mm, the upper "
+            "face stays where it was asked",
             stock.thickness,
             None,
             basis="common practice",

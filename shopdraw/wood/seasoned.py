@@ -7,6 +7,7 @@ from collections.abc import Callable
 import manifold3d
 import numpy as np
 
+from shopdraw.shape.frame import Frame
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Shape
 from shopdraw.wood.season import stretched
@@ -24,7 +25,15 @@ def seasoned_wood(built: Assembly) -> Callable[[Board], manifold3d.Manifold]:
         built: the piece at build.
     """
 
+    known: dict[tuple[str, Frame], manifold3d.Manifold] = {}
+
     def wood(board: Board) -> manifold3d.Manifold:
+        key = (board.id, board.frame)
+        if key not in known:
+            known[key] = stretched_solid(board)
+        return known[key]
+
+    def stretched_solid(board: Board) -> manifold3d.Manifold:
         shape = built.board(board.id).shape
         across = board.shape.width / shape.width
         if abs(across - 1.0) > 1e-15 and not _alike(board.shape, stretched(shape, across)):

@@ -24,7 +24,6 @@ def seasoned_wood(built: Assembly) -> Callable[[Board], manifold3d.Manifold]:
     Args:
         built: the piece at build.
     """
-
     known: dict[tuple[str, Frame], manifold3d.Manifold] = {}
 
     def wood(board: Board) -> manifold3d.Manifold:

@@ -24,10 +24,10 @@ def seasoned_wood(built: Assembly) -> Callable[[Board], manifold3d.Manifold]:
     Args:
         built: the piece at build.
     """
-    known: dict[tuple[str, Frame], manifold3d.Manifold] = {}
+    known: dict[tuple[str, Frame, float], manifold3d.Manifold] = {}
 
     def wood(board: Board) -> manifold3d.Manifold:
-        key = (board.id, board.frame)
+        key = (board.id, board.frame, board.shape.width)
         if key not in known:
             known[key] = stretched_solid(board)
         return known[key]

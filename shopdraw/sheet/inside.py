@@ -9,7 +9,7 @@ from shopdraw.drawing.dimension import Dimension
 from shopdraw.shape.path import Point
 from shopdraw.sheet.box import Bounds, Segment, crossing, overlap, words_size
 from shopdraw.sheet.fact import Fact
-from shopdraw.sheet.figure_spot import LEAST_ARROWED, Row, spots
+from shopdraw.sheet.figure_spot import LEAST_ARROWED, Row, bare, spots
 from shopdraw.sheet.ground import Ground, What
 from shopdraw.sheet.leader import price_of_shelf
 from shopdraw.sheet.look import Look
@@ -110,8 +110,13 @@ def _first_free(
     span: Span, row: Row, price: float, best: tuple[float, Tried] | None, ground: Ground, look: Look
 ) -> tuple[float, Tried] | None:
     """The row's first free spot, if it costs less than the best so far."""
+    lines = tried(bare(span, row, look), look)
+    if _too_near_a_row(lines, ground, look) or not fits(lines, ground):
+        return None
+    least = price + _price_of_lines(lines, ground)
+    dearest = best[0] if best is not None else _DEAREST
     for step, dimension in spots(span, row, look):
-        if best is not None and price + _COST_OF_STEP * step >= best[0]:
+        if least + _COST_OF_STEP * step >= dearest:
             return None
         if not words_free(dimension, ground):
             continue
@@ -119,7 +124,7 @@ def _first_free(
         if _too_near_a_row(attempt, ground, look) or not fits(attempt, ground):
             continue
         full = price + _COST_OF_STEP * step + _price_of_lines(attempt, ground)
-        if best is None or full < best[0]:
+        if full < dearest:
             return full, attempt
     return None
 

@@ -15,7 +15,7 @@ from shopdraw.drawing.mark import ArcMark, Arrow, Dot, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point
 from shopdraw.sheet.box import Bounds, Segment, crossing, upright, words_size
 from shopdraw.sheet.ground import Ground, Stroke, What
-from shopdraw.sheet.leader import DOT_RADIUS, leader_clashes
+from shopdraw.sheet.leader import ANGLES, DOT_RADIUS, LENGTHS, leader_clashes
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.view import Balloon
 
@@ -62,6 +62,8 @@ def place_balloons(balloons: Sequence[Balloon], scale: float, around: Bounds, gr
         for side in _by_nearness(waiting, scale, around):
             waiting, made = _fill_side(side, waiting, scale, around, distance, ground, look)
             marks.extend(made)
+    waiting, made = _fill_free_paper(waiting, scale, ground, look)
+    marks.extend(made)
     return Ballooned(tuple(marks), tuple(b.label for b in waiting))
 
 
@@ -101,6 +103,35 @@ def _fill_side(
             marks.extend(placed)
             done.add((balloon.label, balloon.stack))
     return [b for b in waiting if (b.label, b.stack) not in done], marks
+
+
+def _fill_free_paper(
+    waiting: Sequence[Balloon], scale: float, ground: Ground, look: Look
+) -> tuple[list[Balloon], list[Mark]]:
+    """What no side has room for stands on free paper within the view, as near to its board as it can."""
+    marks: list[Mark] = []
+    left: list[Balloon] = []
+    for balloon in waiting:
+        tried = (
+            _balloon_marks(option, seat, scale, ground, look, slide=False)
+            for option, seat in _free_seats(balloon, scale, look)
+        )
+        placed = next((made for made in tried if made is not None), None)
+        if placed is None:
+            left.append(balloon)
+        else:
+            marks.extend(placed)
+    return left, marks
+
+
+def _free_seats(balloon: Balloon, scale: float, look: Look) -> Iterator[tuple[Balloon, _Seat]]:
+    radius = _radius(balloon, look)
+    for length in LENGTHS:
+        for target in (balloon.target, *balloon.also):
+            for angle in ANGLES:
+                c, s = math.cos(math.radians(angle)), math.sin(math.radians(angle))
+                at = target[0] * scale + (radius + length) * c, target[1] * scale + (radius + length) * s
+                yield replace(balloon, target=target, also=()), _Seat(at, "right" if c > 0 else "left")
 
 
 def _turned(balloon: Balloon, scale: float, around: Bounds, side: str) -> Balloon:
@@ -159,10 +190,12 @@ def _leader(balloon: Balloon, seat: _Seat, scale: float, radius: float) -> Segme
     return target, (target[0] + (seat.at[0] - target[0]) * share, target[1] + (seat.at[1] - target[1]) * share)
 
 
-def _balloon_marks(balloon: Balloon, seat: _Seat, scale: float, ground: Ground, look: Look) -> list[Mark] | None:
+def _balloon_marks(
+    balloon: Balloon, seat: _Seat, scale: float, ground: Ground, look: Look, *, slide: bool = True
+) -> list[Mark] | None:
     """A balloon at its seat or at one slid along the row until nothing is in its way; None where all is taken."""
     radius = _radius(balloon, look)
-    for at in _slid(seat):
+    for at in _slid(seat) if slide else (seat.at,):
         circles = list(_circles(balloon, _Seat(at, seat.side), radius))
         line = _leader(balloon, _Seat(at, seat.side), scale, radius)
         if not _leans(line) or math.dist(*line) > LONGEST or leader_clashes(line, ground):
@@ -194,7 +227,7 @@ def _circles(balloon: Balloon, seat: _Seat, radius: float) -> Iterable[tuple[Poi
 
 def _free_circle(middle: Point, radius: float, ground: Ground) -> bool:
     x, y = middle
-    return ground.free_for_words(upright((x - radius, y - radius, x + radius, y + radius)), "", 1.0)
+    return ground.free_for_words(upright((x - radius, y - radius, x + radius, y + radius)), "balloon", 1.0)
 
 
 def _stand(

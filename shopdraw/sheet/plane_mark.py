@@ -3,42 +3,63 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 
 from shopdraw.drawing.mark import Arrow, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point
-from shopdraw.sheet.box import Bounds
+from shopdraw.sheet.mark_words import words_in_free_spot
+from shopdraw.sheet.ground import Ground, What, strokes_of
 from shopdraw.sheet.look import Look
 
 INSIDE, OUTSIDE = 3.0, 8.0
 """How far a plane's end reaches into the view's outline and out of it, paper mm (common practice)."""
 SHAFT, HEAD = 7.0, 3.5
 """Length of an arrow's shaft and of its head, paper mm."""
+LETTER_GAP = 1.5
 
 
-def plane_marks(letter: str, at: Point, along: Point, sight: Point, outline: Bounds, scale: float, look: Look) -> tuple[Mark, ...]:
+def plane_marks(
+    letter: str, ends: tuple[Point, Point], sight: Point, scale: float, look: Look, ground: Ground
+) -> tuple[Mark, ...]:
     """A plane's two ends.
 
     Args:
         letter: "A" for section A–A.
-        at: a point of the plane in the view, true-size mm.
-        along: unit direction of the plane's trace, upright or level.
+        ends: where the plane leaves what it cuts, true-size mm.
         sight: unit direction in which the section is looked at, in the view.
-        outline: box round the view's edges, true-size mm.
         scale: of the view.
         look: heights of letters.
+        ground: what stands on the view: letters keep off it, and it gains what is drawn.
     """
     marks: list[Mark] = []
-    axis = 1 if abs(along[1]) > abs(along[0]) else 0
-    for edge, sign in ((outline[axis], -1.0), (outline[axis + 2], 1.0)):
-        def place(out: float, aside: float, edge: float = edge, sign: float = sign) -> Point:
-            point = [at[0], at[1]]
-            point[axis] = edge + sign * out / scale
-            return point[0] + sight[0] * aside / scale, point[1] + sight[1] * aside / scale
-
-        marks.append(Line(place(-INSIDE, 0.0), place(OUTSIDE, 0.0), Meaning.PLANE))
-        marks.append(Line(place(OUTSIDE, 0.0), place(OUTSIDE, SHAFT), Meaning.SIZE))
-        way = math.degrees(math.atan2(sight[1], sight[0])) % 360.0
-        marks.append(Arrow(place(OUTSIDE, SHAFT), way, HEAD, HEAD / 3))
-        words = place(OUTSIDE, -1.5 - look.section / 2) if axis == 1 else place(OUTSIDE, -1.5 - look.section / 2)
-        marks.append(Text((words[0], words[1] - look.section / 2 / scale), letter, look.section, "middle"))
+    long = math.dist(*ends)
+    for here, there in (ends, ends[::-1]):
+        out = (here[0] - there[0]) / long, (here[1] - there[1]) / long
+        inner, outer = _off(here, out, -INSIDE, scale), _off(here, out, OUTSIDE, scale)
+        tip = _off(outer, sight, SHAFT, scale)
+        lines: list[Mark] = [
+            Line(inner, outer, Meaning.PLANE),
+            Line(outer, tip, Meaning.PLANE),
+            Arrow(tip, math.degrees(math.atan2(sight[1], sight[0])) % 360.0, HEAD, HEAD / 3, Meaning.PLANE),
+        ]
+        for stroke in strokes_of(lines, What.VIEW, "", scale):
+            ground.add_stroke(stroke)
+        text = Text((0.0, 0.0), letter, look.section, "middle")
+        spots = list(_letter_spots(outer, out, sight, scale, look))
+        marks += [*lines, words_in_free_spot(text, spots, ground, scale)]
     return tuple(marks)
+
+
+def _letter_spots(outer: Point, out: Point, sight: Point, scale: float, look: Look) -> Iterator[Point]:
+    """Behind the arrow, before its tip, outside the end: the letter's baseline."""
+    half = look.section / 2
+    for along, beyond in (
+        (-LETTER_GAP - half, 0.0), (SHAFT + LETTER_GAP + half, 0.0), (SHAFT / 2, LETTER_GAP + half),
+        (-LETTER_GAP - half, 2 * LETTER_GAP + half), (SHAFT + LETTER_GAP + half, half), (0.0, 2 * LETTER_GAP + half),
+    ):
+        middle = _off(_off(outer, sight, along, scale), out, beyond, scale)
+        yield middle[0], middle[1] - half / scale
+
+
+def _off(point: Point, way: Point, paper: float, scale: float) -> Point:
+    return point[0] + way[0] * paper / scale, point[1] + way[1] * paper / scale

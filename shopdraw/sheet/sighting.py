@@ -66,6 +66,12 @@ class Sightings:
         sight = feature.sight(view)
         return sight is not None and sight.shown
 
+    def passes(self, view: str, point: Point) -> bool:
+        """Whether an edge in sight passes a point of a view."""
+        x, y = point
+        box = (x - NEAR_MM, y - NEAR_MM, x + NEAR_MM, y + NEAR_MM)
+        return any(_clipped(start, end, box) is not None for start, end in self._lines[view])
+
     def _sight(self, view: str, a: Point, b: Point, toward: Point) -> Sight:
         x0, x1 = min(a[0], b[0]), max(a[0], b[0])
         y0, y1 = min(a[1], b[1]), max(a[1], b[1])

@@ -9,17 +9,22 @@ from itertools import pairwise
 from shopdraw.sheet.fact import Fact, Feature, Rank
 
 
-def size_between(a: Feature, b: Feature, rank: Rank, views: Sequence[str], **choices: object) -> Fact:
+def size_between(
+    a: Feature, b: Feature, rank: Rank, views: Sequence[str], where: str = "", **choices: object
+) -> Fact:
     """A linear fact between two features, called after both.
 
     Args:
+        where: added to its id where another view tells it first: it is then printed in ( ).
         choices: further fields of `Fact`.
     """
-    return Fact(f"{a.id}/{b.id}", a, b, rank, tuple(views), **choices)  # type: ignore[arg-type]
+    name = f"{a.id}/{b.id}" + (f", {where}" if where else "")
+    return Fact(name, a, b, rank, tuple(views), **choices)  # type: ignore[arg-type]
 
 
 def chain_of(
-    name: str, places: Sequence[Feature], rank: Rank, views: Sequence[str], closing: int | None, **choices: object
+    name: str, places: Sequence[Feature], rank: Rank, views: Sequence[str], closing: int | None, where: str = "",
+    **choices: object,
 ) -> tuple[Fact, ...]:
     """Links from place to place in one row, rounded together.
 
@@ -27,18 +32,19 @@ def chain_of(
         name: of the chain.
         places: in order.
         closing: number of the link that is printed in ( ), since it follows from the overall; None for none.
+        where: added to the links' ids.
         choices: further fields of `Fact`.
     """
-    links = [size_between(a, b, rank, views, chain=name, **choices) for a, b in pairwise(places)]
+    links = [size_between(a, b, rank, views, where, chain=name, **choices) for a, b in pairwise(places)]
     return tuple(replace(link, reference=True) if i == closing else link for i, link in enumerate(links))
 
 
 def running_from(
-    name: str, origin: Feature, places: Iterable[Feature], rank: Rank, views: Sequence[str], **choices: object
+    name: str, origin: Feature, places: Iterable[Feature], rank: Rank, views: Sequence[str], where: str = "", **choices: object
 ) -> tuple[Fact, ...]:
     """Distances of places from one origin, on one line."""
     return tuple(
-        size_between(origin, place, rank, views, kind="running", chain=name, **choices) for place in places
+        size_between(origin, place, rank, views, where, kind="running", chain=name, **choices) for place in places
     )
 
 

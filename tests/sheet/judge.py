@@ -349,7 +349,7 @@ def _scale_faults(page: Page, sheet: Sheet) -> Iterator[tuple[str, str]]:
         edges.sort(key=lambda m: -math.dist(m.start, m.end))
         for mark in edges[:3]:
             p, q = _on_paper(mark.start, placed), _on_paper(mark.end, placed)
-            if not any(_near(s.start, p) and _near(s.end, q) for s in page.strokes):
+            if not any(_runs(s, p, q) or _runs(s, q, p) for s in page.strokes):
                 true = math.dist(mark.start, mark.end)
                 yield "printed scale", f"{placed.drawing.id}: an edge of {true:.1f} mm isn't on the page at its scale"
 
@@ -392,6 +392,10 @@ def _bounds(points: Sequence[Point]) -> tuple[float, float, float, float]:
 
 def _near(p: Point, q: Point) -> bool:
     return abs(p[0] - q[0]) < 0.01 and abs(p[1] - q[1]) < 0.01
+
+
+def _runs(stroke: Stroke, p: Point, q: Point) -> bool:
+    return _near(stroke.start, p) and _near(stroke.end, q)
 
 
 def _at(p: Point) -> str:

@@ -1,0 +1,131 @@
+"""The cutting planes of a set: where they stand, which way they are looked at, where they are drawn."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from shopdraw.shape.path import Point
+from shopdraw.sheet.extent import extent, whole
+from shopdraw.view.direction import FRONT, PLAN, RIGHT_SIDE, looking
+from shopdraw.view.section import Plane
+from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Board
+
+OFF_FACE_MM = 1.0
+"""A plane never runs inside a face: it is moved by this."""
+
+
+@dataclass(frozen=True, slots=True)
+class CuttingPlane:
+    """A cutting plane.
+
+    Attributes:
+        letter: "A" for section A–A.
+        plane: where it cuts and which way one looks.
+        on: id of the view that it is drawn on.
+        ends: where its line leaves what it cuts there, true-size mm.
+        sight: unit direction of the arrows there.
+    """
+
+    letter: str
+    plane: Plane
+    on: str
+    ends: tuple[Point, Point]
+    sight: Point
+
+    @property
+    def view(self) -> str:
+        """Id of its section."""
+        return f"section.{self.letter}"
+
+    @property
+    def title(self) -> str:
+        """Of its section."""
+        return f"Section {self.letter}–{self.letter}"
+
+
+def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
+    """The planes of a piece by letter: front to back, side to side, through the topmost drawer, across the lid."""
+    planes = [plane_a(assembly), plane_b(assembly)]
+    if any(opening.use == "drawer" for opening in assembly.openings):
+        planes.append(plane_c(assembly))
+    if assembly.slant is not None and assembly.has("lid"):
+        planes.append(plane_d(assembly))
+    return tuple(planes)
+
+
+def plane_a(assembly: Assembly) -> CuttingPlane:
+    """Front to back at mid width, moved to the middle of the next bay where an upright, a kicker or a knob stands.
+
+    Looked at to the left, so that it lies like the right side view.
+    """
+    box = whole(assembly)
+    x = _clear_of(assembly.width / 2, [b for b in assembly.boards if _stands(b)], 0)
+    return CuttingPlane("A", Plane(RIGHT_SIDE, (x, 0.0, 0.0)), "front", ((x, box.z0), (x, box.z1)), (-1.0, 0.0))
+
+
+def plane_b(assembly: Assembly) -> CuttingPlane:
+    """Side to side through the middle of the drawers' sides, or of the case; looked at to the back."""
+    box = whole(assembly)
+    sides = [b for b in assembly.boards if b.member == "drawer.side"]
+    held = extent(sides) if sides else None
+    y = _off_faces((held.y0 + held.y1) / 2 if held else assembly.depth / 2, assembly.boards, 1)
+    return CuttingPlane("B", Plane(FRONT, (0.0, y, 0.0)), "side", ((y, box.z0), (y, box.z1)), (1.0, 0.0))
+
+
+def plane_c(assembly: Assembly) -> CuttingPlane:
+    """Level through the middle of the topmost drawer's opening, and so through the lid supports; looked at from above."""
+    box = whole(assembly)
+    drawers = [opening for opening in assembly.openings if opening.use == "drawer"]
+    top = max(drawers, key=lambda opening: opening.bottom)
+    z = _off_faces(top.bottom + top.height / 2, assembly.boards, 2)
+    return CuttingPlane("C", Plane(PLAN, (0.0, 0.0, z)), "front", ((box.x0, z), (box.x1, z)), (0.0, -1.0))
+
+
+def plane_d(assembly: Assembly) -> CuttingPlane:
+    """Across the shut lid, square to its length, at three quarters of it; looked at up the slope."""
+    slant = assembly.slant
+    assert slant is not None
+    c, s = math.cos(math.radians(slant.angle_from_level_deg)), math.sin(math.radians(slant.angle_from_level_deg))
+    along = 0.6 * slant.lid_length_mm
+    pin_y, pin_z = slant.hinge_pin_mm
+    at = pin_y + along * c, pin_z + along * s
+    above, below = slant.lid_thickness_mm, slant.lid_thickness_mm / 2
+    ends = (at[0] - above * s, at[1] + above * c), (at[0] + below * s, at[1] - below * c)
+    plane = Plane(looking((0.0, c, s), (0.0, -s, c)), (0.0, *at))
+    return CuttingPlane("D", plane, "side", ends, (c, s))
+
+
+D_BELOW_MM = 60.0
+"""How far behind the lid section D–D is drawn: it is there for the lid's ends only."""
+
+
+def _stands(board: Board) -> bool:
+    """An upright board: its faces look to the left and right, so that a plane inside it would cut it lengthwise."""
+    return abs(board.frame.w[0]) > 0.99 or board.member == "kicker"
+
+
+def _clear_of(at: float, boards: Sequence[Board], axis: int) -> float:
+    """The place, or the middle of the next bay where a board stands there; ties go to the left."""
+    spans = sorted((extent([b])[axis], extent([b])[axis + 3]) for b in boards)
+    if not any(low - OFF_FACE_MM < at < high + OFF_FACE_MM for low, high in spans):
+        return at
+    ends = sorted({value for span in spans for value in span})
+    bays = [
+        (a + b) / 2
+        for a, b in zip(ends, ends[1:], strict=False)
+        if b - a > 4 * OFF_FACE_MM and not any(low < (a + b) / 2 < high for low, high in spans)
+    ]
+    return min(bays, key=lambda bay: (round(abs(bay - at), 6), bay), default=at)
+
+
+def _off_faces(at: float, boards: Iterable[Board], axis: int) -> float:
+    """The place, moved until no board's face lies in it."""
+    faces = sorted({value for b in boards for value in (extent([b])[axis], extent([b])[axis + 3])})
+    for _ in range(len(faces)):
+        if not any(abs(face - at) < OFF_FACE_MM / 2 for face in faces):
+            return at
+        at += OFF_FACE_MM
+    return at

@@ -1,0 +1,203 @@
+"""What the sections tell: levels and depths in A–A, widths and openings in B–B, bays in C–C, gaps in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from shopdraw.measure import write_length
+from shopdraw.sheet.arrangement_facts import PLUMB, laps
+from shopdraw.sheet.fact import Fact, Rank
+from shopdraw.sheet.figure import Writing
+from shopdraw.sheet.places import BELOW, LEFT, RIGHT, Places
+from shopdraw.sheet.season import Gap, words_of_gap
+from shopdraw.sheet.telling import chain_of, least_link, note_at, running_from, size_between
+from shopdraw.wood.assembly import Assembly, OpeningFact
+from shopdraw.wood.board import Board
+
+A, B, C = "section.A", "section.B", "section.C"
+
+
+def section_facts(places: Places, writing: Writing) -> tuple[Fact, ...]:
+    """All facts of the sections that are drawn."""
+    drawn = {view.id for view in places.views}
+    facts: list[Fact] = []
+    if A in drawn:
+        facts += _levels(places)
+        facts += _depths(places, writing)
+        facts += _open_lid(places)
+    if B in drawn:
+        facts += _widths(places)
+        facts += _openings(places)
+        facts += _drawer_gaps(places, writing)
+    if C in drawn:
+        facts += _bays(places)
+        facts += _drawer_depth(places, writing)
+    return tuple(facts)
+
+
+def _levels(places: Places) -> Iterator[Fact]:
+    """Right of A–A, since the open lid lies to its left: each level from the floor."""
+    assembly = places.assembly
+    floor = places.floor(RIGHT)
+    levels = [places.level(level.id, RIGHT) for level in sorted(assembly.levels, key=lambda fact: fact.top)]
+    held = places.spaced([*levels, places.top(RIGHT)], A, 1, (floor,))
+    yield from running_from("A.levels", floor, held, Rank.LEVEL, (A,), "in A", direction_deg=PLUMB, side="right", row=1)
+
+
+def _depths(places: Places, writing: Writing) -> Iterator[Fact]:
+    """Below A–A: the lowest frame's rails and runners; inside depth."""
+    assembly = places.assembly
+    front = places.case("y", False, BELOW)
+    if not assembly.has("back"):
+        return
+    back = places.edge("back", "y", False, BELOW, "back:front")
+    frames = [level for level in assembly.levels if level.kind == "web-frame"]
+    ends = (front, back)
+    if frames:
+        frame = min(frames, key=lambda level: level.top).id
+        rail, rear, runner = (assembly.board(f"{frame}.{part}") for part in ("front", "rear", "runner-left"))
+        shoulder = places.extent(rail.id).y1 + (runner.between_shoulders or 0.0)
+        inner = [
+            places.edge(rail.id, "y", True, BELOW),
+            places.edge(rear.id, "y", False, BELOW),
+            places.across(f"{runner.id}:shoulder", "y", shoulder, BELOW, places.extent(runner.id)),
+        ]
+        row = [front, *places.spaced(inner, A, 0, ends), back]
+        yield from chain_of("A.frame", row, Rank.LOCATION, (A,), None, side="below", row=1)
+        gap = places.extent(rear.id).y0 - shoulder
+        if gap > 0.05:
+            at = places.extent(runner.id)
+            point = places.point(f"{runner.id}:gap", {A: (shoulder + gap / 2, (at.z0 + at.z1) / 2)})
+            words = f"gap {write_length(gap, writing.fit)} at the runner's shoulder, tenon dry"
+            yield note_at(f"gap:{runner.id}", point, words, Rank.CLEARANCE, (A,), board=runner.id)
+    yield size_between(front, back, Rank.LEVEL, (A,), side="below", row=2)
+
+
+def _open_lid(places: Places) -> Iterator[Fact]:
+    """What the open lid takes in front of the case, and the supports under it."""
+    assembly, slant = places.assembly, places.assembly.slant
+    if slant is None or not assembly.has("lid"):
+        return
+    pin_z = slant.hinge_pin_mm[1]
+    front = places.case("y", False, BELOW)
+    end = places.point("lid:end, open", {A: (-slant.open_projection_mm, pin_z - slant.lid_thickness_mm)})
+    yield size_between(end, front, Rank.LOCATION, (A,), side="below", row=2)
+    supports = [m for m in assembly.motions if m.boards[0].startswith("support.")]
+    if not supports:
+        return
+    box, reach = places.extent(supports[0].boards[0]), supports[0].reach
+    middle = (box.z0 + box.z1) / 2
+    outer = places.point("support:end, out", {A: (-reach, box.z0)})
+    yield size_between(outer, front, Rank.LOCATION, (A,), side="below", row=1)
+    inner = places.point("support:inner end, out", {A: (box.y1 - reach, middle)})
+    plane = places.point("case:front, at the support", {A: (0.0, middle)})
+    yield size_between(
+        plane, inner, Rank.SIZE, (A,), kind="clearance", side="inside", suffix=" left inside", rounding="general"
+    )
+    floor = places.floor(LEFT)
+    upper = places.point("support:top, out", {A: (-reach, box.z1)})
+    yield size_between(floor, upper, Rank.LEVEL, (A,), direction_deg=PLUMB, side="left", row=1)
+    if abs(slant.pin_above_writing_mm) > 0.01:
+        pin = places.point("lid:pin", {A: slant.hinge_pin_mm})
+        yield size_between(floor, pin, Rank.LEVEL, (A,), direction_deg=PLUMB, side="left", row=2)
+
+
+def _widths(places: Places) -> Iterator[Fact]:
+    """Below B–B: side, inside width, side; width at the dados' bottoms."""
+    assembly = places.assembly
+    if not (assembly.has("side.left") and assembly.has("side.right")):
+        return
+    left, right = places.case("x", False, BELOW), places.case("x", True, BELOW)
+    inner = places.edge("side.left", "x", True, BELOW), places.edge("side.right", "x", False, BELOW)
+    yield from chain_of("B.widths", [left, *inner, right], Rank.OPENING, (B,), 2, "in B", side="below", row=1)
+    if assembly.has("bottom"):
+        ends = places.edge("bottom", "x", False, BELOW), places.edge("bottom", "x", True, BELOW)
+        yield size_between(*ends, Rank.SIZE, (B,), side="below", row=2, reference=True)
+    yield size_between(left, right, Rank.LEVEL, (B,), "in B", side="below", row=3, reference=True)
+
+
+def _openings(places: Places) -> Iterator[Fact]:
+    """Right of B–B, where fronts hide them from the front: openings and what lies between, up to the writing surface."""
+    assembly = places.assembly
+    if not any(laps(places, opening.id.rpartition(".")[2]) for opening in _drawers(assembly)):
+        return
+    floor = places.floor(RIGHT)
+    ends = [floor]
+    if any(level.id == "writing" for level in assembly.levels):
+        ends.append(places.level("writing", RIGHT))
+    inner = [
+        places.across(f"opening.{opening.id}:{name}", "z", at, RIGHT)
+        for upper in (False, True)
+        for opening in _drawers(assembly)
+        for name, at in (("upper", opening.bottom + opening.height) if upper else ("lower", opening.bottom),)
+    ]
+    row = [floor, *places.spaced(inner, B, 1, ends), *ends[1:]]
+    chain = chain_of(
+        "B.openings", row, Rank.OPENING, (B,), least_link(row, B, 1), "in B", direction_deg=PLUMB, side="right", row=1
+    )
+    yield from chain
+    if len(ends) > 1:
+        yield size_between(
+            *ends, Rank.LEVEL, (B,), "in B", direction_deg=PLUMB, side="right", row=2, reference=True
+        )
+
+
+def _drawers(assembly: Assembly) -> list[OpeningFact]:
+    return [opening for opening in assembly.openings if opening.use == "drawer"]
+
+
+def _drawer_gaps(places: Places, writing: Writing) -> Iterator[Fact]:
+    """In B–B, in words: what is open beside and above each drawer's box, at build and in both seasons."""
+    assembly = places.assembly
+    for opening in _drawers(assembly):
+        key = opening.id.rpartition(".")[2]
+        name = f"drawer.{key}.side-left"
+        if not assembly.has(name):
+            continue
+        side: Board = assembly.board(name)
+        box = places.extent(name)
+        beside = box.x0 - opening.left
+        above = Gap(opening.bottom + opening.height - box.z1, side.width, side.stock, assembly.moisture)
+        words = f"gap {write_length(beside, writing.fit)} a side; above {words_of_gap(above, writing)}"
+        at = places.point(f"{name}:gap", {B: ((box.x0 + box.x1) / 2, box.z1 - 0.2 * (box.z1 - box.z0))})
+        yield note_at(f"gap:{name}", at, words, Rank.CLEARANCE, (B,), board=name)
+
+
+def _bays(places: Places) -> Iterator[Fact]:
+    """Below C–C: side, support's bay, divider, drawer's bay, and the same again."""
+    left, right = places.case("x", False, BELOW), places.case("x", True, BELOW)
+    openings = places.assembly.openings
+    highest = max((opening.bottom for opening in openings), default=0.0)
+    row = sorted((o for o in openings if abs(o.bottom - highest) < 0.01), key=lambda o: o.left)
+    inner = [
+        place
+        for o in row
+        for place in (
+            places.across(f"opening.{o.id}:left", "x", o.left, BELOW),
+            places.across(f"opening.{o.id}:right", "x", o.left + o.width, BELOW),
+        )
+    ]
+    links = [left, *places.spaced(inner, C, 0, (left, right)), right]
+    yield from chain_of("C.bays", links, Rank.OPENING, (C,), len(links) - 2, "in C", side="below", row=1)
+    yield size_between(left, right, Rank.LEVEL, (C,), "in C", side="below", row=2, reference=True)
+
+
+def _drawer_depth(places: Places, writing: Writing) -> Iterator[Fact]:
+    """Right of C–C: how far back the topmost drawer reaches, and what is open behind it."""
+    assembly = places.assembly
+    drawers = _drawers(assembly)
+    key = max(drawers, key=lambda opening: opening.bottom).id.rpartition(".")[2]
+    name = f"drawer.{key}.side-right"
+    if not (assembly.has(name) and assembly.has("back")):
+        return
+    front, rear = places.case("y", False, RIGHT), places.edge(name, "y", True, RIGHT)
+    yield size_between(front, rear, Rank.LOCATION, (C,), direction_deg=PLUMB, side="right", row=1)
+    sides = [board for board in assembly.boards if board.member == "side"]
+    gap = places.extent("back").y0 - places.extent(name).y1
+    depth = Gap(gap, assembly.depth, sides[0].stock, assembly.moisture, closes=False)
+    box = places.extent(name)
+    at = places.point(f"{name}:gap behind", {C: ((box.x0 + box.x1) / 2, box.y1 + gap / 2)})
+    words = f"gap behind {words_of_gap(depth, writing)}"
+    yield note_at(f"gap behind:{name}", at, words, Rank.CLEARANCE, (C,), board=name)
+
+

@@ -1,0 +1,82 @@
+"""Sections as they are drawn, before their dimensions: wood cut and hatched, what lies behind, what moves."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from shopdraw.drawing.mark import ArcMark, Area, Line, Mark, Meaning
+from shopdraw.shape.path import Point
+from shopdraw.sheet.moving import moving_marks, open_boards, swing_marks
+from shopdraw.sheet.near_lines import without_near
+from shopdraw.sheet.planes import D_BELOW_MM, CuttingPlane
+from shopdraw.sheet.sighting import Seen
+from shopdraw.sheet.view import PlainView
+from shopdraw.view.clip import Window, clipped
+from shopdraw.view.section import section
+from shopdraw.wood.assembly import Assembly
+
+PIN_CROSS = 3.0
+"""Half the length of the centre lines that mark the lid's pin, paper mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """A section.
+
+    Attributes:
+        plane: where it is.
+        plain: what is drawn.
+        seen: what dimensions may go to.
+    """
+
+    plane: CuttingPlane
+    plain: PlainView
+    seen: Seen
+
+
+def cut_view(assembly: Assembly, plane: CuttingPlane, scale: float) -> Cut:
+    """A section at a scale, true-size mm; in A–A the open lid and its supports stand as moved positions."""
+    marks = section_marks(assembly, plane, scale)
+    if plane.letter == "D":
+        marks = clipped(marks, _lid_window(assembly, plane))
+    drawn: list[Mark] = [mark for mark in marks if isinstance(mark, Area)]
+    drawn += without_near([mark for mark in marks if isinstance(mark, Line | ArcMark)], scale)
+    if plane.letter == "A":
+        drawn += moving_marks(open_boards(assembly), plane.plane.direction)
+        drawn += swing_marks(assembly, plane.plane.direction)
+        drawn += pin_marks(assembly, plane, scale)
+    plain = PlainView(plane.view, plane.title, tuple(drawn))
+    return Cut(plane, plain, Seen(plane.view, plane.plane.direction, marks))
+
+
+def section_marks(assembly: Assembly, plane: CuttingPlane, scale: float) -> tuple[Mark, ...]:
+    """The section's own marks; the scale decides pitches of hatches and what is too thin for one."""
+    return section(assembly.boards, plane.plane, scale)
+
+
+def pin_of(assembly: Assembly, plane: CuttingPlane) -> Point | None:
+    """The lid's pin in a section that one sees along the pin; None where there is none."""
+    if assembly.slant is None or plane.letter != "A":
+        return None
+    return plane.plane.direction.on_paper((0.0, *assembly.slant.hinge_pin_mm))
+
+
+def pin_marks(assembly: Assembly, plane: CuttingPlane, scale: float) -> tuple[Mark, ...]:
+    """Crossed centre lines at the lid's pin."""
+    pin = pin_of(assembly, plane)
+    if pin is None:
+        return ()
+    reach = PIN_CROSS / scale
+    return (
+        Line((pin[0] - reach, pin[1]), (pin[0] + reach, pin[1]), Meaning.CENTRE, "lid"),
+        Line((pin[0], pin[1] - reach), (pin[0], pin[1] + reach), Meaning.CENTRE, "lid"),
+    )
+
+
+def _lid_window(assembly: Assembly, plane: CuttingPlane) -> Window:
+    """Section D–D from just above the lid down to a stated depth behind it."""
+    slant = assembly.slant
+    assert slant is not None
+    x, y = plane.plane.direction.on_paper(plane.plane.through)
+    margin = assembly.width / 10
+    return Window.box(x - margin, y - D_BELOW_MM, x + assembly.width + margin, y + 2 * slant.lid_thickness_mm)

@@ -1,0 +1,102 @@
+"""All views of a set at one scale, dimensioned together: a fact goes to the first of them that has room for it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from shopdraw.sheet.arrangement import arranged_views
+from shopdraw.sheet.arrangement_facts import arrangement_facts
+from shopdraw.sheet.detail_facts import detail_facts
+from shopdraw.sheet.details import Detail, circle_on_parent, details_of, draw_detail
+from shopdraw.sheet.fact import Fact
+from shopdraw.sheet.figure import write_figures
+from shopdraw.sheet.mark_words import ground_of
+from shopdraw.sheet.manner import Manner
+from shopdraw.sheet.places import Places
+from shopdraw.sheet.planes import CuttingPlane, cutting_planes
+from shopdraw.sheet.section_balloons import section_balloons
+from shopdraw.sheet.section_facts import section_facts
+from shopdraw.sheet.sections import Cut, cut_view
+from shopdraw.sheet.spread import Dimensioned, dimension_views
+from shopdraw.sheet.view import Balloon, PlainView
+from shopdraw.trade.scale import Scale
+from shopdraw.wood.assembly import Assembly
+
+UNKNOWN = "88-M18"
+"""Stands for a sheet and a zone until views have their places; as wide as any."""
+
+
+@dataclass(frozen=True, slots=True)
+class SetViews:
+    """Views with their facts.
+
+    Attributes:
+        planes, details: what is cut, what is enlarged.
+        facts: all that is told.
+        done: composed views and what found no room.
+        scale: of arrangement and sections.
+        detail_scale: of the details.
+    """
+
+    planes: tuple[CuttingPlane, ...]
+    details: tuple[Detail, ...]
+    facts: tuple[Fact, ...]
+    done: Dimensioned
+    scale: Scale
+    detail_scale: Scale
+
+
+def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Scale) -> SetViews:
+    """Arrangement, sections and details with their dimensions and balloons.
+
+    Args:
+        assembly: the piece.
+        manner: paper, style and figures.
+        scale: of arrangement and sections.
+        detail_scale: of the details.
+    """
+    planes = cutting_planes(assembly)
+    details = details_of(assembly, planes)
+    arranged = arranged_views(assembly, planes, scale.ratio, manner.look)
+    cuts = [cut_view(assembly, plane, scale.ratio) for plane in planes]
+    drawn = [
+        draw_detail(assembly, detail, detail_scale.ratio, detail_title(detail, detail_scale, UNKNOWN)) for detail in details
+    ]
+    flat = Places(assembly, (*(view.seen for view in arranged), *(cut.seen for cut in cuts)), scale.ratio)
+    near = Places(assembly, tuple(detail.seen for detail in drawn), detail_scale.ratio)
+    facts = (
+        *arrangement_facts(flat, manner.writing, manner.look),
+        *section_facts(flat, manner.writing),
+        *detail_facts(near, manner.writing),
+    )
+    plain = [view.plain for view in arranged] + [_with_circles(cut, details, scale, manner) for cut in cuts]
+    ratios: Mapping[str, float] = {
+        **{view.id: scale.ratio for view in plain}, **{d.plain.id: detail_scale.ratio for d in drawn}
+    }
+    labelled = {balloon.board for view in arranged for balloon in view.balloons}
+    balloons: dict[str, Sequence[Balloon]] = {view.plain.id: view.balloons for view in arranged}
+    balloons.update(section_balloons(assembly, cuts, labelled, scale.ratio))
+    done = dimension_views(
+        [*plain, *(d.plain for d in drawn)], facts, ratios, manner.look, write_figures(facts, manner.writing), balloons
+    )
+    return SetViews(planes, details, facts, done, scale, detail_scale)
+
+
+def detail_title(detail: Detail, scale: Scale, parent: str) -> str:
+    """Below a detail: its name, its scale, and where its circle is."""
+    return f"Detail {detail.name}, {scale.name} ({parent})"
+
+
+def detail_name(detail: Detail, place: str) -> str:
+    """At a detail's circle: its name and where it is drawn."""
+    return f"{detail.name} / {place}"
+
+
+def _with_circles(cut: Cut, details: Sequence[Detail], scale: Scale, manner: Manner) -> PlainView:
+    ground = ground_of(cut.plain.marks, scale.ratio)
+    marks = list(cut.plain.marks)
+    for detail in details:
+        if detail.plane is cut.plane:
+            marks += circle_on_parent(detail, detail_name(detail, UNKNOWN), scale.ratio, manner.look, ground)
+    return replace(cut.plain, marks=tuple(marks))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from enum import Enum
+from enum import IntEnum
 from itertools import pairwise
 
 from shopdraw.drawing.bounds import arrow_corners
@@ -19,14 +19,14 @@ CLEAR = 0.5
 """A figure's box is grown by this before it is tested."""
 
 
-class What(Enum):
+class What(IntEnum):
     """What a line on a view is there for."""
 
-    VIEW = "view"
-    EXTENSION = "extension"
-    DIMENSION = "dimension"
-    LEADER = "leader"
-    END = "end"
+    VIEW = 0
+    EXTENSION = 1
+    DIMENSION = 2
+    LEADER = 3
+    END = 4
     """An arrowhead or an oblique stroke: words keep off it, other lines may pass."""
 
 
@@ -54,8 +54,9 @@ class Ground:
 
     def __init__(self, under: Ground | None = None) -> None:
         self._under = under
-        self._strokes: dict[What, list[Stroke]] = {what: [] for what in What}
-        self._stroke_cells: dict[What, dict[tuple[int, int], list[int]]] = {what: {} for what in What}
+        # By kind; a list, since the hash of an enum's member is slow.
+        self._strokes: list[list[Stroke]] = [[] for _ in What]
+        self._stroke_cells: list[dict[tuple[int, int], list[int]]] = [{} for _ in What]
         self._boxes: list[tuple[Box, str]] = []
         self._box_cells: dict[tuple[int, int], list[int]] = {}
 
@@ -82,19 +83,21 @@ class Ground:
         if self._under is not None:
             yield from self._under.strokes_near(bounds, kinds)
         if any(self._strokes[kind] for kind in kinds):
-            yield from self._picked(tuple(_cells_in(bounds)), kinds)
+            yield from self._picked(_cells_in(bounds), kinds)
 
     def strokes_along(self, line: Segment, kinds: tuple[What, ...] = EVERY) -> Iterator[Stroke]:
         """Lines of the kinds that may meet a line, each once, in a fixed order."""
         if self._under is not None:
             yield from self._under.strokes_along(line, kinds)
         if any(self._strokes[kind] for kind in kinds):
-            cells = dict.fromkeys((math.floor(x / CELL), math.floor(y / CELL)) for x, y in _points_along(line))
-            yield from self._picked(tuple(cells), kinds)
+            cells = [(math.floor(x / CELL), math.floor(y / CELL)) for x, y in _points_along(line)]
+            yield from self._picked(cells, kinds)
 
-    def _picked(self, cells: tuple[tuple[int, int], ...], kinds: tuple[What, ...]) -> Iterator[Stroke]:
+    def _picked(self, cells: list[tuple[int, int]], kinds: tuple[What, ...]) -> Iterator[Stroke]:
         for kind in kinds:
             strokes, where = self._strokes[kind], self._stroke_cells[kind]
+            if not strokes:
+                continue
             if len(cells) > len(where):
                 yield from strokes
                 continue
@@ -110,8 +113,7 @@ class Ground:
         """Boxes of words that may meet a box; each once, in the order they were added."""
         if self._under is not None:
             yield from self._under.boxes_near(bounds)
-        if len(self._boxes) < _count_in(bounds):
-            yield from self._boxes
+        if not self._boxes:
             return
         found: set[int] = set()
         for cell in _cells_in(bounds):
@@ -184,22 +186,15 @@ def _bounds(line: Segment, by: float) -> Bounds:
     return min(x0, x1) - by, min(y0, y1) - by, max(x0, x1) + by, max(y0, y1) + by
 
 
-def _points_along(line: Segment) -> Iterator[Point]:
+def _points_along(line: Segment) -> list[Point]:
     """Points on a line, none more than 2 mm from the next one's half way."""
     (x0, y0), (x1, y1) = line
     count = max(1, math.ceil(math.hypot(x1 - x0, y1 - y0) / _STEP))
-    for i in range(count + 1):
-        t = i / count
-        yield x0 + t * (x1 - x0), y0 + t * (y1 - y0)
+    dx, dy = (x1 - x0) / count, (y1 - y0) / count
+    return [(x0 + i * dx, y0 + i * dy) for i in range(count + 1)]
 
 
-def _count_in(bounds: Bounds) -> int:
-    x0, y0, x1, y1 = (math.floor(value / CELL) for value in bounds)
-    return (x1 - x0 + 1) * (y1 - y0 + 1)
-
-
-def _cells_in(bounds: Bounds) -> Iterator[tuple[int, int]]:
-    x0, y0, x1, y1 = (math.floor(value / CELL) for value in bounds)
-    for i in range(x0, x1 + 1):
-        for j in range(y0, y1 + 1):
-            yield i, j
+def _cells_in(bounds: Bounds) -> list[tuple[int, int]]:
+    x0, y0 = math.floor(bounds[0] / CELL), math.floor(bounds[1] / CELL)
+    x1, y1 = math.floor(bounds[2] / CELL), math.floor(bounds[3] / CELL)
+    return [(i, j) for i in range(x0, x1 + 1) for j in range(y0, y1 + 1)]

@@ -22,11 +22,13 @@ def lay_case(bench: Bench, plan: Plan) -> None:
     """Lay and join the boards of the case."""
     left, right = _side(bench, plan, "left"), _side(bench, plan, "right")
     bottom = _across(bench, plan, "bottom", "bottom", "bottom", plan.bottom_top)
-    shelf = _across(bench, plan, "shelf.writing", "writing shelf", "shelf", plan.writing)
+    # The shelf's front edge stands half the joint gap behind the pin, and never before the front plane.
+    front = max(0.0, plan.slant.pin[0] + plan.slant.joint_gap / 2)
+    shelf = _across(bench, plan, "shelf.writing", "writing shelf", "shelf", plan.writing, front)
     _back_rabbets(bench, plan)
     top = _top(bench, plan)
     for board in (bottom, shelf):
-        stand_in_sides(bench, plan, board.id, (board,), board.box(), guest_front=0.0)
+        stand_in_sides(bench, plan, board.id, (board,), board.box(), guest_front=board.box().y0)
     if plan.design.case.top_joint == "dovetail":
         dovetailed_top(bench, plan, top, (left, right))
     else:
@@ -56,10 +58,10 @@ def _side(bench: Bench, plan: Plan, hand: str) -> Blank:
     return side
 
 
-def _across(bench: Bench, plan: Plan, id: str, name: str, member: str, top: float) -> Blank:
+def _across(bench: Bench, plan: Plan, id: str, name: str, member: str, top: float, front: float = 0.0) -> Blank:
     """A solid panel between the sides, grain left to right, fixed at its front edge."""
     stock = plan.stocks.of(member)
-    box = Box(plan.left, plan.right, 0.0, plan.rear - rear_gap(plan, stock), top - stock.thickness, top)
+    box = Box(plan.left, plan.right, front, plan.rear - rear_gap(plan, stock), top - stock.thickness, top)
     return bench.lay(id, name, member, stock, box, u="+x", w="+z", fixing=Fixing("", (plan.width / 2, 0.0, top)))
 
 

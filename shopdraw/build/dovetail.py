@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from shopdraw.build.bench import Bench, Blank
+from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.plan import Plan
 from shopdraw.shape.frame import Frame
 from shopdraw.shape.path import Path, polygon, rectangle
@@ -50,12 +51,36 @@ def tails_along(
         slope: 8 for 1:8.
         least_half_pin: what the half pins may not fall below, at the tails' wide ends.
         count: of tails; by default as many as make them about 45 mm wide.
+    Raises:
+        CannotBuild: so many tails, or so short a corner, that a tail would be narrower at its root than a pin.
     """
     narrowing = thickness / slope
     pin = max(LEAST_PIN_MM, thickness / 2)
     half = max(least_half_pin, pin / 2 + narrowing)
     free = length - 2 * half
-    count = count or max(2, round((free + pin) / (TAIL_MM + pin)))
+    most = int((free + pin) / (2 * pin + 2 * narrowing) + 1e-9)
+    if most < 1:
+        least = 2 * half + pin + 2 * narrowing
+        raise CannotBuild(
+            [
+                fault(
+                    "slant",
+                    f"a top {length:.1f} mm deep",
+                    f"expected at least {least:.1f} mm for one dovetail: a flatter slant or a deeper case",
+                )
+            ]
+        )
+    if count is not None and count > most:
+        raise CannotBuild(
+            [
+                fault(
+                    "case.tails",
+                    f"{count} tails on {length:.1f} mm",
+                    f"expected at most {most}: more would be narrower than their pins",
+                )
+            ]
+        )
+    count = count or min(most, max(2, round((free + pin) / (TAIL_MM + pin))))
     tail = (free - (count - 1) * pin) / count
     spans = tuple((half + i * (tail + pin), half + i * (tail + pin) + tail) for i in range(count))
     return Tails(slope, half, pin, spans, narrowing)
@@ -123,6 +148,7 @@ def dovetailed_top(bench: Bench, plan: Plan, top: Blank, sides: tuple[Blank, Bla
                 sizes=(
                     ("slope", tails.slope),
                     ("tails", len(tails.spans)),
+                    ("tail", tails.spans[0][1] - tails.spans[0][0] - 2 * tails.narrowing),
                     ("half-pin", tails.half_pin),
                     ("pin", tails.pin),
                 ),

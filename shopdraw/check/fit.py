@@ -14,7 +14,7 @@ from shopdraw.wood.interference import SHARED_MM3, Closing, closing, overlaps
 def fit_findings(subject: Subject, seasons: Sequence[Season]) -> Iterator[Finding]:
     """All findings about the fit of boards at rest."""
     yield from boards_overlap(seasons)
-    yield from joints_open(subject)
+    yield from joints_open(subject.assembly)
 
 
 def boards_overlap(seasons: Sequence[Season]) -> Iterator[Finding]:
@@ -50,9 +50,8 @@ def _least_way_out(season: Season, one: str, other: str) -> tuple[float, str]:
     return spans[least], _WAYS[least]
 
 
-def joints_open(subject: Subject) -> Iterator[Finding]:
+def joints_open(assembly: Assembly) -> Iterator[Finding]:
     """Must be fixed: a guest doesn't end where its joint says, off the host's floor by the stated relief."""
-    assembly = subject.assembly
     for joint in assembly.joints:
         if not assembly.has(joint.host) or not all(assembly.has(name) for name in joint.guest_boards):
             continue

@@ -219,8 +219,8 @@ def _on_face(at: _At) -> Iterator[CutNote]:
     round_one = circle_of(cut.outline)
     if round_one is not None:
         (u, v), radius = round_one
-        places = (at.along(u, v, "centre-along"), at.across(u, v, "centre-across"))
-        yield at.note(f"{at.kind} Ø {at.sizes.cut(2 * radius)}{at.depth_words}", (at.shown(u, v),), places)
+        centre = (at.along(u, v, "centre-along"), at.across(u, v, "centre-across"))
+        yield at.note(f"{at.kind} Ø {at.sizes.cut(2 * radius)}{at.depth_words}", (at.shown(u, v),), centre)
         return
     box = box_of(cut.outline)
     if box is None:

@@ -17,6 +17,8 @@ CELL = 8.0
 _STEP = CELL / 2
 CLEAR = 0.5
 """A figure's box is grown by this before it is tested."""
+WORDS_APART = 1.6
+"""Figures beside each other on one line stand that far apart, or two would be read as one."""
 
 
 class What(IntEnum):
@@ -127,7 +129,8 @@ class Ground:
         """Whether words may stand in a box: grown, it meets no other box and no line but its owner's."""
         grown = box.grown(clear)
         bounds = grown.bounds()
-        if any(grown.meets_box(other) for other, _ in self.boxes_near(bounds)):
+        apart = Box(box.x, box.y, box.along + max(clear, WORDS_APART), box.across + clear, box.cos, box.sin)
+        if any(apart.meets_box(other) for other, _ in self.boxes_near(apart.bounds())):
             return False
         return not any(
             grown.meets_line(*stroke.line) for stroke in self.strokes_near(bounds) if stroke.owner != owner

@@ -22,7 +22,27 @@ from shopdraw.write.facts import finding_facts
 Producer = Callable[[Work, Path], Sequence[Finding]]
 """Writes one part of the package into the folder that it is given (which is there and empty)."""
 
-PRODUCERS: Mapping[str, Producer] = {}
+
+def _cnc(work: Work, folder: Path) -> Sequence[Finding]:
+    from shopdraw.cli.router_files import write_router_files
+
+    return write_router_files(work, folder)
+
+
+def _lists(work: Work, folder: Path) -> Sequence[Finding]:
+    from shopdraw.cli.list_files import write_lists
+
+    return write_lists(work, folder)
+
+
+def _templates(work: Work, folder: Path) -> Sequence[Finding]:
+    from shopdraw.cli.template_files import write_templates
+
+    return write_templates(work, folder)
+
+
+PRODUCERS: Mapping[str, Producer] = {"templates": _templates, "cnc": _cnc, "lists": _lists}
+"""What writes each part; a producer imports its writers when it runs, so that one part doesn't wait for another's."""
 
 
 def export(file: str, folder: str, kinds: Sequence[str], producers: Mapping[str, Producer] = PRODUCERS) -> int:
@@ -36,10 +56,10 @@ def export(file: str, folder: str, kinds: Sequence[str], producers: Mapping[str,
     Raises:
         Refused: the piece can't be read or built, or the folder can't be written; the folder is then as it was.
     """
+    work = work_on(file)
     for kind in kinds:
         if kind not in producers:
             raise refused(f"--only: {kind} isn't there yet; expected one of {', '.join(producers)}")
-    work = work_on(file)
     progress = Progress(len(kinds), sys.stderr)
 
     def fill(place: Path) -> Mapping[str, Any]:

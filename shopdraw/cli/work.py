@@ -9,6 +9,7 @@ from pathlib import Path
 from shopdraw.build import CannotBuild, build
 from shopdraw.check import findings
 from shopdraw.cli.refused import Refused
+from shopdraw.cnc.part import router_findings
 from shopdraw.piece.fault import Fault, PieceError, with_lines
 from shopdraw.piece.reading import Piece, read_piece
 from shopdraw.piece.unknown import UnknownKey
@@ -55,7 +56,8 @@ def work_on(file: str) -> Work:
     except CannotBuild as error:
         raise Refused(PieceError(file, with_lines(error.faults, piece.text)).lines()) from error
     told = tuple(unknown_key(caution) for caution in piece.cautions)
-    return Work(piece, assembly, (*findings(piece.design, assembly), *told))
+    cutters = router_findings(assembly, piece.design)
+    return Work(piece, assembly, (*findings(piece.design, assembly, cutters), *told))
 
 
 def read(file: str) -> Piece:

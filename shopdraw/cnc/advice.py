@@ -17,8 +17,19 @@ DEEP = 4.0
 """Depth over the cutter's diameter beyond which it may break (common practice)."""
 
 
-def cutter_findings(board: Board, sunk: Sunk) -> list[Finding]:
-    """What a person should know before a pocket is cut."""
+def pocket_findings(board: Board, sunk: Sunk, outline: Region) -> list[Finding]:
+    """What a person should know before a pocket is cut.
+
+    Args:
+        board: its board.
+        sunk: the pocket.
+        outline: the board, with what goes through taken away.
+    """
+    radius = sunk.cutter.diameter / 2 if sunk.cutter is not None else 0.0
+    return [*_cutter_findings(board, sunk), *(_sliver_findings(board, sunk, outline, radius) if radius else ())]
+
+
+def _cutter_findings(board: Board, sunk: Sunk) -> list[Finding]:
     where = (board.id, *(board.cut_ids[i] for i in sunk.cuts if i < len(board.cut_ids)))
     if sunk.cutter is None:
         words = (
@@ -67,10 +78,10 @@ def cutter_findings(board: Board, sunk: Sunk) -> list[Finding]:
     ]
 
 
-def sliver_findings(board: Board, sunk: Sunk, outline: Region, radius: float) -> list[Finding]:
+def _sliver_findings(board: Board, sunk: Sunk, outline: Region, radius: float) -> list[Finding]:
     """Walls so near to an edge that less than a cutter's radius of wood stays between."""
     for side, is_open in zip(sides_of(sunk.paths[0]), sunk.opens, strict=True):
-        gap = None if is_open else to_edge(side.middle(), _outward(side.heading(), side.bulge), radius - 1e-3, outline)
+        gap = None if is_open else _to_edge(side.middle(), _outward(side.heading(), side.bulge), radius - 1e-3, outline)
         if gap is not None:
             words = f"{board.label}: a pocket ends {gap:.2f} mm short of an edge; run it out, or leave {radius:.2f} mm"
             return [Finding("sliver", Severity.CAUTION, (board.id,), words, gap, radius, "mm", "common practice")]
@@ -82,7 +93,7 @@ def _outward(heading: float, bulge: float) -> float:
     return heading + 2 * math.atan(bulge) - math.pi / 2
 
 
-def to_edge(start: Point, heading: float, most: float, outline: Region) -> float | None:
+def _to_edge(start: Point, heading: float, most: float, outline: Region) -> float | None:
     """How far it is from a wall outwards to the edge, mm; None where there is more wood than `most`, or none at all."""
     dx, dy = math.cos(heading), math.sin(heading)
 

@@ -55,6 +55,12 @@ class Lay:
             return "at the bottom" if y < self.width / 2 else "at the top"
         return "on the left" if x < self.length / 2 else "on the right"
 
+    def side_at_low(self, axis: str) -> Face:
+        """The edge that lies on y = 0, or the end on x = 0."""
+        edges = (Face.NEAR, Face.FAR) if axis == "y" else (Face.FOOT, Face.HEAD)
+        low = "at the bottom" if axis == "y" else "on the left"
+        return next(face for face in edges if self.edge_at(face) == low)
+
 
 def lay(board: Board, face: Face) -> Lay:
     """A board with a face up."""

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from shopdraw.cnc.advice import cutter_findings
+from shopdraw.cnc.advice import pocket_findings
 from shopdraw.cnc.cutter import Cutter, default_cutters
 from shopdraw.cnc.flat import FlatPart, NotFlat, Unit
 from shopdraw.cnc.pocket import Pocket, pockets_of
@@ -20,7 +20,7 @@ from shopdraw.shape.region import Region, difference, region, region_area
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Face
 from shopdraw.wood.finding import Finding
-from shopdraw.wood.part import Part
+from shopdraw.wood.part import Part, parts
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,12 +108,38 @@ def router_part(
     if sunk[other]:
         faces.append(other)
     sizes = sizes_of(design)
-    findings = [finding for face in faces for each in sunk[face] for finding in cutter_findings(board, each)]
+    findings = [f for face in faces for each in sunk[face] for f in pocket_findings(board, each, outline)]
     settings = []
     for number, face in enumerate(faces, 1):
         maker = Maker(part, face, number, len(faces), unit, outline, pockets, sunk[face], others, sizes)
         settings.append(maker.made())
         findings.extend(maker.findings)
     second = tuple(second_setting(board, index, sizes) for index in others)
-    told = {(finding.code, finding.message): finding for finding in reversed(findings)}
-    return RouterPart(part, unit, outline, tuple(settings), second, tuple(reversed(told.values())))
+    return RouterPart(part, unit, outline, tuple(settings), second, _each_once(findings))
+
+
+def router_findings(
+    assembly: Assembly, design: Design, cutters: Sequence[Cutter] | None = None
+) -> tuple[Finding, ...]:
+    """What the cutters of the job mean for the piece, part by part.
+
+    Args:
+        assembly, design: the piece.
+        cutters: of the job; the stated defaults where not given.
+    """
+    job = cutters if cutters is not None else default_cutters(inch=design.piece.units == "inch")
+    found: list[Finding] = []
+    for part in parts(assembly.boards):
+        pockets, _, outline = _flat_region(part.first)
+        for face in (Face.FACE, Face.BACK):
+            for each in sunk_from(face, pockets, outline, job):
+                found.extend(pocket_findings(part.first, each, outline))
+    return _each_once(found)
+
+
+def _each_once(findings: Sequence[Finding]) -> tuple[Finding, ...]:
+    """Findings without those that say the same again."""
+    told: dict[tuple[str, str], Finding] = {}
+    for finding in findings:
+        told.setdefault((finding.code, finding.message), finding)
+    return tuple(told.values())

@@ -6,12 +6,12 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from shopdraw.cnc.advice import sliver_findings
 from shopdraw.cnc.cutter import RUN_OUT_MM
 from shopdraw.cnc.flat import INSIDE, THROUGH, Circle, FlatPart, Operation, Unit
+from shopdraw.cnc.free_place import Ground
 from shopdraw.cnc.lay import Lay, lay
 from shopdraw.cnc.layer import depth_figure, sink_layers
-from shopdraw.cnc.note import grain_arrow, lines_of_words, measures, outline_on_notes
+from shopdraw.cnc.note import boxes_of, grain_arrow, layout_lines, measures, placed_words
 from shopdraw.cnc.pocket import Pocket
 from shopdraw.cnc.run_out import run_out
 from shopdraw.cnc.second import finished_lines
@@ -20,16 +20,15 @@ from shopdraw.cnc.sunk import Sunk, sharp_hollows
 from shopdraw.drawing.mark import Line, Text
 from shopdraw.lists.cut_list import part_name
 from shopdraw.lists.size import Sizes
-from shopdraw.measure import MM_PER_INCH
+from shopdraw.measure import decimal_inches, millimetres, write_length
 from shopdraw.shape.path import Path, arc_of, rectangle, signed_area
 from shopdraw.shape.region import Region, sides_of
-from shopdraw.wood.board import Board, Face
+from shopdraw.wood.board import Face
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.part import Part
 
 TRIM_MM = 12.0
 """Waste on each side of the finished outline."""
-_INCH = float(MM_PER_INCH)
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,7 +147,6 @@ class Maker:
                     f"a pocket may run only {by:.2f} mm past the edge, other wood stands there; finish it by hand",
                     by, radius + RUN_OUT_MM,
                 )  # fmt: skip
-        self.findings.extend(sliver_findings(self._board, sunk, self._outline, radius))
         found = []
         round_whole = _circle(self._lay.path(carried))
         if round_whole is not None and not any(opens):
@@ -201,14 +199,15 @@ class Maker:
 
     def _notes(self, table: Region, operations: Sequence[Operation]) -> tuple[Text | Line, ...]:
         cut = tuple(o.shape for o in operations if isinstance(o.shape, Path) and o.layer.startswith("SINK"))
-        texts, box = lines_of_words(self._words(), table, cut)
-        line, line_box = measures(self._unit, table, (box,))
-        arrow = grain_arrow(line_box, table, (box,))
         layout = [
             line
             for index in self._others
-            for line in outline_on_notes(finished_lines(self._board, self._board.shape.cuts[index]), self._lay)
+            for line in layout_lines(finished_lines(self._board, self._board.shape.cuts[index]), self._lay)
         ]
+        ground = Ground(table, cut, boxes_of(layout))
+        texts, box = placed_words(self._words(), ground)
+        line, line_box = measures(self._unit, ground.with_taken(box))
+        arrow = grain_arrow(ground.with_taken(box, line_box))
         return (*texts, *line, *arrow, *layout)
 
     def _words(self) -> list[str]:
@@ -219,28 +218,26 @@ class Maker:
         front = next((f for f in (Face.NEAR, Face.FAR, Face.FOOT, Face.HEAD) if side_word(board, f) == "front"), None)
         words = [
             f"{self._part.labels} {part_name(self._part)}",
-            f"unit {'mm' if self._unit is Unit.MM else 'inch'}: {thick} x {width} x {length}, measured thickness",
-            f"this face up: {side_name(board, self._face)}, {_facing(board, self._face)}",
-            f"reference edge, {side_name(board, edge)}, {lay_.edge_at(edge)}",
-            f"foot, {side_name(board, Face.FOOT)}, {lay_.edge_at(Face.FOOT)}",
+            f"{'mm' if self._unit is Unit.MM else 'inch'}: {thick} x {width} x {length}",
+            "thickness as measured",
+            f"this face up: {side_name(board, self._face)}",
+            f"({side_word(board, self._face)} in the piece)",
+            f"{side_name(board, edge)} {lay_.edge_at(edge)}: reference edge",
+            f"{side_name(board, Face.FOOT)} {lay_.edge_at(Face.FOOT)}: foot",
         ]
         if front is not None:
             words.append(f"front edge {lay_.edge_at(front)}")
         if self._faces > 1:
             fence = side_name(board, edge)
-            turn = "first face" if self._number == 1 else "turned about its long edge"
-            words.append(f"face {self._number} of {self._faces}, {turn}; {fence} to the fence both times")
+            turned = ", turned about its long edge" if self._number > 1 else ""
+            words.append(f"face {self._number} of {self._faces}{turned}; {fence} to the fence both times")
         if self._others:
             words.append("not flat: see sheet")
         return words
 
 
-def _facing(board: Board, face: Face) -> str:
-    return f"the {side_word(board, face)} one in the piece"
-
-
 def _file_size(size_mm: float, unit: Unit) -> str:
-    return f"{size_mm:.1f}" if unit is Unit.MM else f"{size_mm / _INCH:.3f}"
+    return write_length(size_mm, millimetres("0.1") if unit is Unit.MM else decimal_inches(4))
 
 
 def _counted(operations: Sequence[Operation]) -> list[tuple[str, int]]:

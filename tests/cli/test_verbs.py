@@ -116,7 +116,7 @@ def test_export_names_what_must_be_fixed_and_still_exits_0(
     desk: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     wrong = Finding("lid-strikes", Severity.MUST_FIX, ("lid.panel",), "the lid runs into the side")
-    monkeypatch.setattr("shopdraw.cli.work.findings", lambda design, assembly: (wrong,))
+    monkeypatch.setattr("shopdraw.cli.work.findings", lambda design, assembly, more: (wrong,))
     capsys.readouterr()
     assert export(str(desk), str(desk.parent / "out"), ("lists",), {"lists": no_lists}) == 0
     assert capsys.readouterr().err == "must-fix lid-strikes lid.panel: the lid runs into the side\n"
@@ -125,7 +125,7 @@ def test_export_names_what_must_be_fixed_and_still_exits_0(
 
 def test_a_silenced_finding_stops_nobody(desk: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     seen = Finding("lid-strikes", Severity.MUST_FIX, ("lid.panel",), "it runs into the side", silenced="tried it")
-    monkeypatch.setattr("shopdraw.cli.work.findings", lambda design, assembly: (seen,))
+    monkeypatch.setattr("shopdraw.cli.work.findings", lambda design, assembly, more: (seen,))
     assert main(["check", str(desk)]) == 0
 
 

@@ -1,0 +1,36 @@
+"""The router files of a package: a flat file for each setting of each part, and their covering sheet."""
+
+from __future__ import annotations
+
+import hashlib
+from pathlib import Path
+
+from shopdraw.cli.work import Work
+from shopdraw.cnc.covering import covering_tables, files_of
+from shopdraw.cnc.part import router_part
+from shopdraw.wood.finding import Finding
+from shopdraw.wood.part import parts
+from shopdraw.write.router import write_router_file
+from shopdraw.write.tables import write_csv, write_xlsx
+
+OLD_FOLDER = "r12"
+"""The same files for controllers that read nothing newer; of the side panels, until a shop file says for which."""
+_OLD_MEMBER = "side"
+
+
+def write_router_files(work: Work, folder: Path) -> tuple[Finding, ...]:
+    """Writes the files and the covering sheet; returns what a person should know about them."""
+    design = work.piece.design
+    made = tuple(router_part(part, design) for part in parts(work.assembly.boards))
+    sums = {}
+    (folder / OLD_FOLDER).mkdir()
+    for name, part, setting in files_of(made):
+        write_router_file(setting.flat, folder / name)
+        sums[name] = hashlib.sha256((folder / name).read_bytes()).hexdigest()
+        if part.part.first.member == _OLD_MEMBER:
+            write_router_file(setting.flat, folder / OLD_FOLDER / name, "R12")
+    tables = covering_tables(made, design, sums, work.must_fix)
+    for table in tables:
+        write_csv(table, folder / f"covering-sheet_{table.title.lower().replace(' ', '-')}.csv")
+    write_xlsx(tables, folder / "covering-sheet.xlsx")
+    return tuple(finding for part in made for finding in part.findings)

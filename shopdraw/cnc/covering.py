@@ -1,0 +1,216 @@
+"""The covering sheet of the router files, as tables: what each file holds, and what no file can hold."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from shopdraw.cnc.cutter import default_cutters
+from shopdraw.cnc.file_name import file_name
+from shopdraw.cnc.flat import Unit
+from shopdraw.cnc.lay import lay
+from shopdraw.cnc.part import RouterPart
+from shopdraw.cnc.setting import TRIM_MM, Setting
+from shopdraw.cnc.side_name import reference_edge, side_name
+from shopdraw.lists.cut_list import part_name
+from shopdraw.lists.rough import trade_name
+from shopdraw.lists.size import sizes_of
+from shopdraw.lists.table import Cell, Column, Table
+from shopdraw.measure import MM_PER_INCH
+from shopdraw.piece.design import Design
+from shopdraw.shape.region import region_area
+from shopdraw.trade.cautions import cautions_for
+from shopdraw.wood.finding import Finding
+
+SMALL_M2 = 0.02
+NARROW_MM = 75.0
+SLENDER = 12.0
+"""Parts under this area, narrower than this, or longer than so many widths need tabs, a skin or other hold-down (common
+practice)."""
+TOLERANCES = (
+    ("outline", "± 0.25 mm"),
+    ("width of a pocket", "+ 0.1 / 0 mm"),
+    ("depth of a pocket from its face", "+ 0.2 / 0 mm"),
+    ("place of a hole", "± 0.1 mm"),
+)
+"""What is asked for where nothing else is agreed (common practice)."""
+WORDS = (
+    "Before cutting: measure the stock and scale nothing; the sample sizes must come out in the shop's own program.",
+    "Run the shop's simulation first. Zero, depth, feeds, passes, tabs, lead-ins and hold-down are the operator's.",
+    "Keep screws, clamps and pins out of the outlines and of the run-outs past the edges.",
+    "Small and narrow parts need tabs, a skin or adhesive hold-down.",
+    "Solid wood moves, cups and splits: check it before it is clamped.",
+    "Guards, eye and ear protection, dust extraction: wood dust and flying chips are named hazards (OSHA 3157).",
+    "Offcuts may be thrown; never reach in while it turns.",
+    "The machine's manual, the shop's rules and local codes come first.",
+)
+_INCH = float(MM_PER_INCH)
+
+
+def covering_tables(
+    made: Sequence[RouterPart], design: Design, check_sums: Mapping[str, str], must_fix: Sequence[Finding] = ()
+) -> tuple[Table, ...]:
+    """The covering sheet.
+
+    Args:
+        made: every part, in order.
+        design: the piece's inputs.
+        check_sums: SHA-256 of each file, by its name.
+        must_fix: what must be fixed before anything is cut.
+    """
+    return (
+        _files(made, design, check_sums),
+        _layers(made),
+        _faces(made),
+        _second_settings(made),
+        _words(made, design, must_fix),
+    )
+
+
+def files_of(made: Sequence[RouterPart]) -> tuple[tuple[str, RouterPart, Setting], ...]:
+    """Every setting with its file's name."""
+    return tuple(
+        (file_name(part.part, setting.number, part.unit), part, setting) for part in made for setting in part.settings
+    )
+
+
+def hold_down(part: RouterPart) -> str:
+    """Why a part needs tabs, a skin or other hold-down; "" where it doesn't."""
+    board = part.part.first
+    reasons = []
+    if region_area(part.outline) < SMALL_M2 * 1e6:
+        reasons.append("small")
+    if min(board.width, board.length) < NARROW_MM:
+        reasons.append("narrow")
+    if max(board.width, board.length) > SLENDER * min(board.width, board.length):
+        reasons.append("slender")
+    return ", ".join(reasons)
+
+
+def _files(made: Sequence[RouterPart], design: Design, check_sums: Mapping[str, str]) -> Table:
+    sizes = sizes_of(design)
+    columns = (
+        Column("file"),
+        Column("labels"),
+        Column("name"),
+        Column("quantity"),
+        Column("stock"),
+        Column("measured thickness", "mm", 2),
+        Column("width", "mm", 1),
+        Column("length", "mm", 1),
+        Column("must measure"),
+        Column("blank"),
+        Column("hold-down"),
+        Column("not flat"),
+        Column("SHA-256"),
+    )
+    rows: list[tuple[Cell, ...]] = []
+    for name, part, _ in files_of(made):
+        board = part.part.first
+        blank = f"{sizes.words(board.width + 2 * TRIM_MM)} × {sizes.words(board.length + 2 * TRIM_MM)}"
+        rows.append(
+            (
+                name,
+                part.part.labels,
+                part_name(part.part),
+                part.part.quantity,
+                trade_name(board.stock),
+                board.thickness,
+                board.width,
+                board.length,
+                f"{board.label} must measure {_exact(board.length, part.unit)} × {_exact(board.width, part.unit)}",
+                blank,
+                hold_down(part),
+                "see second settings" if part.second else "",
+                check_sums.get(name, ""),
+            )
+        )
+    return Table("Router files", columns, tuple(rows))
+
+
+def _exact(size_mm: float, unit: Unit) -> str:
+    return f"{size_mm:.3f} mm" if unit is Unit.MM else f"{size_mm / _INCH:.4f} in"
+
+
+def _layers(made: Sequence[RouterPart]) -> Table:
+    columns = (
+        Column("file"),
+        Column("layer"),
+        Column("verb"),
+        Column("depth", "mm", 3),
+        Column("depth", "in", 4),
+        Column("what for"),
+        Column("largest cutter"),
+        Column("count"),
+        Column("inside corners"),
+    )
+    rows: list[tuple[Cell, ...]] = []
+    for name, _, setting in files_of(made):
+        for layer in setting.layers:
+            verb = layer.name.split("_")[0].lower()
+            inches = layer.depth / _INCH
+            row = (name, layer.name, verb, layer.depth, inches, layer.purpose, layer.cutter, layer.count, layer.corners)
+            rows.append(row)
+        rows.append((name, "NOTE", "note", None, None, "words, never cut", "", None, ""))
+        rows.append((name, "STOCK", "stock", None, None, "the blank, never cut", "", None, ""))
+    return Table("Layers of the router files", columns, tuple(rows))
+
+
+def _faces(made: Sequence[RouterPart]) -> Table:
+    columns = (
+        Column("file"),
+        Column("face up"),
+        Column("at y = 0"),
+        Column("at x = 0"),
+        Column("turning"),
+        Column("outline"),
+    )
+    rows: list[tuple[Cell, ...]] = []
+    for name, part, setting in files_of(made):
+        board, two = part.part.first, len(part.settings) > 1
+        edge, placed = reference_edge(board), lay(board, setting.face)
+        turning = "one face only"
+        if two:
+            fence = f"the {side_name(board, edge)} to the fence both times"
+            turning = f"face {setting.number} of 2; turned about its long edge, {fence}"
+        rows.append(
+            (
+                name,
+                side_name(board, setting.face),
+                side_name(board, placed.side_at_low("y")),
+                side_name(board, placed.side_at_low("x")),
+                turning,
+                "cut here" if setting.flat.cut_outline else "on the note layer; cut with face 2",
+            )
+        )
+    return Table("Faces and turning", columns, tuple(rows))
+
+
+def _second_settings(made: Sequence[RouterPart]) -> Table:
+    columns = tuple(map(Column, ("labels", "cut", "kind", "on", "setting", "place", "wood left on")))
+    rows = [
+        (part.part.labels, each.cut, each.kind, each.on, each.setting, each.place, each.wood_left)
+        for part in made
+        for each in part.second
+    ]
+    return Table("Second settings", columns, tuple(rows))
+
+
+def _words(made: Sequence[RouterPart], design: Design, must_fix: Sequence[Finding]) -> Table:
+    rows: list[tuple[Cell, ...]] = [("must be fixed first", finding.message) for finding in must_fix]
+    unit = made[0].unit if made else Unit.MM
+    rows.append(("piece", f"{design.piece.title}, revision {design.piece.revision or 'not stated'}"))
+    rows.append(("unit of the files", "millimetres" if unit is Unit.MM else "inches"))
+    if made:
+        board = made[0].part.first
+        rows.append(
+            ("measure first", f"{board.label} must measure {_exact(board.length, unit)} × {_exact(board.width, unit)}")
+        )
+    rows.extend(("caution", words) for words in WORDS)
+    rows.extend(("caution", caution.words) for caution in cautions_for(("router-file", "cutter")))
+    rows.extend(("tolerance asked for", f"{what}: {how}") for what, how in TOLERANCES)
+    job = ", ".join(cutter.id for cutter in default_cutters(inch=design.piece.units == "inch"))
+    rows.append(("cutters", f"{job}, and any drill asked for: stated defaults, no shop file"))
+    rows.append(("waste", "the part needs the cutter and twice its allowance of waste all round"))
+    for part in made:
+        rows.extend((finding.severity.value, finding.message) for finding in part.findings)
+    return Table("Read this before cutting", (Column("what"), Column("words")), tuple(rows))

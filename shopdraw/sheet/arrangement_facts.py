@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import replace
 
 from shopdraw.drawing.letters import text_width
 from shopdraw.measure import round_to_step, write_length, write_with_complement
-from shopdraw.sheet.fact import Fact, Feature, Rank
+from shopdraw.sheet.fact import Fact, Feature, Rank, Sight
 from shopdraw.sheet.figure import Writing
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.places import ABOVE, BELOW, LEFT, RIGHT, Places
@@ -159,9 +160,20 @@ def _slant_facts(places: Places, writing: Writing, look: Look) -> Iterator[Fact]
         words=named if narrow else together,
     )
     if narrow:
-        half = (x, slant.run_mm / 2, (slant.slant_start_mm + places.assembly.height) / 2)
-        on_edge = places.sightings.place("slant:middle", half, half, ABOVE)
-        yield note_at("slant:tilt", on_edge, tilt, Rank.LEVEL, views)
+        yield note_at("slant:tilt", _on_slant(places, x), tilt, Rank.LEVEL, (*views, "detail.d1"))
+
+
+def _on_slant(places: Places, x: float) -> Feature:
+    """A point of the slant: on the side's edge, and in the detail of the top's nose on its bevel."""
+    slant = places.assembly.slant
+    assert slant is not None
+    share = 0.75
+    at = share * slant.run_mm, slant.slant_start_mm + share * slant.rise_mm
+    edge = places.sightings.place("slant", (x, *at), (x, *at), ABOVE)
+    turn = math.radians(slant.angle_from_level_deg)
+    half = slant.top_bevel_mm / 2
+    bevel = slant.run_mm - half * math.cos(turn), places.assembly.height - half * math.sin(turn)
+    return Feature(edge.id, (*edge.sights, Sight("detail.d1", bevel)))
 
 
 def angle_words(from_level_deg: float, writing: Writing) -> tuple[str, str]:

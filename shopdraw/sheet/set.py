@@ -1,0 +1,105 @@
+"""The whole set of sheets of a piece, in order, with what found no room on them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from shopdraw.drawing.sheet import Sheet, SheetSet
+from shopdraw.lists.table import Table
+from shopdraw.piece.design import Design
+from shopdraw.sheet.compose_sheet import compose_sheet
+from shopdraw.sheet.cover import cover_sheets
+from shopdraw.sheet.cross_reference import with_references
+from shopdraw.sheet.list_sheet import count_list_sheets, list_sheets
+from shopdraw.sheet.manner import manner_of, title_fields
+from shopdraw.sheet.part_sheet import count_part_sheets, part_sheets
+from shopdraw.sheet.set_pages import Drawn, drawn_pages
+from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.finding import Finding, Severity
+
+MOST_COVERS = 6
+"""A cover whose words take more sheets than this can't settle how many there are."""
+
+
+@dataclass(frozen=True, slots=True)
+class Set:
+    """A set of sheets.
+
+    Attributes:
+        sheets: in order.
+        findings: of layout: what found no room, and where.
+        drawn: views, facts and pages of its drawings.
+    """
+
+    sheets: SheetSet
+    findings: tuple[Finding, ...]
+    drawn: Drawn
+
+
+def sheet_set(
+    design: Design,
+    assembly: Assembly,
+    findings: Sequence[Finding],
+    cut_list: Table,
+    materials: Sequence[Table],
+) -> Set:
+    """Cover, general arrangement, sections, details, part sheets, cut list and materials.
+
+    Args:
+        design: what a person decided: units, style, projection, paper.
+        assembly: the piece.
+        findings: of its checks; what must be fixed stands on the cover.
+        cut_list, materials: as the lists have them.
+    Raises:
+        NoRoomForSet: no paper of the series holds the piece.
+        NoRoomForPart: no scale holds a part on the paper.
+        NotInTable: the piece names a paper that isn't known.
+    """
+    asked = manner_of(design)
+    drawn = drawn_pages(assembly, asked, apart=design.drawing.set == "bench")
+    manner = drawn.manner
+    fields = title_fields(design, manner)
+    parts = count_part_sheets(design, assembly, manner.look, manner.size)
+    sign = manner.writing.decimal_sign
+    lists = count_list_sheets(cut_list, materials, manner.size, manner.look, sign)
+    covers = 1
+    for _ in range(MOST_COVERS):
+        count = covers + len(drawn.pages) + parts + lists
+        pages = with_references(drawn, covers + 1)
+        drawings = [
+            compose_sheet(
+                page.key, str(covers + 1 + i), count, page.title, manner.size, page.standing,
+                replace(fields, scale=page.scale, projection=manner.projection), manner.look, page.marks,
+            )
+            for i, page in enumerate(pages)
+        ]
+        after = covers + 1 + len(drawings)
+        made = part_sheets(design, assembly, manner.look, manner.size, fields, after, count)
+        tables = list_sheets(
+            cut_list, materials, manner.size, fields, manner.look, after + len(made), count, sign
+        )
+        inner: list[Sheet] = [*drawings, *made, *tables]
+        titles = [("1", "Cover"), *((sheet.number, sheet.title) for sheet in inner)]
+        every = [placed.drawing for sheet in drawings for placed in sheet.placed]
+        front = cover_sheets(assembly, findings, titles, every, manner, fields, count)
+        if len(front) == covers:
+            break
+        covers = len(front)
+    piece = design.piece
+    whole = SheetSet(
+        piece.title, piece.drawn_by, f"Working drawings, {piece.kind}", manner.style, (*front, *inner)
+    )
+    return Set(whole, tuple(layout_findings(drawn)), drawn)
+
+
+def layout_findings(drawn: Drawn) -> Iterator[Finding]:
+    """One for each fact or label that found no room, and one where the paper had to be larger."""
+    for left in drawn.views.done.unplaced:
+        yield Finding(
+            code="no-room",
+            severity=Severity.CAUTION,
+            where=(left.fact, left.view),
+            message=f"no room for {left.fact} on {left.view}: {left.reason}; a larger paper or scale would take it",
+            basis="the sheet's own layout",
+        )

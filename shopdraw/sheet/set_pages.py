@@ -1,0 +1,161 @@
+"""A set's drawn views on pages: the largest scale at which they fit the paper, in projection and in rows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from shopdraw.drawing.mark import Mark
+from shopdraw.sheet.arrange import BETWEEN_VIEWS, FreeArea, Standing, stand_in_projection, stand_on_pages
+from shopdraw.sheet.box import united
+from shopdraw.sheet.caution_note import with_cautions
+from shopdraw.sheet.extent import whole
+from shopdraw.sheet.manner import Manner, larger_papers
+from shopdraw.sheet.set_views import SetViews, set_views
+from shopdraw.sheet.view import ComposedView
+from shopdraw.trade.scale import Scale
+from shopdraw.wood.assembly import Assembly
+
+LEAST_BANDS = 60.0
+"""Paper beside a view that its rows take at least; only a first sieve of scales."""
+LARGEST_RATIO = 0.5
+DETAIL_SCALES = ("1:1", "1:2")
+TILT = ("tilt",)
+
+
+class NoRoomForSet(ValueError):
+    """A piece that fits no paper at any preferred scale; the message says what was tried."""
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """What a sheet of drawings holds before it has its number.
+
+    Attributes:
+        key, title: of the sheet.
+        standing: views and where they stand.
+        marks: cautions.
+        scale: as the title block says it.
+    """
+
+    key: str
+    title: str
+    standing: tuple[Standing, ...]
+    marks: tuple[Mark, ...]
+    scale: str
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """Views on pages, the paper that they were drawn for, and what they tell."""
+
+    manner: Manner
+    views: SetViews
+    pages: tuple[Page, ...]
+
+
+def drawn_pages(assembly: Assembly, manner: Manner, *, apart: bool) -> Drawn:
+    """The sheets of arrangement, sections and details.
+
+    Args:
+        assembly: the piece.
+        manner: the paper that is asked for; a larger one of its series is taken only where no scale fits.
+        apart: the plan may stand on a sheet of its own (bench sets).
+    Raises:
+        NoRoomForSet: no paper of the series holds the piece at any preferred scale.
+    """
+    for size in larger_papers(manner.size):
+        held = manner.on(size)
+        area, _ = with_cautions(TILT, size, held.look)
+        for scale in held.scales:
+            if scale.ratio <= LARGEST_RATIO and _may_fit(assembly, scale.ratio, area, apart=apart):
+                found = _at_scale(assembly, held, scale, apart=apart)
+                if found is not None:
+                    return found
+    raise NoRoomForSet(
+        f"{manner.size.name} and larger sheets of its series hold the piece at none of the scales "
+        f"{', '.join(scale.name for scale in manner.scales)}"
+    )
+
+
+def _may_fit(assembly: Assembly, ratio: float, area: FreeArea, *, apart: bool) -> bool:
+    box = whole(assembly)
+    opened = assembly.slant.open_projection_mm if assembly.slant is not None else 0.0
+    wide, deep, high = box.x1 - box.x0, box.y1 - box.y0, box.z1 - box.z0
+    x0, y0, x1, y1 = area.box
+    across = (wide + deep + opened) * ratio + BETWEEN_VIEWS + LEAST_BANDS
+    up = (high if apart else high + deep) * ratio + LEAST_BANDS
+    return across <= x1 - x0 and up <= y1 - y0
+
+
+def _at_scale(assembly: Assembly, manner: Manner, scale: Scale, *, apart: bool) -> Drawn | None:
+    first = _detail_scale(manner, DETAIL_SCALES[0])
+    made = set_views(assembly, manner, scale, first)
+    arrangement = _arrangement(made, manner, apart=apart)
+    sections = _rows(made, [plane.view for plane in made.planes], manner)
+    if arrangement is None or sections is None:
+        return None
+    details = _rows(made, [detail.view for detail in made.details], manner)
+    if details is None:
+        made = set_views(assembly, manner, scale, _detail_scale(manner, DETAIL_SCALES[1]))
+        details = _rows(made, [detail.view for detail in made.details], manner)
+        if details is None:
+            return None
+    pages = (
+        *arrangement,
+        *_named(sections, "sections", "Sections", made, manner, made.scale.printed),
+        *_named(details, "details", "Details", made, manner, made.detail_scale.printed),
+    )
+    return Drawn(manner, made, pages)
+
+
+def _detail_scale(manner: Manner, name: str) -> Scale:
+    return next(scale for scale in manner.scales if scale.name == name)
+
+
+def _arrangement(made: SetViews, manner: Manner, *, apart: bool) -> tuple[Page, ...] | None:
+    views = made.done.views
+    area, marks = with_cautions(TILT, manner.size, manner.look)
+    third, printed = manner.third_angle, made.scale.printed
+    whole_set = stand_in_projection(views["front"], views["side"], views["plan"], area, third_angle=third)
+    if whole_set is not None:
+        return (Page("general-arrangement", "General arrangement", whole_set, marks, printed),)
+    if not apart:
+        return None
+    beside = _side_by_side(views["front"], views["side"], area, third_angle=third)
+    plan = stand_on_pages([views["plan"]], area)
+    if beside is None or plan is None:
+        return None
+    return (
+        Page("general-arrangement", "General arrangement", beside, marks, printed),
+        Page("plan", "Plan", plan[0], marks, printed),
+    )
+
+
+def _side_by_side(
+    front: ComposedView, side: ComposedView, area: FreeArea, *, third_angle: bool
+) -> tuple[Standing, ...] | None:
+    """Front and right side, floors level, in the order of the projection; None where they don't fit."""
+    gap = front.room[2] + BETWEEN_VIEWS - side.room[0] if third_angle else front.room[0] - BETWEEN_VIEWS - side.room[2]
+    group = (Standing(front, (0.0, 0.0)), Standing(side, (gap, 0.0)))
+    x0, _, x1, y1 = united([standing.box for standing in group])
+    ax0, _, ax1, ay1 = area.box
+    dx = ax0 - x0 + ((ax1 - ax0) - (x1 - x0)) / 2
+    moved = tuple(Standing(s.view, (s.at[0] + dx, s.at[1] + ay1 - y1)) for s in group)
+    return moved if all(area.holds(s.box) for s in moved) else None
+
+
+def _rows(made: SetViews, names: Sequence[str], manner: Manner) -> tuple[tuple[Standing, ...], ...] | None:
+    area, _ = with_cautions(TILT, manner.size, manner.look)
+    return stand_on_pages([made.done.views[name] for name in names], area)
+
+
+def _named(
+    pages: Sequence[tuple[Standing, ...]], key: str, title: str, made: SetViews, manner: Manner, printed: str
+) -> Iterator[Page]:
+    names = {plane.view: f"{plane.letter}–{plane.letter}" for plane in made.planes}
+    names.update((detail.view, detail.name) for detail in made.details)
+    _, marks = with_cautions(TILT, manner.size, manner.look)
+    for number, standing in enumerate(pages, start=1):
+        held = ", ".join(names[s.view.drawing.id] for s in standing)
+        yield Page(key if number == 1 else f"{key}-{number}", f"{title} {held}", standing, marks, printed)

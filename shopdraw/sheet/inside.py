@@ -21,6 +21,10 @@ _SLANT_ROWS = 40
 _DEAREST = 400.0
 """A dimension whose extension lines cost more (eight lines crossed) isn't read any more: it goes elsewhere."""
 _COST_OF_STEP = 8.0
+_BESIDE, _ON_IT = 2.5, 6.0
+"""A dimension line this near to a line of the view is read with it; one that lies on it costs that many times more."""
+_PRICES = {What.DIMENSION: (COST_OF_CROSSING, 30.0), What.LEADER: (3.0, 5.0)}
+"""What it costs that a line crosses one of the view's, and that it runs beside one."""
 _FAR_FROM_ARC = 12.0
 """Words whose middle would be further from their arc get a leader."""
 _RADII = (12.0, 16.0, 20.0, 25.0, 30.0, 36.0, 44.0, 54.0, 66.0, 80.0)
@@ -161,20 +165,19 @@ def _price_of_extensions(span: Span, row: Row, ground: Ground) -> float:
 
 
 def _price_of_lines(attempt: Tried, ground: Ground) -> float:
-    """What it costs that dimension lines and leaders cross or cover lines of the view."""
+    """What it costs that dimension lines and leaders cross lines of the view, or lie on them or close beside them."""
     price = 0.0
     for stroke in attempt.strokes:
-        if stroke.what is What.EXTENSION:
+        if stroke.what not in _PRICES:
             continue
-        share = COST_OF_CROSSING if stroke.what is What.DIMENSION else 3.0
-        for other in ground.strokes_along(stroke.line, (What.VIEW,)):
-            if _meets(stroke.line, other.line):
+        share, beside = _PRICES[stroke.what]
+        x0, y0, x1, y1 = _bounds(stroke.line)
+        for other in ground.strokes_near((x0 - _BESIDE, y0 - _BESIDE, x1 + _BESIDE, y1 + _BESIDE), (What.VIEW,)):
+            if crossing(stroke.line, other.line, 0.3) is not None:
                 price += share
+            elif _parallel(stroke.line, other.line) and overlap(stroke.line, other.line, _BESIDE) > 1.0:
+                price += beside * (_ON_IT if overlap(stroke.line, other.line, 0.7) > 1.0 else 1.0)
     return price
-
-
-def _meets(one: Segment, two: Segment) -> bool:
-    return crossing(one, two, 0.3) is not None or overlap(one, two, 0.5) > 0.5
 
 
 def _too_near_a_row(attempt: Tried, ground: Ground, look: Look) -> bool:

@@ -8,6 +8,7 @@ import pytest
 from shopdraw.drawing.mark import Area, Hatching, Line, Meaning, Text
 from shopdraw.shape.path import rectangle
 from shopdraw.sheet import Balloon, Fact, PlainView, Rank, compose_view, look_for, metric_writing, write_figures
+from shopdraw.sheet.box import Box, box_of_text
 from shopdraw.sheet.compose import EmptyView
 from tests.sheet.random_view import VIEW, at, box_lines
 
@@ -229,3 +230,22 @@ def test_a_balloon_takes_the_target_that_is_nearest_to_its_side():
     view = composed([], balloons=[balloon], scale=0.2)
     line = next(m for m in view.drawing.marks if isinstance(m, Line) and m.meaning is Meaning.SIZE)
     assert line.start == pytest.approx((590, 450))
+
+
+def test_a_slope_inside_is_dimensioned_beside_its_line_and_never_on_it():
+    a, b = (100.0, 300.0), (400.0, 600.0)
+    fact = Fact("a/b", at("a", *a), at("b", *b), Rank.LEVEL, (VIEW,), 45.0, side="inside")
+    dimension = by_id(composed([fact], marks=[Line(a, b, Meaning.VISIBLE)]))["a/b"]
+    off_line = abs(dimension.line[1] - dimension.line[0] - 200.0) / math.sqrt(2) * SCALE
+    assert off_line >= 2.5
+
+
+def test_figures_of_neighbours_never_read_as_one():
+    points = [0, 300, 320, 340, 360, 600]
+    links = [height(p, q, chain="c") for p, q in itertools.pairwise(points)]
+    found = by_id(composed(links))
+    boxes = [
+        box_of_text(Text(d.words_at, d.words, d.height, "middle", d.words_angle_deg), SCALE) for d in found.values()
+    ]
+    for one, two in itertools.combinations(boxes, 2):
+        assert not Box(one.x, one.y, one.along + 1.5, one.across, one.cos, one.sin).meets_box(two)

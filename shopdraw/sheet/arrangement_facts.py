@@ -89,7 +89,9 @@ def _front_widths(places: Places) -> Iterator[Fact]:
     left, right = places.case("x", False, BELOW), places.case("x", True, BELOW)
     assembly = places.assembly
     row = [left, *places.spaced(_lowest_edges(places), "front", 0, (left, right)), right]
-    yield from chain_of("front.widths", row, Rank.OPENING, ("front",), len(row) - 2, side="below", row=1)
+    # Where the scale leaves no edge between them, left to right is the overall itself.
+    if len(row) > 2:
+        yield from chain_of("front.widths", row, Rank.OPENING, ("front",), len(row) - 2, side="below", row=1)
     over_plinth = assembly.has("plinth.left") and assembly.has("plinth.right")
     rank = Rank.LEVEL if over_plinth else Rank.OVERALL
     yield size_between(left, right, rank, ("front", "plan", "section.B"), side="below", row=2)

@@ -57,7 +57,7 @@ def _lines(cell: Cell, assembly: Assembly, also: Sequence[str]) -> Iterator[str]
 
 def _finished(cell: Cell, width: str, length: str) -> str:
     board = cell.board
-    words = f"T × W × L {cell.sizes.cut(board.thickness)} × {width} × {length}"
+    words = f"T × W × L {cell.sizes.thickness(board.thickness)} × {width} × {length}"
     if board.between_shoulders is not None:
         if cell.varies == "length":
             return words

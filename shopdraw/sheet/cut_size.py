@@ -39,6 +39,10 @@ class CutSizes:
         """A size of a cut or of a finished board."""
         return write_length(max(size, 0.0), self.writing.cut)
 
+    def thickness(self, size: float) -> str:
+        """A finished thickness: as measured, so rounded as fits are."""
+        return write_length(size, self.writing.fit)
+
     def fine(self, size: float) -> str:
         """A size that carries a fit: written finer, so that the fit isn't rounded away."""
         return write_length(size, self._fine_style)

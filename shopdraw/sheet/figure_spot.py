@@ -14,6 +14,7 @@ from shopdraw.drawing.dimension import Dimension
 from shopdraw.drawing.explode import ARROW_LENGTH_MM, CLEAR_MM, TAIL_MM
 from shopdraw.shape.path import Point
 from shopdraw.sheet.box import words_size
+from shopdraw.sheet.ground import WORDS_APART
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.side import Run, Side, Span
 
@@ -21,6 +22,8 @@ LEAST_ARROWED = 2 * ARROW_LENGTH_MM + 1.0
 """Shortest line that two arrows fit inside."""
 SHORT_LINK = 2 * ARROW_LENGTH_MM
 """A chain with a link shorter than this has strokes."""
+BENT_LEAD = 4.0
+"""How far a bent leader carries a running figure off its extension line; each row keeps room for it."""
 STEPS = ("centred", "arrows outside", "past an arrow", "stepped", "leader")
 LEVELS = 3
 """How many lines of words a figure may be stepped off its line."""
@@ -85,7 +88,7 @@ def reach_of_row(side: Side, run: Run, look: Look) -> tuple[float, float]:
         words = words_on(side, span.words, look, running=run.running)
         half = words.reach(side.out)
         if run.running:
-            outer = max(outer, look.extension_past + look.text_gap + 2 * half)
+            outer = max(outer, look.extension_past + look.text_gap + 2 * half + BENT_LEAD)
         elif look.style == "asme":
             inner, outer = max(inner, half), max(outer, half)
         else:
@@ -223,11 +226,12 @@ def running_spots(row: Row, look: Look, fixed: tuple[float, ...]) -> tuple[Dimen
     spans = sorted(row.run.spans, key=lambda span: (span.b[0], span.fact.id))
     sized = [words_on(side, span.words, look, running=True) for span in spans]
     wanted = [span.b[0] for span in spans]
-    halves = [words.reach(side.along) + 0.6 for words in sized]
+    in_line = any(abs(words.read[0] * side.along[0] + words.read[1] * side.along[1]) > 0.5 for words in sized)
+    halves = [words.reach(side.along) + (WORDS_APART / 2 + 0.05 if in_line else 0.6) for words in sized]
     places = spread(wanted, halves, fixed)
     bent = any(abs(place - want) > 0.05 for place, want in zip(places, wanted, strict=True))
     foot = row.out + look.extension_past
-    lead = 4.0 if bent else 0.0
+    lead = BENT_LEAD if bent else 0.0
     made = []
     for span, words, place in zip(spans, sized, places, strict=True):
         out = words.reach(side.out)

@@ -1,4 +1,4 @@
-"""Cells on pages: one scale a sheet, rows filled from the left, off the title block and the notes. Paper mm."""
+"""Cells on pages: one scale a sheet, filled from the upper left, off the title block and the notes. Paper mm."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from shopdraw.shape.path import Point
 from shopdraw.sheet.arrange import BETWEEN_VIEWS, FreeArea
+from shopdraw.sheet.box import Bounds, words_size
 from shopdraw.sheet.cell import Cell, needed_views
 from shopdraw.sheet.cell_view import ComposedCell
 from shopdraw.sheet.look import Look
@@ -38,15 +39,14 @@ class Stretch:
 
 
 def pages_of(cells: Sequence[ComposedCell], area: FreeArea) -> tuple[tuple[CellAt, ...], ...] | None:
-    """Cells in rows on as many pages as they need; None where one is too large for a page."""
+    """Cells in their order on as many pages as they need; None where one is too large for a page."""
     pages: list[tuple[CellAt, ...]] = []
     rest = list(cells)
     while rest:
         places = _fill([(c.width, c.height) for c in rest[:MOST_CELLS]], area)
         if not places:
             return None
-        page = [CellAt(cell, at) for cell, at in zip(rest, places, strict=False)]
-        pages.append(tuple(_spread(page, area)))
+        pages.append(tuple(CellAt(cell, at) for cell, at in zip(rest, places, strict=False)))
         rest = rest[len(places) :]
     return tuple(pages)
 
@@ -104,11 +104,13 @@ def _room(cell: Cell, scale: float, look: Look) -> tuple[float, float]:
     board = cell.board
     views = needed_views(cell)
     band = look.first_row + look.next_row + 3 * look.figure
-    width = board.length * scale + 2 * band
+    width = board.length * scale + 2 * band + _beside(cell, look)
     tall = board.width * scale * (2 if cell.mirrored else 1) + 1.8 * band + (band if cell.mirrored else 0.0)
     for face in views:
         if face in (Face.FOOT, Face.HEAD):
-            width += board.thickness * scale + 2 * band
+            width += board.thickness * scale + 1.5 * band + max(
+                words_size(note.words, look.figure)[0] for note in cell.notes if note.view is face
+            )
         elif face in (Face.NEAR, Face.FAR):
             tall += board.thickness * scale + 1.6 * band + BETWEEN_VIEWS
         elif face is Face.BACK:
@@ -117,55 +119,35 @@ def _room(cell: Cell, scale: float, look: Look) -> tuple[float, float]:
     return max(width, 120.0), tall + 1.7 * look.figure * lines + look.balloon
 
 
+def _beside(cell: Cell, look: Look) -> float:
+    """About how far words of cuts at the ends reach past the two ends."""
+    ends = {False: 0.0, True: 0.0}
+    length = cell.board.length
+    for note in cell.notes:
+        x = note.targets[0][0]
+        if note.view in (Face.FACE, Face.NEAR, Face.FAR) and (x < 0.12 * length or x > 0.88 * length):
+            right = x > length / 2
+            ends[right] = max(ends[right], words_size(note.words, look.figure)[0] - look.first_row)
+    return ends[False] + ends[True]
+
+
 def _fill(rooms: Sequence[tuple[float, float]], area: FreeArea) -> list[Point]:
-    """Upper left corners of the first cells that fit on a page."""
-    x0, y0, x1, y1 = area.box
-    bx0, _, _, by1 = area.block
-    places: list[Point] = []
-    top, done = y1, 0
-    while done < len(rooms):
-        row = _row([*rooms[done:]], top, area)
-        if not row:
-            break
-        x = x0
-        for width, _ in rooms[done : done + row]:
-            places.append((x, top))
-            x += width + BETWEEN_CELLS
-        top -= max(height for _, height in rooms[done : done + row]) + BETWEEN_CELLS
-        done += row
-    return places
-
-
-def _row(rooms: Sequence[tuple[float, float]], top: float, area: FreeArea) -> int:
-    """How many cells make the next row."""
-    x0, y0, x1, _ = area.box
-    bx0, _, _, by1 = area.block
-    count, x = 0, x0
+    """Upper left corners of the first cells that fit on a page: each as high as it goes, then as far left."""
+    x0, _, _, y1 = area.box
+    held: list[Bounds] = []
     for width, height in rooms:
-        right = bx0 if top - height < by1 - 1e-6 else x1
-        if top - height < y0 - 1e-6 or x + width > right + 1e-6:
+        lefts = sorted({x0, *(box[2] + BETWEEN_CELLS for box in held)})
+        tops = sorted({y1, *(box[1] - BETWEEN_CELLS for box in held)}, reverse=True)
+        spots = ((left, top - height, left + width, top) for top in tops for left in lefts)
+        place = next((box for box in spots if area.holds(box) and not _meets(box, held)), None)
+        if place is None:
             break
-        x += width + BETWEEN_CELLS
-        count += 1
-    return count
+        held.append(place)
+    return [(box[0], box[3]) for box in held]
 
 
-def _spread(page: Sequence[CellAt], area: FreeArea) -> Sequence[CellAt]:
-    """The same cells with what is left of the paper shared out between columns and rows."""
-    rows: dict[float, list[CellAt]] = {}
-    for held in page:
-        rows.setdefault(held.at[1], []).append(held)
-    x1, y0 = area.box[2], area.box[1]
-    made: list[CellAt] = []
-    lowest = min(held.at[1] - held.cell.height for held in page)
-    over_block = min(top for top in rows) - max(h.cell.height for h in rows[min(rows)]) >= area.block[3]
-    floor = area.block[3] if over_block else y0
-    spare_y = max(0.0, lowest - floor) / (len(rows) + 1)
-    for n, (top, row) in enumerate(sorted(rows.items(), reverse=True)):
-        low = min(held.at[1] - held.cell.height for held in row) - spare_y * (n + 1)
-        right = area.block[0] if low < area.block[3] else x1
-        spare = max(0.0, right - max(h.at[0] + h.cell.width for h in row)) / (len(row) + 1)
-        spare = min(spare, 30.0)
-        for column, held in enumerate(row):
-            made.append(CellAt(held.cell, (held.at[0] + spare * (column + 1), top - min(spare_y, 25.0) * (n + 1))))
-    return made
+def _meets(box: Bounds, held: Sequence[Bounds]) -> bool:
+    """Whether a cell comes nearer to another one than cells may stand."""
+    by = BETWEEN_CELLS - 1e-6
+    x0, y0, x1, y1 = box[0] - by, box[1] - by, box[2] + by, box[3] + by
+    return any(x0 < other[2] and x1 > other[0] and y0 < other[3] and y1 > other[1] for other in held)

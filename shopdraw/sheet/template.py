@@ -35,7 +35,7 @@ ROLL = 890.0
 LONGEST = 14400 * 25.4 / 72
 """Largest side of a PDF page without a unit of its own. Source: ISO 32000-1, annex C."""
 CUT_TO = "cut to the centre of the line"
-_CLEAR = 1.5
+_CLEAR = 3.0
 _BLOCKS = (
     (5.0, MIDDLE, 200.0), (MIDDLE, SMALL, 200.0), (5.0, MIDDLE, 80.0), (MIDDLE, SMALL, 80.0), (MIDDLE, SMALL, 55.0),
     (SMALL, SMALL, 40.0),

@@ -166,7 +166,7 @@ def overall_words(template: Template, ends: tuple[Cross, Cross]) -> str:
     """What the overall check line should measure once the pages are joined."""
     length = math.dist(ends[0].at, ends[1].at)
     figure = f"{length / INCH:.0f} in" if template.inch else f"{length:.1f} mm"
-    return f"A to B across the joined sheet: {figure}"
+    return f"Joined sheet, A to B: {figure}"
 
 
 def _page(

@@ -42,15 +42,35 @@ class LidSize:
 def net_gain(plan: Plan) -> float:
     """What a lid's upper end nears the top from build to the wettest season, mm: lid's own growth less the sides'."""
     lid = plan.stocks.of("lid")
-    alpha = math.radians(plan.slant.alpha)
-    return plan.season.gain(plan.slant.s1, lid) - plan.season.gain(plan.slant.run, plan.side) * math.cos(alpha)
+    return _net(plan, plan.season.gain(1.0, lid), plan.season.gain(1.0, plan.side))
 
 
 def net_loss(plan: Plan) -> float:
     """What a lid's upper end draws away from the top in the driest season, mm."""
     lid = plan.stocks.of("lid")
-    alpha = math.radians(plan.slant.alpha)
-    return plan.season.loss(plan.slant.s1, lid) - plan.season.loss(plan.slant.run, plan.side) * math.cos(alpha)
+    return _net(plan, plan.season.loss(1.0, lid), plan.season.loss(1.0, plan.side))
+
+
+def _net(plan: Plan, of_lid: float, of_sides: float) -> float:
+    """The change at the upper end for a change per mm of lid and of sides; both are held in front, at the pin.
+
+    Of one stock, lid and slant stretch alike from level to front, and only the lid's rise counts: length × sin² α.
+    """
+    s = plan.slant
+    alpha = math.radians(s.alpha)
+    length = s.s1 - (
+        _bevel_flush(plan) if plan.design.slant and plan.design.slant.seat == "flush" else plan.design.lid.reveal
+    )
+    if abs(of_lid - of_sides) < 1e-12:
+        return length * of_lid * math.sin(alpha) ** 2
+    return length * of_lid - s.run * math.cos(alpha) * of_sides
+
+
+def _bevel_flush(plan: Plan) -> float:
+    """The bevel kept over a flush lid: as given, else 12 mm, and no more than six tenths of the whole."""
+    given = plan.design.lid.bevel
+    whole = plan.stocks.of("top").thickness / math.sin(math.radians(plan.slant.alpha))
+    return given if given is not None else min(12.0, 0.6 * whole)
 
 
 def top_gap(plan: Plan) -> float:
@@ -73,7 +93,7 @@ def lid_size(plan: Plan) -> LidSize:
             length, width, length, width, bevel - lid.reveal, plan.side.thickness - lid.reveal, bevel, 0.0, inset
         )
     if slant_table.seat == "flush":
-        bevel = lid.bevel if lid.bevel is not None else min(12.0, 0.6 * whole)
+        bevel = _bevel_flush(plan)
         length, width = s.s1 - bevel - gap, plan.inside - 2 * lid.clearance
         return LidSize(length, width, length, width, 0.0, 0.0, bevel, gap, inset)
     lap = lid.lap if lid.lap is not None else plan.side.thickness - lid.reveal

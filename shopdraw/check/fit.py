@@ -31,7 +31,7 @@ def boards_overlap(seasons: Sequence[Season]) -> Iterator[Finding]:
                 Severity.MUST_FIX,
                 (one, other),
                 f"{_name(season.assembly, one)} and {_name(season.assembly, other)} share {volume:.1f} mm³ of wood "
-                f"{season.words}; they would be clear with {mm(least)} mm less {direction}",
+                f"{season.words}; they would be clear with about {mm(least)} mm less {direction}",
                 volume,
                 SHARED_MM3,
                 "mm³",
@@ -42,12 +42,15 @@ _WAYS = ("in width", "from front to back", "in height")
 
 
 def _least_way_out(season: Season, one: str, other: str) -> tuple[float, str]:
-    """The least extent of the shared wood, mm, and its direction in words."""
+    """How thick the shared wood is where it is thinnest, mm, and that direction in words."""
     shared = season.wood(season.assembly.board(one)) ^ season.wood(season.assembly.board(other))
-    box = shared.bounding_box()
+    box, volume = shared.bounding_box(), float(shared.volume())
     spans = [box[axis + 3] - box[axis] for axis in range(3)]
-    least = min(range(3), key=lambda axis: spans[axis])
-    return spans[least], _WAYS[least]
+    whole = spans[0] * spans[1] * spans[2]
+    # thickness on average over the two other spans: skins of no volume don't widen it
+    thick = [volume / (whole / span) for span in spans]
+    least = min(range(3), key=lambda axis: thick[axis])
+    return thick[least], _WAYS[least]
 
 
 def joints_open(assembly: Assembly) -> Iterator[Finding]:
@@ -72,17 +75,17 @@ def _joint_open(assembly: Assembly, joint: Joint, found: Closing) -> Finding:
     depth = joint.body.depth + stated if joint.body is not None else stated
     enters = depth - found.gap
     if found.gap < stated and found.gap < 0:
-        said = f"it would need {mm(depth)} mm of room and {host} has no such cut"
+        said = f"it would need {mm(depth, 3)} mm of room and {host} has no such cut"
     elif found.gap < stated:
-        said = f"it is {mm(stated - found.gap)} mm too long"
+        said = f"it is {mm(stated - found.gap, 3)} mm too long"
     else:
-        said = f"it ends {mm(found.gap - stated)} mm short of where it should"
+        said = f"it ends {mm(found.gap - stated, 3)} mm short of where it should"
     return Finding(
         "joint-open",
         Severity.MUST_FIX,
         where,
-        f"{guest} enters {host} by {mm(enters)} mm, its {joint.kind} is {mm(depth)} mm deep with a relief of "
-        f"{mm(stated)} mm: {said}; right would be {mm(depth - stated)} mm",
+        f"{guest} enters {host} by {mm(enters, 3)} mm, its {joint.kind} is {mm(depth, 3)} mm deep with a relief of "
+        f"{mm(stated, 3)} mm: {said}; right would be {mm(depth - stated, 3)} mm",
         found.gap,
         stated,
     )

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.fit import fit_findings
 from shopdraw.check.movement import movement_findings
@@ -19,12 +21,13 @@ from shopdraw.wood.finding import Finding, Severity
 _WORST_FIRST = {severity: place for place, severity in enumerate(Severity)}
 
 
-def findings(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
+def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -> tuple[Finding, ...]:
     """Everything that a person should know about a piece, worst first.
 
     Args:
         design: the inputs.
         assembly: what was built from them.
+        more: findings of higher layers (cutters), so that a person may silence these, too.
     """
     subject = subject_of(design, assembly)
     times = seasons(assembly)
@@ -36,5 +39,6 @@ def findings(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
         *drawer_findings(subject),
         *support_findings(subject),
         *web_findings(subject),
+        *more,
     ]
     return tuple(sorted(silenced(subject, found), key=lambda finding: _WORST_FIRST[finding.severity]))

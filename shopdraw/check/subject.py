@@ -30,7 +30,7 @@ def subject_of(design: Design, assembly: Assembly) -> Subject:
     return Subject(design, plan_desk(design), assembly)
 
 
-def mm(value: float) -> str:
-    """A length as a finding prints it: two decimals, no needless zeros."""
-    text = f"{value:.2f}".rstrip("0").rstrip(".")
+def mm(value: float, decimals: int = 2) -> str:
+    """A length as a finding prints it: no needless zeros."""
+    text = f"{round(value, 9):.{decimals}f}".rstrip("0").rstrip(".")
     return "0" if text in ("-0", "") else text

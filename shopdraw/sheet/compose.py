@@ -12,15 +12,15 @@ from shopdraw.drawing.sheet import Drawing
 from shopdraw.shape.path import Point
 from shopdraw.shape.path import bounds as path_bounds
 from shopdraw.sheet.balloon import place_balloons
-from shopdraw.sheet.bands import place_bands
 from shopdraw.sheet.box import Bounds, box_of_text, united, words_size
 from shopdraw.sheet.fact import Fact, Unplaced
 from shopdraw.sheet.ground import Ground, What, boxes_of, strokes_of
 from shopdraw.sheet.inside import place_angle, place_inside, place_slant
 from shopdraw.sheet.leader import place_note, place_round
 from shopdraw.sheet.look import Look
-from shopdraw.sheet.rows import best_side, by_rank, runs_of
-from shopdraw.sheet.side import Run, Side, slant_side, upright_sides
+from shopdraw.sheet.rows import by_rank
+from shopdraw.sheet.side import slant_side, upright_sides
+from shopdraw.sheet.sides_choice import place_beside
 from shopdraw.sheet.view import Balloon, ComposedView, PlainView
 
 HATCH_CLEAR = 1.0
@@ -57,8 +57,8 @@ def compose_view(
     seen, unplaced = _seen(view.id, facts)
     points = _paper_points(view.id, seen, scale)
     banded = [fact for fact in seen if _in_band(view.id, fact)]
-    sides = _sides(view.id, banded, points, figures, upright_sides(outline, everything, look), base)
-    bands = place_bands(sides, base, look)
+    sides = upright_sides(outline, everything, look)
+    bands = place_beside(view.id, banded, points, figures, sides, base, look)
     dimensions = list(bands.dimensions)
     unplaced += [Unplaced(fact, view.id, "no free place for its figure beside the view") for fact in bands.failed]
     ground = bands.ground
@@ -144,23 +144,6 @@ def _paper_points(view: str, facts: Iterable[Fact], scale: float) -> dict[str, P
             if sight is not None:
                 points[fact.id + key] = (sight.point[0] * scale, sight.point[1] * scale)
     return points
-
-
-def _sides(
-    view: str, facts: Sequence[Fact], points: Mapping[str, Point], figures: Mapping[str, str],
-    upright: Mapping[str, Side], ground: Ground,
-) -> list[tuple[Side, list[Run]]]:
-    """Each run on the side that costs least."""
-    held: dict[str, tuple[Side, list[Run]]] = {}
-    directions = dict.fromkeys(fact.direction_in(view) for fact in facts)
-    for direction in directions:
-        members = [fact for fact in facts if fact.direction_in(view) == direction]
-        sides = [upright[name] for name in (("below", "above") if direction == 0.0 else ("left", "right"))]
-        options = [runs_of(members, points, figures, side) for side in sides]
-        for choices in zip(*options, strict=True):
-            side, run = best_side(tuple(zip(sides, choices, strict=True)), ground)
-            held.setdefault(side.name, (side, []))[1].append(run)
-    return [held[name] for name in sorted(held)]
 
 
 def _place_single(

@@ -38,17 +38,12 @@ def _along(span: Span) -> tuple[float, float, str]:
     return span.low, span.high, span.fact.id
 
 
-def best_side(candidates: Sequence[tuple[Side, Run]], ground: Ground) -> tuple[Side, Run]:
-    """The side that costs least, by extension lines, crossings and preference; the first of equals."""
-
-    def price(candidate: tuple[Side, Run]) -> float:
-        side, run = candidate
-        return sum(
-            cost(side, span, ground) + (COST_OF_OTHER_SIDE if span.fact.side not in ("", side.name) else 0.0)
-            for span in run.spans
-        )
-
-    return min(candidates, key=price)
+def price_of_side(side: Side, run: Run, ground: Ground) -> float:
+    """What a run costs on a side: its extension lines, what they cross, and that its facts prefer another side."""
+    return sum(
+        cost(side, span, ground) + (COST_OF_OTHER_SIDE if span.fact.side not in ("", side.name) else 0.0)
+        for span in run.spans
+    )
 
 
 def stack_rows(runs: Iterable[Run], look: Look) -> list[list[Run]]:

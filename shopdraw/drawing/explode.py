@@ -211,8 +211,8 @@ def _reaching_figure(dimension: Dimension, start: Point, end: Point, along: Poin
     off = abs((at[0] - start[0]) * along[1] - (at[1] - start[1]) * along[0])
     if off > look.own(_ON_LINE * dimension.height):
         return start, end
-    half = look.own(text_width(dimension.words, dimension.height) / 2)
-    reach = -half - look.own(CLEAR_MM) if dimension.broken else half
+    # A broken line is drawn to the figure's middle, then left out where the figure stands.
+    reach = 0.0 if dimension.broken else look.own(text_width(dimension.words, dimension.height) / 2)
     place = (at[0] - start[0]) * along[0] + (at[1] - start[1]) * along[1]
     span = math.dist(start, end)
     if place < 0:

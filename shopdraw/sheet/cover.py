@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
@@ -23,11 +24,14 @@ from shopdraw.view.direction import ISOMETRIC
 from shopdraw.view.projection import project
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
+from shopdraw.wood.volume import mass_kg
 
 GIVEN = ("tilt", "cutter", "drawers", "lid", "tall", "lift", "finish")
 """What a set of drawings gives that calls for a caution."""
 PICTURE = "Isometric picture, not to scale"
 BETWEEN_COLUMNS = 12.0
+POUND_KG = 0.45359237
+"""Exact by definition."""
 _TITLE_STEP = 1.6
 
 
@@ -92,7 +96,7 @@ def cover_blocks(
 
 
 def overall_words(assembly: Assembly, manner: Manner) -> Iterator[str]:
-    """What each overall is measured over."""
+    """What each overall is measured over, and the weight."""
     box, style = whole(assembly), manner.writing.general
 
     def told(size: float) -> str:
@@ -108,6 +112,8 @@ def overall_words(assembly: Assembly, manner: Manner) -> Iterator[str]:
     yield f"Depth {told(assembly.depth)} from the front plane to the sides' rear edges" + (
         f"; {told(deep)} over all" if deep > assembly.depth + 0.1 else ""
     )
+    kilograms = math.fsum(mass_kg(board) for board in assembly.boards)
+    yield f"Boards weigh {kilograms:.0f} kg" + (f" ({kilograms / POUND_KG:.0f} lb)" if manner.inch else "") + " in all"
     if assembly.slant is not None:
         yield f"The open lid stands {told(assembly.slant.open_projection_mm)} in front of the front plane"
 

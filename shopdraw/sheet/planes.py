@@ -47,12 +47,15 @@ class CuttingPlane:
 
 
 def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
-    """The planes of a piece by letter: front to back, side to side, through the topmost drawer, across the lid."""
+    """The planes of a piece by letter: front to back, side to side, through the topmost drawer, across the lid,
+    through the plinth."""
     planes = [plane_a(assembly), plane_b(assembly)]
     if any(opening.use == "drawer" for opening in assembly.openings):
         planes.append(plane_c(assembly))
     if assembly.slant is not None and assembly.has("lid"):
         planes.append(plane_d(assembly))
+    if assembly.has("plinth.front"):
+        planes.append(plane_e(assembly))
     return tuple(planes)
 
 
@@ -96,6 +99,13 @@ def plane_d(assembly: Assembly) -> CuttingPlane:
     ends = (at[0] - above * s, at[1] + above * c), (at[0] + below * s, at[1] - below * c)
     plane = Plane(looking((0.0, c, s), (0.0, -s, c)), (0.0, *at))
     return CuttingPlane("D", plane, "side", ends, (c, s))
+
+
+def plane_e(assembly: Assembly) -> CuttingPlane:
+    """Level through the middle of the plinth's height; looked at from above."""
+    box, plinth = whole(assembly), extent([assembly.board("plinth.front")])
+    z = _off_faces((plinth.z0 + plinth.z1) / 2, assembly.boards, 2)
+    return CuttingPlane("E", Plane(PLAN, (0.0, 0.0, z)), "front", ((box.x0, z), (box.x1, z)), (0.0, -1.0))
 
 
 D_BELOW_MM = 60.0

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Mapping, Sequence
 
-from shopdraw.drawing.mark import Area
+from shopdraw.drawing.mark import Area, Line, Meaning
 from shopdraw.shape.inside import depth_inside
 from shopdraw.shape.path import Path, Point, bounds
 from shopdraw.sheet.sections import Cut
@@ -13,6 +14,8 @@ from shopdraw.wood.assembly import Assembly
 
 _STEPS = 12
 _DEEP = 0.8
+BEST_FIRST = "CEABD"
+"""Sections that hold few rows and labels take theirs first."""
 LEAST_PAPER = 1.2
 """Cut wood narrower than this on paper can't be pointed at."""
 
@@ -24,10 +27,11 @@ def section_balloons(
 
     Args:
         assembly: the piece.
-        cuts: the sections, best first.
+        cuts: the sections.
         labelled: ids of boards that other views label.
         scale: of the sections.
     """
+    cuts = sorted(cuts, key=lambda cut: BEST_FIRST.find(cut.plane.letter))
     waiting = [board for board in assembly.boards if board.id not in set(labelled)]
     found: dict[str, list[Balloon]] = {cut.plain.id: [] for cut in cuts}
     done: set[str] = set()
@@ -43,7 +47,26 @@ def section_balloons(
             if points:
                 found[cut.plain.id].append(Balloon(board.label, points[0], "dot", (), board.id, tuple(points[1:])))
                 done.add(board.id)
+    for board in waiting:
+        if board.id not in done and (edge := _longest_edge(board.id, cuts)) is not None:
+            view, points = edge
+            found[view].append(Balloon(board.label, points[0], "arrow", (), board.id, points[1:]))
     return {view: tuple(balloons) for view, balloons in found.items()}
+
+
+def _longest_edge(board: str, cuts: Sequence[Cut]) -> tuple[str, tuple[Point, ...]] | None:
+    """The section that shows most of a board that is too thin to point into, or stands behind: points on its edge."""
+    lines = [
+        (math.dist(mark.start, mark.end), cut.plain.id, mark)
+        for cut in cuts
+        for mark in cut.plain.marks
+        if isinstance(mark, Line) and mark.board == board and mark.meaning in (Meaning.CUT, Meaning.BEHIND)
+    ]
+    if not lines:
+        return None
+    _, view, line = max(lines, key=lambda found: (round(found[0], 3), found[1], found[2].start))
+    (ax, ay), (bx, by) = line.start, line.end
+    return view, tuple((ax + share * (bx - ax), ay + share * (by - ay)) for share in (0.5, 0.25, 0.75, 0.1, 0.9))
 
 
 def inner_points(path: Path, least: float) -> tuple[Point, ...]:

@@ -14,7 +14,7 @@ from shopdraw.sheet.telling import chain_of, least_link, note_at, running_from, 
 from shopdraw.wood.assembly import Assembly, OpeningFact
 from shopdraw.wood.board import Board
 
-A, B, C = "section.A", "section.B", "section.C"
+A, B, C, E = "section.A", "section.B", "section.C", "section.E"
 
 
 def section_facts(places: Places, writing: Writing) -> tuple[Fact, ...]:
@@ -32,6 +32,8 @@ def section_facts(places: Places, writing: Writing) -> tuple[Fact, ...]:
     if C in drawn:
         facts += _bays(places)
         facts += _drawer_depth(places, writing)
+    if E in drawn:
+        facts += _plinth(places)
     return tuple(facts)
 
 
@@ -201,3 +203,19 @@ def _drawer_depth(places: Places, writing: Writing) -> Iterator[Fact]:
     yield note_at(f"gap behind:{name}", at, words, Rank.CLEARANCE, (C,), board=name)
 
 
+
+
+def _plinth(places: Places) -> Iterator[Fact]:
+    """Below E–E: projection, case, projection; right of it the return's length and how deep a block is."""
+    assembly = places.assembly
+    outer = places.edge("plinth.left", "x", False, BELOW), places.edge("plinth.right", "x", True, BELOW)
+    inner = places.edge("plinth.left", "x", True, BELOW), places.edge("plinth.right", "x", False, BELOW)
+    row = [outer[0], *inner, outer[1]]
+    yield from chain_of("E.widths", row, Rank.OPENING, (E,), 2, "in E", side="below", row=1)
+    yield size_between(*outer, Rank.LEVEL, (E,), "in E", side="below", row=2, reference=True)
+    front, rear = places.edge("plinth.front", "y", False, RIGHT), places.edge("plinth.right", "y", True, RIGHT)
+    yield size_between(front, rear, Rank.LEVEL, (E,), "in E", direction_deg=PLUMB, side="right", row=2)
+    block = "block.front-right"
+    if assembly.has(block):
+        ends = places.edge(block, "y", False, RIGHT), places.edge(block, "y", True, RIGHT)
+        yield size_between(*ends, Rank.SIZE, (E,), "in E", direction_deg=PLUMB, side="right", row=1)

@@ -1,0 +1,136 @@
+"""Random desks over the whole space of inputs, from a seed: the same seed gives the same design on any machine.
+
+Sizes are drawn from what is ordinary in a workshop, choices from all there are. Not each draw can be built (six drawers
+under a low writing surface can't): who uses them looks at what is refused, and how often.
+"""
+
+from __future__ import annotations
+
+import random
+from typing import Any
+
+from shopdraw.piece.design import Design
+
+SOLID = (
+    "cherry_black",
+    "maple_sugar",
+    "walnut_black",
+    "yellow_poplar",
+    "pine_eastern_white",
+    "oak_white",
+    "beech_american",
+)
+
+
+def random_design(seed: int) -> Design:
+    """The design that a seed stands for."""
+    rng = random.Random(seed)
+    return Design.model_validate(random_tables(rng))
+
+
+def random_tables(rng: random.Random) -> dict[str, Any]:
+    """The tables of a random piece, lengths in mm."""
+    writing = round(rng.uniform(690.0, 780.0), 1)
+    height = round(writing + rng.uniform(220.0, 340.0), 1)
+    depth = round(rng.uniform(380.0, 560.0), 1)
+    seat = rng.choice(("on", "rabbeted", "flush"))
+    slant: dict[str, Any] = {"writing_height": writing, "seat": seat}
+    if rng.random() < 0.5:
+        slant["angle"] = round(rng.uniform(40.0, 60.0), 2)
+    else:
+        slant["top_depth"] = round(depth * rng.uniform(0.4, 0.6), 1)
+    if rng.random() < 0.2:
+        slant["joint_gap"] = rng.choice((0.2, 0.5, 1.0))
+    if rng.random() < 0.15:
+        slant["pin_above_writing"] = rng.choice((1.0, 3.0))
+    return {
+        "piece": {"title": "Random desk", "units": rng.choice(("mm", "inch"))},
+        "case": _case(rng, height, depth),
+        "slant": slant,
+        "stock": _stocks(rng),
+        "use": _use(rng),
+        "opening": {"bank": {"divide": _bank(rng)}},
+        "drawer": _drawer(rng),
+        "lid": {
+            "hinges": rng.choice((2, 3, 4)),
+            "reveal": rng.choice((2.0, 4.0, 6.0)),
+            "ends": rng.choice(("none", "none", "square")),
+        },
+        "frame": {"fixing": rng.choice(("front", "front-and-rear")), "rail": rng.choice((50.0, 65.0, 80.0))},
+        "climate": rng.choice(
+            (
+                {},
+                {"build": 7.0, "dry": 6.0, "wet": 11.0},
+                {"build": 10.0, "dry": 6.5, "wet": 13.5},
+                {"temperature": 20.0, "humidity_build": 45.0, "humidity_dry": 35.0, "humidity_wet": 65.0},
+            )
+        ),
+    }
+
+
+def _case(rng: random.Random, height: float, depth: float) -> dict[str, Any]:
+    case: dict[str, Any] = {
+        "width": round(rng.uniform(450.0, 1200.0), 1),
+        "height": height,
+        "depth": depth,
+        "top_joint": rng.choice(("dovetail", "housed")),
+        "dado": rng.choice(("stopped", "through")),
+        "fit": rng.choice((0.0, 0.1, 0.2)),
+        "relief": rng.choice((0.0, 0.0, 0.4)),
+    }
+    if rng.random() < 0.2:
+        case["cutter_radius"] = rng.choice((3.0, 4.0, 6.0))
+    return case
+
+
+def _stocks(rng: random.Random) -> dict[str, Any]:
+    def solid(low: float, high: float) -> dict[str, Any]:
+        return {
+            "species": rng.choice(SOLID),
+            "thickness": round(rng.uniform(low, high), 1),
+            "cut": rng.choice(("flat", "quarter", "unknown")),
+        }
+
+    return {
+        "primary": solid(17.5, 24.0),
+        "secondary": solid(17.5, 24.0),
+        "drawer": solid(10.0, 15.0),
+        "sheet": {"species": "plywood_birch", "kind": "sheet", "thickness": round(rng.uniform(4.0, 9.5), 2)},
+        "block": solid(35.0, 50.0),
+        "lid": solid(18.0, 26.0),
+    }
+
+
+def _use(rng: random.Random) -> dict[str, str]:
+    use = {}
+    if rng.random() < 0.5:
+        use["lid"] = "lid"
+    if rng.random() < 0.2:
+        use["frame"] = "primary"
+    if rng.random() < 0.2:
+        use["shelf"] = "secondary"
+    return use
+
+
+def _bank(rng: random.Random) -> dict[str, Any]:
+    count = rng.randint(1, 6)
+    rule = rng.choice(("equal", "step", "ratio", "given"))
+    bank: dict[str, Any] = {"keys": tuple(str(i + 1) for i in range(count)), "rule": rule}
+    if rule == "step":
+        bank["step"] = rng.choice((6.0, 10.0, 19.05, 25.4))
+    elif rule == "ratio":
+        bank["ratio"] = round(rng.uniform(1.05, 1.25), 3)
+    elif rule == "given":
+        bank["sizes"] = tuple(round(rng.uniform(60.0, 110.0), 1) for _ in range(count - 1)) or (0.0,)
+        if count == 1:
+            bank["rule"] = "equal"
+            del bank["sizes"]
+    return bank
+
+
+def _drawer(rng: random.Random) -> dict[str, Any]:
+    drawer: dict[str, Any] = {"front": rng.choice(("inset", "lipped")), "front_joint": rng.choice(("tongue", "rabbet"))}
+    if drawer["front"] == "lipped":
+        drawer["lip"] = rng.choice((5.0, 8.0))
+        drawer["lip_thickness"] = rng.choice((6.0, 8.0))
+    return drawer

@@ -4,6 +4,7 @@ The files are read back by GDAL and cut by shapely; the board's volume comes fro
 """
 
 from dataclasses import replace
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -45,7 +46,7 @@ def wood_left(made: RouterPart, folder: Path) -> tuple[float, float]:
                 pockets.append((low, high, upright(on(found, layer.name))))
     levels = sorted({-board.thickness, 0.0, *(level for low, high, _ in pockets for level in (low, high))})
     total = 0.0
-    for low, high in zip(levels, levels[1:], strict=False):
+    for low, high in pairwise(levels):
         gone = shapely.union_all([shape for a, b, shape in pockets if a < (low + high) / 2 < b])
         total += edge.difference(gone).area * (high - low)
     # every outline may be off by the grid all along; chords of the reader lie inside their arcs

@@ -1,0 +1,92 @@
+"""The cut list: one row a part, each board once, thickness × width × length with their joinery."""
+
+import pytest
+
+from shopdraw.lists.cut_list import cut_list, grain, part_name
+from shopdraw.measure import Unit, read_length
+from shopdraw.wood.part import parts
+from shopdraw.wood.volume import centre_of_mass
+from tests.cnc.router_reader import SAMPLES, piece
+
+HEADS = [
+    "label", "name", "quantity", "stock", "thickness", "width", "length", "between shoulders", "rough thickness",
+    "rough width", "rough length", "grain", "weight", "note",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_case_61_every_board_is_listed_once(sample: str) -> None:
+    design, assembly = piece(sample)
+    table = cut_list(assembly, design)
+    labels = [label for row in table.rows for label in str(row[0]).split(", ")]
+    assert sorted(labels) == sorted(board.label for board in assembly.boards)
+    assert sum(int(row[2]) for row in table.rows) == len(assembly.boards)  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_order_is_thickness_width_length(sample: str) -> None:
+    design, assembly = piece(sample)
+    assert [column.head for column in cut_list(assembly, design).columns] == HEADS
+    back = next(part for part in parts(assembly.boards) if part.id == "back")
+    row = next(row for row in cut_list(assembly, design, exact=True).rows if row[0] == back.labels)
+    assert row[-3:] == (back.first.thickness, back.first.width, back.first.length)
+    assert "upright" in row, "length runs along the grain"
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_printed_sizes_are_within_half_a_step_of_the_exact_ones(sample: str) -> None:
+    design, assembly = piece(sample)
+    for row in cut_list(assembly, design, exact=True).rows:
+        for printed, exact, step in zip(row[4:7], row[-3:], (64, 32, 32), strict=True):
+            assert isinstance(exact, float)
+            if isinstance(printed, str):
+                assert read_length(printed, Unit.INCH).mm == pytest.approx(exact, abs=25.4 / step / 2 + 1e-6)
+            else:
+                assert printed == pytest.approx(exact, abs=0.05 + 1e-9)
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_rough_is_never_less_than_net_on_any_line(sample: str) -> None:
+    design, assembly = piece(sample)
+
+    def mm(cell: object) -> float:
+        return read_length(cell, Unit.INCH).mm if isinstance(cell, str) else float(cell)  # type: ignore[arg-type]
+
+    for row in cut_list(assembly, design).rows:
+        for finished, rough in zip(row[4:7], row[8:11], strict=True):
+            assert mm(rough) >= mm(finished), row
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_case_06_length_has_the_joint_and_stands_beside_the_visible_one(sample: str) -> None:
+    design, assembly = piece(sample)
+    shelf = assembly.board("shelf.writing")
+    dado = next(level.dado_depth for level in assembly.levels if level.id == "writing")
+    inside = assembly.width - 2 * assembly.board("side.left").thickness
+    assert shelf.between_shoulders == pytest.approx(inside)
+    assert dado is not None
+    assert shelf.length == pytest.approx(inside + 2 * dado)
+    row = next(row for row in cut_list(assembly, design, exact=True).rows if row[0] == shelf.label)
+    assert row[6] != row[7]
+    assert row[-1] == pytest.approx(inside + 2 * dado)
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_weights_add_up_to_the_piece(sample: str) -> None:
+    design, assembly = piece(sample)
+    total = sum(float(row[12]) for row in cut_list(assembly, design).rows)  # type: ignore[arg-type]
+    assert total == pytest.approx(centre_of_mass(assembly.boards)[0])
+
+
+def test_name_of_a_part_is_what_its_boards_names_share() -> None:
+    _, assembly = piece("pilot-station-desk")
+    named = {part.id: part_name(part) for part in parts(assembly.boards)}
+    assert named["side.left"] == "side, left"
+    assert named["block.front-left"] == "foot block"
+    assert named["drawer.2.bottom"] == "drawer bottom"
+
+
+def test_grain_is_told_by_its_direction_in_the_piece() -> None:
+    _, assembly = piece("pilot-station-desk")
+    told = {name: grain(assembly.board(name)) for name in ("side.left", "top", "frame.1.runner-left")}
+    assert told == {"side.left": "upright", "top": "left to right", "frame.1.runner-left": "front to back"}

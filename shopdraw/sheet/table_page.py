@@ -11,12 +11,12 @@ from shopdraw.drawing.mark import Line, Mark, Meaning, Text
 from shopdraw.lists.table import Cell, Column, Table
 from shopdraw.sheet.arrange import FreeArea
 from shopdraw.sheet.look import Look
-from shopdraw.sheet.wrap import PITCH, Fitted, cell_texts, fitted, wrapped
+from shopdraw.sheet.wrap import PITCH, Fitted, cell_texts, fitted
 
 PAD = 1.5
 """From a cell's line to its words."""
 LEAST_COLUMN = 14.0
-_AFTER_TABLE = 10.0
+_AFTER_TABLE, _BESIDE_TABLE = 10.0, 10.0
 CONTINUED = "continued"
 
 
@@ -54,8 +54,8 @@ def table_pages(
 ) -> tuple[tuple[Mark, ...], ...]:
     """Tables one under the other, on as many pages as they need.
 
-    A table narrow enough stands beside the title block; a wider one ends above it. A table that goes on has its title
-    and its head again.
+    A table narrow enough stands beside the title block; a wider one ends above it. What is full goes on in a new column
+    where the page is wide enough, else on a new page, and has its title and its head again.
 
     Args:
         tables: in order.
@@ -100,31 +100,41 @@ def column_widths(table: Table, most: float, look: Look, decimal_sign: str = "."
 
 
 class _Pages:
-    """Pages being filled from the top down."""
+    """Pages being filled from the top down, in one column or in several where tables are narrow."""
 
     def __init__(self, area: FreeArea, look: Look) -> None:
         self.area = area
         self.look = look
-        self.y = area.box[3]
+        self.x, self.y = area.box[0], area.box[3]
         self._pages: list[list[Mark]] = [[]]
+        self._right = self.x
 
     @property
     def fresh(self) -> bool:
-        """Whether nothing stands on the page yet."""
-        return not self._pages[-1]
+        """Whether nothing stands in the column yet."""
+        return self.y >= self.area.box[3]
 
     def floor(self, width: float) -> float:
         """How far down something that wide may reach."""
-        beside = self.area.box[0] + width <= self.area.block[0]
+        beside = self.x + width <= self.area.block[0]
         return self.area.box[1] if beside else self.area.block[3]
 
     def add(self, marks: Iterator[Mark] | Sequence[Mark]) -> None:
         self._pages[-1].extend(marks)
 
-    def turn(self) -> None:
-        """Begins a new page."""
-        self._pages.append([])
+    def took(self, width: float) -> None:
+        """Notes how far to the right the column reaches."""
+        self._right = max(self._right, self.x + width)
+
+    def turn(self, width: float) -> None:
+        """Begins a new column, or a new page where there is no room for one that wide."""
+        beside = self._right + _BESIDE_TABLE
         self.y = self.area.box[3]
+        if beside + width <= self.area.box[2]:
+            self.x = beside
+        else:
+            self._pages.append([])
+            self.x = self._right = self.area.box[0]
 
     def finished(self) -> tuple[tuple[Mark, ...], ...]:
         return tuple(tuple(page) for page in self._pages)
@@ -133,8 +143,7 @@ class _Pages:
 def _lay(grid: _Grid, pages: _Pages, look: Look, decimal_sign: str) -> None:
     """One table from where the page stands, over as many pages as it takes."""
     table = grid.table
-    floor = pages.floor(grid.width)
-    tallest = pages.area.box[3] - floor - 2 * look.balloon - 3 * PAD
+    tallest = pages.area.box[3] - pages.area.block[3] - 2 * look.balloon - 3 * PAD
     heads = _cells([column.title for column in table.columns], grid, tallest / 2, look)
     body = []
     for row in table.rows:
@@ -142,12 +151,12 @@ def _lay(grid: _Grid, pages: _Pages, look: Look, decimal_sign: str) -> None:
         body.append(_cells(said, grid, tallest / 2, look))
     head_height = 2 * look.balloon + _row_height(heads)
     first = head_height + (_row_height(body[0]) if body else 0.0)
-    if pages.y - first < floor and not pages.fresh:
-        pages.turn()
+    if pages.y - first < pages.floor(grid.width) and not pages.fresh:
+        pages.turn(grid.width)
     _head(grid, heads, table.title, pages, look)
     for cells, row in zip(body, table.rows, strict=True):
-        if pages.y - _row_height(cells) < floor:
-            pages.turn()
+        if pages.y - _row_height(cells) < pages.floor(grid.width):
+            pages.turn(grid.width)
             _head(grid, heads, f"{table.title} ({CONTINUED})", pages, look)
         _row(grid, cells, [not isinstance(cell, str) for cell in row], pages, look)
     pages.y -= _AFTER_TABLE
@@ -169,10 +178,9 @@ def _row_height(cells: Sequence[Fitted]) -> float:
 
 def _head(grid: _Grid, heads: Sequence[Fitted], title: str, pages: _Pages, look: Look) -> None:
     """The table's title and the row of heads, a wide line under it."""
-    x = pages.area.box[0]
-    width = max(grid.width, pages.area.block[0] - x)
-    for line in wrapped(title, look.balloon, width)[:1]:
-        pages.add([Text((x, pages.y - 1.2 * look.balloon), line, look.balloon)])
+    said = fitted(title, grid.width, look.balloon, look.balloon, look.label, look, single=True)
+    pages.add([Text((pages.x, pages.y - 1.2 * look.balloon), line, said.height) for line in said.lines])
+    pages.took(grid.width)
     pages.y -= 2 * look.balloon
     _rule(grid, pages, look)
     _row(grid, heads, [False] * len(heads), pages, look, wide=True)
@@ -182,7 +190,7 @@ def _row(
     grid: _Grid, cells: Sequence[Fitted], right: Sequence[bool], pages: _Pages, look: Look, *, wide: bool = False
 ) -> None:
     """A row's words and the lines beside and under it; numbers stand at the right of their cells."""
-    edges = grid.edges(pages.area.box[0])
+    edges = grid.edges(pages.x)
     top = pages.y
     pages.y -= _row_height(cells)
     narrow = line_style(Meaning.SIZE, look.group).width_mm
@@ -196,6 +204,6 @@ def _row(
 
 
 def _rule(grid: _Grid, pages: _Pages, look: Look, *, wide: bool = False) -> None:
-    x = pages.area.box[0]
+    x = pages.x
     width = line_style(Meaning.VISIBLE if wide else Meaning.SIZE, look.group).width_mm
     pages.add([Line((x, pages.y), (x + grid.width, pages.y), Meaning.FRAME, "", width)])

@@ -51,12 +51,29 @@ def test_nothing_stands_outside_the_free_area_or_over_the_title_block():
 
 
 def test_a_table_that_goes_on_has_its_title_and_its_head_again():
-    pages = table_pages([table([row(i) for i in range(120)])], AREA, LOOK)
+    pages = table_pages(
+        [table([row(i, "finished sizes before sanding, edges broken by hand") for i in range(120)])], AREA, LOOK
+    )
     assert len(pages) > 1
     for number, page in enumerate(pages):
         said = [m.words for m in page if isinstance(m, Text)]
         assert said[0] == ("Cut list" if number == 0 else "Cut list (continued)")
-        assert said.count("length (mm)") == 1
+        assert said.count("length (mm)") == said.count("Cut list") + said.count("Cut list (continued)")
+
+
+def test_a_narrow_table_goes_on_in_a_column_beside_itself():
+    (page,) = table_pages([table([row(i) for i in range(90)])], AREA, LOOK)
+    titles = [m for m in page if isinstance(m, Text) and m.words.startswith("Cut list")]
+    assert [m.words for m in titles] == ["Cut list", "Cut list (continued)"]
+    assert titles[1].at[0] > titles[0].at[0]
+    assert titles[1].at[1] == titles[0].at[1]
+
+
+def test_a_title_wider_than_its_table_keeps_to_it():
+    (page,) = table_pages([table([row(1)], "A title that is a good deal wider than its table " * 2)], AREA, LOOK)
+    title = next(m for m in page if isinstance(m, Text))
+    width = sum(column_widths(table([row(1)]), 400.0, LOOK))
+    assert box_of_text(title).bounds()[2] <= AREA.box[0] + width + 1e-6
 
 
 def test_every_row_stands_once_on_some_page():

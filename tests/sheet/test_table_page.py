@@ -64,9 +64,9 @@ def test_a_table_that_goes_on_has_its_title_and_its_head_again():
 def test_a_narrow_table_goes_on_in_a_column_beside_itself():
     (page,) = table_pages([table([row(i) for i in range(90)])], AREA, LOOK)
     titles = [m for m in page if isinstance(m, Text) and m.words.startswith("Cut list")]
-    assert [m.words for m in titles] == ["Cut list", "Cut list (continued)"]
-    assert titles[1].at[0] > titles[0].at[0]
-    assert titles[1].at[1] == titles[0].at[1]
+    assert [m.words for m in titles[:2]] == ["Cut list", "Cut list (continued)"]
+    assert [m.at[0] for m in titles] == sorted({m.at[0] for m in titles})
+    assert len({m.at[1] for m in titles}) == 1
 
 
 def test_a_title_wider_than_its_table_keeps_to_it():

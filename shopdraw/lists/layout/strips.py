@@ -1,0 +1,203 @@
+"""Rip, then crosscut: rectangles one by one into columns of strips of sheets, wherever they waste least."""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+from shopdraw.lists.layout.rectangles import Area, Column, CutSheet, Placed, Rectangles, Strip
+
+
+@dataclass(slots=True)
+class _Column:
+    x: int
+    left: int
+    placed: list[Placed]
+
+
+@dataclass(slots=True)
+class _Strip:
+    y: int
+    left: int
+    columns: list[_Column]
+
+
+@dataclass(slots=True)
+class _Sheet:
+    area: int
+    x: int
+    left: int
+    strips: list[_Strip] = field(default_factory=list)
+    filled: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class Manner:
+    """How one attempt goes about it.
+
+    Attributes:
+        slack: share of a strip's width that a rectangle may leave beside it while a strip of its own could be opened.
+        dear: kinds of sheets in the order in which they are opened.
+    """
+
+    slack: float
+    dear: tuple[int, ...]
+
+
+Turn = tuple[int, tuple[tuple[int, int, bool], ...]]
+"""A rectangle whose turn it is: its kind and the ways it may lie."""
+
+
+class Attempt:
+    """Sheets being filled."""
+
+    def __init__(self, areas: Sequence[Area], manner: Manner) -> None:
+        self._areas = areas
+        self._manner = manner
+        self._left = [area.count for area in areas]
+        self._sheets: list[_Sheet] = []
+        self.looked = 0
+        """Columns and strips looked at: the measure of work done."""
+
+    def keep(self, sheets: Sequence[CutSheet]) -> None:
+        """Takes over sheets as they were cut, to go on filling them."""
+        for cut in sheets:
+            sheet = self._open(cut.area)
+            for strip in cut.strips:
+                made = self._rip(sheet, strip.y)
+                for column in strip.columns:
+                    made.left -= column.x
+                    taken = sum(placed.y for placed in column.placed)
+                    made.columns.append(_Column(column.x, strip.y - taken, list(column.placed)))
+                    sheet.filled += sum(placed.x * placed.y for placed in column.placed)
+
+    def place(self, turn: Turn) -> bool:
+        """Puts a rectangle where it wastes least; False where no sheet is left to open."""
+        kind, ways = turn
+        self.looked += 6
+        return self._in_open_strip(kind, ways, self._manner.slack) or (
+            self._in_new_strip(kind, ways)
+            or (self._manner.slack < 1 and self._in_open_strip(kind, ways, 1.0))
+            or self._in_new_sheet(kind, ways)
+        )
+
+    def cut(self) -> tuple[CutSheet, ...]:
+        """What has become of the sheets, each exchanged for the cheapest kind that holds its strips."""
+        return tuple(
+            CutSheet(
+                self._cheapest(sheet),
+                tuple(
+                    Strip(strip.y, tuple(Column(column.x, tuple(column.placed)) for column in strip.columns))
+                    for strip in sheet.strips
+                ),
+            )
+            for sheet in self._sheets
+            if sheet.strips
+        )
+
+    def _in_open_strip(self, kind: int, ways: tuple[tuple[int, int, bool], ...], slack: float) -> bool:
+        least: float = -1.0
+        spot: tuple[_Sheet, _Strip, _Column | None, int, int, bool] | None = None
+        for x, y, turned in ways:
+            for sheet in self._sheets:
+                for strip in sheet.strips:
+                    if strip.y < y:
+                        continue
+                    self.looked += len(strip.columns) + 2
+                    for column in strip.columns:
+                        if column.left >= y and column.x >= x:
+                            waste = (column.x - x) * y
+                            if least < 0 or waste < least:
+                                least, spot = waste, (sheet, strip, column, x, y, turned)
+                    if strip.left >= x and strip.y - y <= slack * strip.y:
+                        waste = (strip.y - y) * x
+                        if least < 0 or waste < least:
+                            least, spot = waste, (sheet, strip, None, x, y, turned)
+        if spot is None:
+            return False
+        sheet, strip, found, x, y, turned = spot
+        placed = Placed(kind, x, y, turned)
+        if found is None:
+            strip.columns.append(_Column(x, strip.y - y, [placed]))
+            strip.left -= x
+        else:
+            found.placed.append(placed)
+            found.left -= y
+        sheet.filled += x * y
+        return True
+
+    def _in_new_strip(self, kind: int, ways: tuple[tuple[int, int, bool], ...]) -> bool:
+        least = -1
+        spot: tuple[_Sheet, int, int, bool] | None = None
+        for x, y, turned in ways:
+            for sheet in self._sheets:
+                if sheet.left >= y and sheet.x >= x and (least < 0 or sheet.left - y < least):
+                    least, spot = sheet.left - y, (sheet, x, y, turned)
+        if spot is None:
+            return False
+        sheet, x, y, turned = spot
+        self._first(self._rip(sheet, y), sheet, Placed(kind, x, y, turned))
+        return True
+
+    def _in_new_sheet(self, kind: int, ways: tuple[tuple[int, int, bool], ...]) -> bool:
+        for area in self._manner.dear:
+            if self._left[area] == 0:
+                continue
+            for x, y, turned in ways:
+                if self._areas[area].x >= x and self._areas[area].y >= y:
+                    sheet = self._open(area)
+                    self._first(self._rip(sheet, y), sheet, Placed(kind, x, y, turned))
+                    return True
+        return False
+
+    def _open(self, area: int) -> _Sheet:
+        count = self._left[area]
+        if count is not None:
+            self._left[area] = count - 1
+        sheet = _Sheet(area, self._areas[area].x, self._areas[area].y)
+        self._sheets.append(sheet)
+        return sheet
+
+    def _rip(self, sheet: _Sheet, y: int) -> _Strip:
+        strip = _Strip(y, sheet.x, [])
+        sheet.strips.append(strip)
+        sheet.left -= y
+        return strip
+
+    def _first(self, strip: _Strip, sheet: _Sheet, placed: Placed) -> None:
+        strip.columns.append(_Column(placed.x, strip.y - placed.y, [placed]))
+        strip.left -= placed.x
+        sheet.filled += placed.x * placed.y
+
+    def _cheapest(self, sheet: _Sheet) -> int:
+        needed_x = max(sheet.x - strip.left for strip in sheet.strips)
+        needed_y = self._areas[sheet.area].y - sheet.left
+        best = sheet.area
+        for other, area in enumerate(self._areas):
+            fits = area.x >= needed_x and area.y >= needed_y and self._left[other] != 0
+            if fits and area.cost < self._areas[best].cost:
+                best = other
+        if best != sheet.area:
+            for area_index, change in ((best, -1), (sheet.area, 1)):
+                count = self._left[area_index]
+                if count is not None:
+                    self._left[area_index] = count + change
+        return best
+
+
+def in_order(problem: Rectangles, chance: random.Random | None, by: int) -> list[Turn]:
+    """All rectangles, largest first by one of several measures, shaken a little by chance.
+
+    Args:
+        problem: what is wanted.
+        chance: None for the plain order.
+        by: 0 along y, 1 area, 2 along x, 3 the longer side.
+    """
+    keyed: list[tuple[float, int]] = []
+    for kind, one in enumerate(problem.wanted):
+        size = (one.y + one.x * 1e-4, float(one.x * one.y), one.x + one.y * 1e-4, float(max(one.x, one.y)))[by]
+        shaken = (1.0 if chance is None else 1.0 + chance.uniform(-0.25, 0.25) for _ in range(one.count))
+        keyed.extend((-size * factor, kind) for factor in shaken)
+    keyed.sort()
+    return [(kind, problem.wanted[kind].ways) for _, kind in keyed]

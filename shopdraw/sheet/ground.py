@@ -67,10 +67,7 @@ class Ground:
         strokes, held = self._strokes[stroke.what], self._stroke_cells[stroke.what]
         place = len(strokes)
         strokes.append(stroke)
-        cells: dict[tuple[int, int], None] = {}
-        for x, y in _points_along(stroke.line):
-            cells.update(dict.fromkeys(_cells_in((x - _STEP, y - _STEP, x + _STEP, y + _STEP))))
-        for cell in cells:
+        for cell in _cells_about(stroke.line):
             held.setdefault(cell, []).append(place)
 
     def add_box(self, box: Box, owner: str) -> None:
@@ -195,6 +192,17 @@ def _points_along(line: Segment) -> list[Point]:
     count = max(1, math.ceil(math.hypot(x1 - x0, y1 - y0) / _STEP))
     dx, dy = (x1 - x0) / count, (y1 - y0) / count
     return [(x0 + i * dx, y0 + i * dy) for i in range(count + 1)]
+
+
+def _cells_about(line: Segment) -> Iterable[tuple[int, int]]:
+    """Cells within 4 mm of a line; of one that is level or plumb they are those of a box."""
+    (x0, y0), (x1, y1) = line
+    if abs(x1 - x0) < CELL or abs(y1 - y0) < CELL:
+        return _cells_in((min(x0, x1) - _STEP, min(y0, y1) - _STEP, max(x0, x1) + _STEP, max(y0, y1) + _STEP))
+    cells: dict[tuple[int, int], None] = {}
+    for x, y in _points_along(line):
+        cells.update(dict.fromkeys(_cells_in((x - _STEP, y - _STEP, x + _STEP, y + _STEP))))
+    return cells
 
 
 def _cells_in(bounds: Bounds) -> list[tuple[int, int]]:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from heapq import heappop, heappush
 
 from shopdraw.drawing.dimension import Dimension
 from shopdraw.shape.path import Point
@@ -72,17 +73,26 @@ def _best_row(
 ) -> tuple[float, Tried] | None:
     """The cheapest free place among rows, those with the cheapest extension lines tried first."""
     run = Run(span.fact.id, (span,))
-    priced: list[tuple[float, int, Row]] = []
-    for number, out in enumerate(outs):
-        row = Row(side, out, run)
-        reach = abs(out - span.a[1]) + abs(out - span.b[1])
-        priced.append((reach + _price_of_extensions(span, row, ground), number, row))
-    for price, _, row in sorted(priced, key=lambda entry: entry[:2]):
+    for price, row in _cheapest_first([Row(side, out, run) for out in outs], span, ground):
         if price >= (best[0] if best is not None else _DEAREST):
             break
         found = _first_free(span, row, price, best, ground, look)
         best = found if found is not None else best
     return best
+
+
+def _cheapest_first(rows: Sequence[Row], span: Span, ground: Ground) -> Iterator[tuple[float, Row]]:
+    """Rows by what their extension lines cost; what they cross is only counted when their length is due."""
+    reaches = sorted((abs(row.out - span.a[1]) + abs(row.out - span.b[1]), i) for i, row in enumerate(rows))
+    due: list[tuple[float, int]] = []
+    for reach, i in reaches:
+        while due and due[0][0] <= reach:
+            price, first = heappop(due)
+            yield price, rows[first]
+        heappush(due, (reach + _price_of_extensions(span, rows[i], ground), i))
+    while due:
+        price, first = heappop(due)
+        yield price, rows[first]
 
 
 def _stood(best: tuple[float, Tried] | None, ground: Ground) -> Dimension | None:

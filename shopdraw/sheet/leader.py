@@ -42,7 +42,10 @@ class Shelf:
 
 def shelf_at(knee: Point, words: str, look: Look, way: float) -> Shelf:
     """A shelf from its knee, to the right (way 1) or to the left (-1)."""
-    width, _, _ = words_size(words, look.figure)
+    return _shelf_of(knee, words_size(words, look.figure)[0], look, way)
+
+
+def _shelf_of(knee: Point, width: float, look: Look, way: float) -> Shelf:
     end = (knee[0] + way * width, knee[1])
     return Shelf(knee, end, ((knee[0] + end[0]) / 2, knee[1] + look.text_gap))
 
@@ -58,8 +61,14 @@ def place_note(fact: Fact, target: Point, words: str, ground: Ground, look: Look
         look: heights and distances.
     """
     best: tuple[float, Shelf] | None = None
-    for price, shelf in _shelves(target, words, ground, look):
-        if (best is None or price < best[0]) and _note_fits(fact.id, target, shelf, words, ground, look):
+    for length, shelf in _shelves(target, words, look):
+        if best is not None and length >= best[0]:
+            break
+        if not _note_fits(fact.id, target, shelf, words, ground, look):
+            continue
+        price = length + _price_of_crossings((target, shelf.knee), ground)
+        price += price_of_shelf((shelf.knee, shelf.end), ground)
+        if best is None or price < best[0]:
             best = (price, shelf)
     if best is None:
         return None
@@ -95,14 +104,14 @@ def place_round(fact: Fact, centre: Point, on: Point, words: str, ground: Ground
     return best[1].dimension
 
 
-def _shelves(target: Point, words: str, ground: Ground, look: Look) -> Iterator[tuple[float, Shelf]]:
+def _shelves(target: Point, words: str, look: Look) -> Iterator[tuple[float, Shelf]]:
+    """Shelves all round a point with the lengths of their leaders, the shortest first."""
+    width = words_size(words, look.figure)[0]
     for length in LENGTHS:
         for angle in ANGLES:
             radians = math.radians(angle)
             knee = (target[0] + length * math.cos(radians), target[1] + length * math.sin(radians))
-            shelf = shelf_at(knee, words, look, math.copysign(1.0, math.cos(radians)))
-            price = _price_of_crossings((target, knee), ground) + price_of_shelf((knee, shelf.end), ground)
-            yield length + price, shelf
+            yield length, _shelf_of(knee, width, look, math.copysign(1.0, math.cos(radians)))
 
 
 def _note_fits(owner: str, target: Point, shelf: Shelf, words: str, ground: Ground, look: Look) -> bool:

@@ -124,10 +124,11 @@ def side_facts(places: Places, writing: Writing, look: Look) -> Iterator[Fact]:
     row = [front, rear]
     views = ("side", "section.A")
     if assembly.has("plinth.front"):
-        row = [places.edge("plinth.front", "y", False, BELOW), *row]
-        overall = places.edge("plinth.front", "y", False, BELOW)
-        yield size_between(overall, rear, Rank.OVERALL, views, side="below", row=2)
-        yield from chain_of("side.depths", row, Rank.LEVEL, views, 0, side="below", row=1)
+        outer = places.edge("plinth.front", "y", False, BELOW)
+        yield size_between(outer, rear, Rank.OVERALL, views, side="below", row=2)
+        projecting = places.spaced([outer], "side", 0, row)
+        closing = 0 if projecting else None
+        yield from chain_of("side.depths", [*projecting, *row], Rank.LEVEL, views, closing, side="below", row=1)
     else:
         yield size_between(front, rear, Rank.OVERALL, views, side="below", row=1)
     if assembly.slant is not None:

@@ -144,7 +144,7 @@ def _name_spots(detail: Detail, words: str, scale: float, look: Look) -> Iterato
     """Where the name may begin, round the circle from the upper right on, then further off."""
     x, y = detail.centre
     wide, _, _ = words_size(words, look.balloon)
-    for gap in (NAME_GAP, 6.0, 12.0):
+    for gap in (NAME_GAP, 6.0, 12.0, 20.0, 30.0):
         off = detail.radius + gap / scale
         for turn in (45.0, 135.0, 0.0, 180.0, 315.0, 225.0, 90.0, 270.0):
             c, s = math.cos(math.radians(turn)), math.sin(math.radians(turn))

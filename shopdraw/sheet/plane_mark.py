@@ -53,10 +53,17 @@ def plane_marks(
 def _letter_spots(outer: Point, out: Point, sight: Point, scale: float, look: Look) -> Iterator[Point]:
     """Behind the arrow, before its tip, outside the end: the letter's baseline."""
     half = look.section / 2
-    for along, beyond in (
-        (-LETTER_GAP - half, 0.0), (SHAFT + LETTER_GAP + half, 0.0), (SHAFT / 2, LETTER_GAP + half),
-        (-LETTER_GAP - half, 2 * LETTER_GAP + half), (SHAFT + LETTER_GAP + half, half), (0.0, 2 * LETTER_GAP + half),
-    ):
+    behind, before = -LETTER_GAP - half, SHAFT + LETTER_GAP + half
+    near = [
+        (behind, 0.0), (before, 0.0), (SHAFT / 2, LETTER_GAP + half), (behind, 2 * LETTER_GAP + half),
+        (before, half), (0.0, 2 * LETTER_GAP + half),
+    ]
+    further = [
+        (along + sign * step, beyond + step / 2)
+        for step in (3.0, 6.0, 9.0)
+        for along, beyond, sign in ((behind, 0.0, -1.0), (before, 0.0, 1.0), (SHAFT / 2, LETTER_GAP + half, 0.0))
+    ]
+    for along, beyond in (*near, *further):
         middle = _off(_off(outer, sight, along, scale), out, beyond, scale)
         yield middle[0], middle[1] - half / scale
 

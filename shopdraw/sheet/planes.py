@@ -84,7 +84,7 @@ def plane_c(assembly: Assembly) -> CuttingPlane:
     drawers = [opening for opening in assembly.openings if opening.use == "drawer"]
     top = max(drawers, key=lambda opening: opening.bottom)
     z = _off_faces(top.bottom + top.height / 2, assembly.boards, 2)
-    return CuttingPlane("C", Plane(PLAN, (0.0, 0.0, z)), "front", ((box.x0, z), (box.x1, z)), (0.0, -1.0))
+    return CuttingPlane("C", Plane(PLAN, (0.0, 0.0, z)), "side", ((box.y0, z), (box.y1, z)), (0.0, -1.0))
 
 
 def plane_d(assembly: Assembly) -> CuttingPlane:
@@ -105,7 +105,7 @@ def plane_e(assembly: Assembly) -> CuttingPlane:
     """Level through the middle of the plinth's height; looked at from above."""
     box, plinth = whole(assembly), extent([assembly.board("plinth.front")])
     z = _off_faces((plinth.z0 + plinth.z1) / 2, assembly.boards, 2)
-    return CuttingPlane("E", Plane(PLAN, (0.0, 0.0, z)), "front", ((box.x0, z), (box.x1, z)), (0.0, -1.0))
+    return CuttingPlane("E", Plane(PLAN, (0.0, 0.0, z)), "side", ((box.y0, z), (box.y1, z)), (0.0, -1.0))
 
 
 D_BELOW_MM = 60.0

@@ -111,7 +111,10 @@ def _widths(places: Places) -> Iterator[Fact]:
         return
     left, right = places.case("x", False, BELOW), places.case("x", True, BELOW)
     inner = places.edge("side.left", "x", True, BELOW), places.edge("side.right", "x", False, BELOW)
-    yield from chain_of("B.widths", [left, *inner, right], Rank.OPENING, (B,), 2, "in B", side="below", row=1)
+    if len(places.spaced(inner, B, 0, (left, right))) == len(inner):
+        yield from chain_of("B.widths", [left, *inner, right], Rank.OPENING, (B,), 2, "in B", side="below", row=1)
+    else:
+        yield size_between(*inner, Rank.OPENING, (B,), "in B", side="below", row=1)
     if assembly.has("bottom"):
         ends = places.edge("bottom", "x", False, BELOW), places.edge("bottom", "x", True, BELOW)
         yield size_between(*ends, Rank.SIZE, (B,), side="below", row=2, reference=True)
@@ -210,8 +213,11 @@ def _plinth(places: Places) -> Iterator[Fact]:
     assembly = places.assembly
     outer = places.edge("plinth.left", "x", False, BELOW), places.edge("plinth.right", "x", True, BELOW)
     inner = places.edge("plinth.left", "x", True, BELOW), places.edge("plinth.right", "x", False, BELOW)
-    row = [outer[0], *inner, outer[1]]
-    yield from chain_of("E.widths", row, Rank.OPENING, (E,), 2, "in E", side="below", row=1)
+    if len(places.spaced(inner, E, 0, outer)) == len(inner):
+        row = [outer[0], *inner, outer[1]]
+        yield from chain_of("E.widths", row, Rank.OPENING, (E,), 2, "in E", side="below", row=1)
+    else:
+        yield size_between(*inner, Rank.OPENING, (E,), "in E", side="below", row=1)
     yield size_between(*outer, Rank.LEVEL, (E,), "in E", side="below", row=2, reference=True)
     front, rear = places.edge("plinth.front", "y", False, RIGHT), places.edge("plinth.right", "y", True, RIGHT)
     yield size_between(front, rear, Rank.LEVEL, (E,), "in E", direction_deg=PLUMB, side="right", row=2)

@@ -140,9 +140,12 @@ def _side_by_side(
     group = (Standing(front, (0.0, 0.0)), Standing(side, (gap, 0.0)))
     x0, _, x1, y1 = united([standing.box for standing in group])
     ax0, _, ax1, ay1 = area.box
-    dx = ax0 - x0 + ((ax1 - ax0) - (x1 - x0)) / 2
-    moved = tuple(Standing(s.view, (s.at[0] + dx, s.at[1] + ay1 - y1)) for s in group)
-    return moved if all(area.holds(s.box) for s in moved) else None
+    for share in (0.5, 0.0):
+        dx = ax0 - x0 + share * ((ax1 - ax0) - (x1 - x0))
+        moved = tuple(Standing(s.view, (s.at[0] + dx, s.at[1] + ay1 - y1)) for s in group)
+        if all(area.holds(s.box) for s in moved):
+            return moved
+    return None
 
 
 def _rows(made: SetViews, names: Sequence[str], manner: Manner) -> tuple[tuple[Standing, ...], ...] | None:

@@ -158,7 +158,8 @@ def _joined(first: str, second: str) -> str:
 def _rows(look: Look) -> tuple[float, float, float, float, float]:
     """Heights of the block's rows from the top: symbol and bar, notes, people, document, title."""
     unit = look.figure
-    return 5.0 * unit, 5.4 * unit, 4.2 * unit, 4.2 * unit, 4 * unit + 2.0 * look.title
+    first = max(5.0 * unit, look.label + 2 * PAD + 2 * (SYMBOL + 1.0) + 1.2)
+    return first, 5.4 * unit, 4.2 * unit, 4.2 * unit, 4 * unit + 2.0 * look.title
 
 
 def _cell_marks(cell: Cell, left: float, bottom: float, look: Look) -> Iterator[Mark]:

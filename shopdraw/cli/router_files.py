@@ -19,7 +19,7 @@ _OLD_MEMBER = "side"
 
 
 def write_router_files(work: Work, folder: Path) -> tuple[Finding, ...]:
-    """Writes the files and the covering sheet; returns what a person should know about them."""
+    """Writes the files and the covering sheet; returns what turned up on the way and no check has told yet."""
     design = work.piece.design
     made = tuple(router_part(part, design) for part in parts(work.assembly.boards))
     sums = {}
@@ -33,4 +33,5 @@ def write_router_files(work: Work, folder: Path) -> tuple[Finding, ...]:
     for table in tables:
         write_csv(table, folder / f"covering-sheet_{table.title.lower().replace(' ', '-')}.csv")
     write_xlsx(tables, folder / "covering-sheet.xlsx")
-    return tuple(finding for part in made for finding in part.findings)
+    told = {(finding.code, finding.message) for finding in work.findings}
+    return tuple(f for part in made for f in part.findings if (f.code, f.message) not in told)

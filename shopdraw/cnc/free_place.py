@@ -42,15 +42,27 @@ class Ground:
         """The same ground with more notes on it."""
         return Ground(self.outline, self.cuts, (*self.taken, *boxes))
 
-    def is_free(self, box: Box, margin: float, *, off_cuts: bool) -> bool:
-        """Whether a box and a margin round it lie on the part, off other notes and, if so wanted, off the cuts."""
-        if any(overlap(box, other) for other in self.taken):
-            return False
-        grown = (box[0] - margin, box[1] - margin, box[2] + margin, box[3] + margin)
-        middle = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
-        if _touches(self.outline, grown) or not inside(self.outline, middle):
-            return False
-        return not off_cuts or not (_touches(self.cuts, grown) or any(inside((cut,), middle) for cut in self.cuts))
+    def first_free(self, boxes: Sequence[Box], margin: float, *, off_cuts: bool) -> Box | None:
+        """The first box that lies on the part, off other notes and, if so wanted, off the cuts.
+
+        Args:
+            boxes: in the order in which they are liked.
+            margin: kept free round each, mm.
+            off_cuts: whether cuts are in the way.
+        """
+        grown = np.array(boxes) + np.array((-margin, -margin, margin, margin))
+        met = _met(self.outline, grown)
+        if off_cuts and self.cuts:
+            met |= _met(self.cuts, grown)
+        for box, is_met in zip(boxes, met.tolist(), strict=True):
+            if is_met:
+                continue
+            middle = ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+            apart = not any(overlap(box, other) for other in self.taken)
+            in_cut = off_cuts and any(inside((cut,), middle) for cut in self.cuts)
+            if apart and not in_cut and inside(self.outline, middle):
+                return box
+        return None
 
 
 def overlap(one: Box, two: Box) -> bool:
@@ -68,18 +80,17 @@ def _chords(paths: tuple[Path, ...]) -> npt.NDArray[np.float64]:
     return np.array(rows, dtype=np.float64).reshape(-1, 4)
 
 
-def _touches(paths: Sequence[Path], box: Box) -> bool:
-    """Whether any boundary enters a box: each chord is clipped to it (Liang and Barsky)."""
+def _met(paths: Sequence[Path], boxes: npt.NDArray[np.float64]) -> npt.NDArray[np.bool_]:
+    """For each box whether any boundary enters it: each chord is clipped to it (Liang and Barsky)."""
     chords = _chords(tuple(paths))
-    if not len(chords):
-        return False
-    low, high = np.zeros(len(chords)), np.ones(len(chords))
+    low, high = np.zeros((len(boxes), len(chords))), np.ones((len(boxes), len(chords)))
     for axis in (0, 1):
         start, change = chords[:, axis], chords[:, axis + 2] - chords[:, axis]
         level = np.abs(change) < 1e-12
         safe = np.where(level, 1.0, change)
-        first, second = (box[axis] - start) / safe, (box[axis + 2] - start) / safe
-        within = (start > box[axis]) & (start < box[axis + 2])
+        least, most = boxes[:, axis, None], boxes[:, axis + 2, None]
+        first, second = (least - start) / safe, (most - start) / safe
+        within = (start > least) & (start < most)
         low = np.maximum(low, np.where(level, np.where(within, 0.0, 2.0), np.minimum(first, second)))
         high = np.minimum(high, np.where(level, 1.0, np.maximum(first, second)))
-    return bool(np.any(low < high))
+    return np.asarray((low < high).any(axis=1))

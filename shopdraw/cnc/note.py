@@ -68,14 +68,13 @@ def _place(rows: Sequence[str], height: float, ground: Ground, *, off_cuts: bool
         return None
     # from the middle outwards: notes are looked for there
     order = sorted(range(_STEPS + 1), key=lambda i: (abs(i - _STEPS / 2), i))
+    boxes = []
     for j in order:
         for i in order:
             x = x0 + 1.05 * margin + free_x * i / _STEPS
             y = y0 + 1.05 * margin + free_y * j / _STEPS
-            box = (x, y, x + width, y + tall)
-            if ground.is_free(box, margin, off_cuts=off_cuts):
-                return box
-    return None
+            boxes.append((x, y, x + width, y + tall))
+    return ground.first_free(boxes, margin, off_cuts=off_cuts)
 
 
 def _texts(rows: Sequence[str], height: float, box: Box) -> tuple[Text, ...]:
@@ -131,14 +130,12 @@ def _row_spot(length: float, height: float, ground: Ground) -> Box | None:
     x0, y0, x1, y1 = ground.box
     if x1 - x0 < length + 4.0:
         return None
-    for off_cuts in (True, False):
-        for j in range(1, 12):
-            for i in range(1, 12):
-                x, y = x0 + (x1 - x0 - length) * i / 12, y0 + (y1 - y0) * j / 12
-                box = (x, y - 3.0, x + length, y + 2.0 + height)
-                if ground.is_free(box, 1.0, off_cuts=off_cuts):
-                    return box
-    return None
+    boxes = []
+    for j in range(1, 12):
+        for i in range(1, 12):
+            x, y = x0 + (x1 - x0 - length) * i / 12, y0 + (y1 - y0) * j / 12
+            boxes.append((x, y - 3.0, x + length, y + 2.0 + height))
+    return ground.first_free(boxes, 1.0, off_cuts=True) or ground.first_free(boxes, 1.0, off_cuts=False)
 
 
 def _arrow(x: float, y: float, length: float, height: float) -> tuple[Line | Text, ...]:

@@ -120,13 +120,14 @@ def _combined(one: Region, two: Region, how: str) -> Region:
 
 
 def _keep(side: Side, other: Region, other_sides: Sequence[Side], how: str, *, first: bool) -> bool:
-    shared = next((s for s in other_sides if _same_curve(side, s)), None)
+    middle = side.middle()
+    shared = next((s for s in other_sides if _same_curve(side, middle, s)), None)
     if shared is not None:
         # one of two boundaries that lie on each other is kept: where both regions lie on the same side of it, or,
         # for a difference, on opposite sides
         same_way = math.dist(shared.start, side.start) < 10 * TOUCH_MM
         return first and same_way is (how != "difference")
-    within = inside(other, side.middle())
+    within = inside(other, middle)
     if how == "union":
         return not within
     if how == "intersection":
@@ -134,9 +135,9 @@ def _keep(side: Side, other: Region, other_sides: Sequence[Side], how: str, *, f
     return within is not first
 
 
-def _same_curve(one: Side, two: Side) -> bool:
+def _same_curve(one: Side, middle: Point, two: Side) -> bool:
     near = 10 * TOUCH_MM
-    if math.dist(one.middle(), two.middle()) > near:
+    if math.dist(middle, two.middle()) > near:
         return False
     along = math.dist(one.start, two.start) < near and math.dist(one.end, two.end) < near
     against = math.dist(one.start, two.end) < near and math.dist(one.end, two.start) < near
@@ -145,13 +146,21 @@ def _same_curve(one: Side, two: Side) -> bool:
 
 def _split(sides: Sequence[Side], others: Sequence[Side]) -> list[Side]:
     """Sides split wherever another boundary meets them."""
-    pieces = []
+    pieces: list[Side] = []
+    boxes = [(_box_of(other), other) for other in others]
     for side in sides:
-        stops: list[Point] = []
-        for other in others:
-            stops.extend(_meetings(side, other))
-        pieces.extend(_pieces(side, stops))
+        x0, y0, x1, y1 = _box_of(side)
+        near = [o for (a0, b0, a1, b1), o in boxes if a0 <= x1 and a1 >= x0 and b0 <= y1 and b1 >= y0]
+        stops = [point for other in near for point in _meetings(side, other)]
+        pieces.extend(_pieces(side, stops) if stops else (side,))
     return pieces
+
+
+def _box_of(side: Side) -> tuple[float, float, float, float]:
+    """A box that holds a side, a little larger; an arc stands out from its chord by half of it times the bulge."""
+    (x0, y0), (x1, y1) = side.start, side.end
+    more = TOUCH_MM + (abs(side.bulge) * math.hypot(x1 - x0, y1 - y0) / 2 if side.bulge else 0.0)
+    return min(x0, x1) - more, min(y0, y1) - more, max(x0, x1) + more, max(y0, y1) + more
 
 
 def _pieces(side: Side, stops: Iterable[Point]) -> list[Side]:

@@ -26,6 +26,7 @@ from shopdraw.sheet.view import Balloon, ComposedView, PlainView
 HATCH_CLEAR = 1.0
 """Hatch is left out this far round words."""
 TITLE_GAP = 4.0
+_NOTHING = 1e-6
 _OUTSIDE_OUTLINE = (Meaning.PLANE, Meaning.CENTRE, Meaning.SIZE, Meaning.WORD)
 
 
@@ -125,6 +126,8 @@ def why_not(view: str, fact: Fact) -> str:
     size = fact.size_in(view)
     if fact.kind != "note" and size is not None and fact.measured is not None and abs(size - fact.measured) > 1e-3:
         return f"it isn't seen at its true size here ({size:.2f} instead of {fact.measured:.2f})"
+    if fact.kind != "note" and size is not None and size < _NOTHING:
+        return f"{fact.a.id} and {fact.b.id} are one place in this view"
     return ""
 
 

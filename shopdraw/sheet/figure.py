@@ -138,7 +138,10 @@ def _chain_style(chain: str, links: Sequence[Fact], writing: Writing) -> Style:
 
 
 def _round_words(fact: Fact, figure: str) -> str:
-    return f"{fact.prefix or _SIGNS.get(fact.kind, '')}{figure}{fact.suffix}"
+    """The figure with its words; a sign keeps a space before a fraction, which would be read with it otherwise."""
+    sign = _SIGNS.get(fact.kind, "")
+    before = fact.prefix or (f"{sign} " if sign and "/" in figure else sign)
+    return f"{before}{figure}{fact.suffix}"
 
 
 def _figure(fact: Fact, writing: Writing) -> str:

@@ -122,6 +122,14 @@ def test_a_size_that_is_foreshortened_is_not_told_here():
     assert "true size" in composed([fact]).unplaced[0].reason
 
 
+@pytest.mark.parametrize("kind", ["linear", "running", "radius", "diameter", "clearance", "angular"])
+def test_a_size_of_nothing_is_told_as_such(kind):
+    place = at("a", 0, 100)
+    vertex = place if kind == "angular" else None
+    fact = Fact("a/b", place, at("b", 0, 100), Rank.SIZE, (VIEW,), 90.0, kind, vertex=vertex)
+    assert [left.reason for left in composed([fact]).unplaced] == ["a and b are one place in this view"]
+
+
 def test_hatch_is_left_out_a_millimetre_round_words():
     area = Area(rectangle(0, 0, 600, 900), (), Hatching("lines"))
     gap = Fact("a/b", at("a", 300, 400), at("b", 300, 500), Rank.CLEARANCE, (VIEW,), 90.0, "clearance", prefix="gap ")

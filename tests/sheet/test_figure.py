@@ -73,6 +73,11 @@ def test_radius_and_diameter_have_their_signs():
     assert write_figures([radius, diameter], metric_writing()) == {"r": "R5", "d": "Ø10"}
 
 
+def test_a_sign_stands_off_a_fraction():
+    radius = Fact("r", at("c", 0, 0), at("e", 11.1125, 0), Rank.RADIUS, (VIEW,), kind="radius")
+    assert write_figures([radius], inch_writing()) == {"r": "R 7/16"}
+
+
 def test_case_62_two_units_come_each_from_the_exact_size():
     style = dual(fractions(16), millimetres("0.1", "."))
     words = write_figures([lone(0, 800.0)], Writing(style, style, style))

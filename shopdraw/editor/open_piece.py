@@ -11,8 +11,9 @@ from PySide6.QtGui import QUndoStack
 from shopdraw.editor.change import Change
 from shopdraw.editor.state import CannotSet, Setting, State, changed_text, state_of
 from shopdraw.piece.fault import PieceError
-from shopdraw.piece.reading import BYTE_ORDER_MARK, piece_text
+from shopdraw.piece.reading import piece_text
 from shopdraw.piece.saving import save_piece
+from shopdraw.piece.source_text import BYTE_ORDER_MARK
 
 EMPTY = State("", None, None)
 

@@ -6,8 +6,6 @@ the text, which is kept as it was read; saving changes that text and never write
 
 from __future__ import annotations
 
-import re
-import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -23,14 +21,11 @@ from shopdraw.piece.migration import FORMAT, LaterFormat, migrated
 from shopdraw.piece.quantity import in_unit
 from shopdraw.piece.refusal import faults_of, shown
 from shopdraw.piece.shaping import shaped, with_long_ids
+from shopdraw.piece.source_text import BYTE_ORDER_MARK, tables_of, text_of
 from shopdraw.piece.unknown import UnknownKey, unknown_keys
 from shopdraw.piece.variant import VARIANT, NoSuchVariant, with_variant
 
-LARGEST_FILE = 4_000_000
-"""Bytes; a piece file of a thousand boards has a tenth of it."""
-
-BYTE_ORDER_MARK = "\ufeff"
-_TOML_PLACE = re.compile(r"\s*\(at (?:line (\d+), column \d+|end of document)\)$")
+WHAT = "a piece file"
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +58,7 @@ def read_piece(path: Path | str, variant: str | None = None) -> Piece:
     """
     path = Path(path)
     source = str(path)
-    return parse_piece(_text_of(path, source), source, variant=variant, path=path)
+    return parse_piece(text_of(path, source, WHAT), source, variant=variant, path=path)
 
 
 def parse_piece(text: str, source: str = "piece", *, variant: str | None = None, path: Path | None = None) -> Piece:
@@ -104,7 +99,7 @@ def piece_text(path: Path | str) -> str:
     Raises:
         PieceError: it can't be read, is far too large, or isn't UTF-8.
     """
-    return _text_of(Path(path), str(path)).removeprefix(BYTE_ORDER_MARK)
+    return text_of(Path(path), str(path), WHAT).removeprefix(BYTE_ORDER_MARK)
 
 
 def unit_of(tables: Mapping[str, Any]) -> Unit:
@@ -114,53 +109,9 @@ def unit_of(tables: Mapping[str, Any]) -> Unit:
     return next((unit for unit in Unit if unit.value == word), Unit.MM)
 
 
-def _text_of(path: Path, source: str) -> str:
-    def refuse(found: str, right: str) -> PieceError:
-        return PieceError(source, (Fault(0, "", found, right),))
-
-    try:
-        if path.is_dir():
-            raise refuse("a folder", "expected a piece file")
-        with path.open("rb") as file:
-            data = file.read(LARGEST_FILE + 1)
-    except (OSError, ValueError) as error:
-        reason = getattr(error, "strerror", None) or str(error)
-        raise refuse("", f"can't be read ({reason[:1].lower()}{reason[1:]}); expected a piece file") from error
-    if len(data) > LARGEST_FILE:
-        raise refuse(f"more than {LARGEST_FILE // 1_000_000} MB", "expected a piece file, which is a short text")
-    try:
-        return data.decode("utf-8")
-    except UnicodeDecodeError as error:
-        line = data.count(b"\n", 0, error.start) + 1
-        fault = Fault(line, "", f"the byte 0x{data[error.start]:02x}", "expected text saved as UTF-8")
-        raise PieceError(source, (fault,)) from error
-
-
 def _tables_of(text: str, source: str) -> dict[str, Any]:
-    if not text.strip():
-        right = f'expected a piece file: format = {FORMAT}, then [piece], [case] with its width, height and depth'
-        raise PieceError(source, (Fault(0, "", "an empty file", right),))
-    try:
-        return tomllib.loads(text)
-    except RecursionError as error:
-        right = "expected lists and tables that are not nested hundreds deep"
-        raise PieceError(source, (Fault(0, "", "", right),)) from error
-    except ValueError as error:
-        raise PieceError(source, (_toml_fault(error, text),)) from error
-
-
-def _toml_fault(error: ValueError, text: str) -> Fault:
-    said = str(error)
-    place = _TOML_PLACE.search(said)
-    lines = text.split("\n")
-    line = int(place[1]) if place and place[1] else len(text.rstrip().split("\n")) if place else 0
-    reason = _TOML_PLACE.sub("", said) if place else "a number is too long"
-    if reason.startswith("Cannot overwrite a value") or "twice" in reason:
-        right = "expected each key and each table once"
-    else:
-        right = f"expected TOML, key = value or [table] ({reason[:1].lower()}{reason[1:]})"
-    found = lines[line - 1].strip() if 0 < line <= len(lines) else ""
-    return Fault(line, "", f"`{found[:60]}`" if found else "", right)
+    right = f"expected {WHAT}: format = {FORMAT}, then [piece], [case] with its width, height and depth"
+    return tables_of(text, source, right)
 
 
 def _in_present_format(text: str, tables: Mapping[str, Any], source: str) -> tuple[str, tuple[str, ...]]:

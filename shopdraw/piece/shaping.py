@@ -35,7 +35,7 @@ def with_long_ids(tables: Mapping[str, Any]) -> tuple[dict[str, Any], dict[Path,
 
 def shaped(tables: Mapping[str, Any]) -> dict[str, Any]:
     """The tables as the models take them: lists as tuples, [drawer.2] in its place below [drawer]."""
-    result = {key: _tuples(value) for key, value in tables.items()}
+    result = {key: tuples(value) for key, value in tables.items()}
     for name, field in Design.model_fields.items():
         model, table = field.annotation, result.get(name)
         if not (isinstance(model, type) and issubclass(model, BaseModel) and isinstance(table, dict)):
@@ -70,7 +70,8 @@ def _with_each(table: Mapping[str, Any], known: list[str]) -> dict[str, Any]:
     return {**{key: value for key, value in table.items() if key not in each}, EACH: each}
 
 
-def _tuples(value: Any) -> Any:
+def tuples(value: Any) -> Any:
+    """A file's value with lists as tuples, as frozen models take them."""
     if isinstance(value, dict):
-        return {key: _tuples(item) for key, item in value.items()}
-    return tuple(_tuples(item) for item in value) if isinstance(value, list) else value
+        return {key: tuples(item) for key, item in value.items()}
+    return tuple(tuples(item) for item in value) if isinstance(value, list) else value

@@ -24,17 +24,19 @@ class UnknownKey:
         line: its line, from 1.
         address: where it stands.
         nearest: the known key at that place that looks most like it, or None.
+        file: what kind of file it stands in.
     """
 
     line: int
     address: str
     nearest: str | None
+    file: str = "a piece file"
 
     @property
     def message(self) -> str:
         """A sentence for the person who wrote it."""
         meant = f'; did you mean "{self.nearest}"?' if self.nearest else ""
-        return f"{self.address} is no key of a piece file: it is kept and has no effect{meant}"
+        return f"{self.address} is no key of {self.file}: it is kept and has no effect{meant}"
 
 
 def unknown_keys(

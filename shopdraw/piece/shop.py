@@ -1,0 +1,171 @@
+"""The typed contents of a shop file: what belongs to a shop and not to a piece, in mm, with a stated default for each.
+
+The file bears on findings, lists, layouts and router files, never on a board's shape. Reading it is `shop_reading`'s
+affair.
+"""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from pydantic import AfterValidator, Field, ValidationInfo, field_validator, model_validator
+
+from shopdraw.piece.design import Table
+from shopdraw.piece.quantity import Angle, Clearance, Count, Length, Percent, PositiveLength
+
+LARGEST_CORRECTION = 0.02
+"""A printer that is further off isn't out of square: it was told to fit the page."""
+
+Per = Literal["each", "metre", "foot", "board-foot", "cubic-metre"]
+Span = tuple[Length, Length]
+
+
+def _money(value: float) -> float:
+    if not 0.0 <= value <= 1e6:
+        raise ValueError("expected a price, 0 or more")
+    return value
+
+
+Price = Annotated[float, AfterValidator(_money)]
+
+
+class ShopTable(Table):
+    """[shop]: whose it is; the unit of bare numbers in this file; the money that prices are in."""
+
+    name: str = ""
+    units: Literal["mm", "inch"] = "mm"
+    currency: str = ""
+
+
+class SawTable(Table):
+    """[saw]: what sawing costs in wood. Defaults are common practice."""
+
+    kerf: Clearance = Field(3.2, description="what the blade takes; measured in a cut, not read off the blade")
+    end_trim: Clearance = Field(25.0, description="cut off each end of a board: checks, paint, out of square")
+    edge_trim: Clearance = Field(5.0, description="cut off each edge of a sheet before the first part")
+    edge_loss: Clearance = Field(3.0, description="lost on each edge of a board that is jointed")
+
+
+class CutterTable(Table):
+    """[cutter.ID]: a router cutter or a drill."""
+
+    kind: Literal["straight", "ball", "vee", "drill"] = "straight"
+    diameter: PositiveLength = Field(description="as measured")
+    cutting_length: PositiveLength | None = None
+    plunge: bool = Field(True, description="it may enter straight down")
+    angle: Angle | None = Field(None, description="of a vee's point, degrees; default 90")
+
+
+class RouterTable(Table):
+    """[router]: a hand-held router and what its files for a machine shop should look like."""
+
+    base: PositiveLength | None = Field(None, description="from the cutter's middle to the base's guiding edge")
+    dxf: Literal["R2010", "R12"] = "R2010"
+
+
+class CollarTable(Table):
+    """[collar.ID]: a guide collar for template work."""
+
+    outside: PositiveLength
+    height: PositiveLength | None = None
+
+
+class YardTable(Table):
+    """[yard.ID]: boards that the yard sells, rough by quarters or dressed; each width in each length."""
+
+    species: str = Field("", description="by its key in the trade tables; any where nothing is said")
+    quarters: str = Field("", description="rough thickness as sold: 4/4")
+    thickness: PositiveLength | None = Field(None, description="of a dressed board, as measured")
+    nominal: str = Field("", description='the trade\'s name for a dressed board: "1x8"')
+    widths: tuple[PositiveLength, ...] = Field(min_length=1)
+    lengths: tuple[PositiveLength, ...] = Field(min_length=1)
+    price: Price | None = None
+    per: Per = "each"
+
+    @model_validator(mode="after")
+    def _one_thickness(self) -> YardTable:
+        if bool(self.quarters) == (self.thickness is not None):
+            raise ValueError("expected either quarters (rough) or thickness (dressed)")
+        return self
+
+
+class SheetTable(Table):
+    """[sheet.ID]: sheets that the yard sells; grain runs along the length."""
+
+    species: str = Field("", description="plywood or panel, by its key in the trade tables; any where nothing is said")
+    thickness: PositiveLength | None = Field(None, description="any where nothing is said")
+    width: PositiveLength
+    length: PositiveLength
+    price: Price | None = None
+
+
+class OffcutTable(Table):
+    """[offcut.ID]: what lies in the rack; used before anything is bought."""
+
+    species: str = ""
+    thickness: PositiveLength
+    kind: Literal["solid", "sheet"] = "solid"
+    width: PositiveLength
+    length: PositiveLength
+    count: Count = 1
+    defects: tuple[Span, ...] = Field((), description="from and to, from one end: knots, checks, sapwood")
+
+
+class PrinterTable(Table):
+    """[printer.ID]: what a line of the test page measured, along the feed and across it."""
+
+    line: PositiveLength = Field(200.0, description="as it should be")
+    feed: PositiveLength | None = Field(None, description="as it measured along the feed")
+    across: PositiveLength | None = Field(None, description="as it measured across")
+
+    @field_validator("feed", "across")
+    @classmethod
+    def _square(cls, measured: float | None, info: ValidationInfo) -> float | None:
+        line = info.data.get("line")
+        if measured is None or line is None:
+            return measured
+        off = line / measured - 1.0
+        if abs(off) > LARGEST_CORRECTION:
+            raise ValueError(
+                f"expected within {LARGEST_CORRECTION:.0%} of {line:g} mm, this is {abs(off):.1%} off: it looks like "
+                "fitting to the page is on; print at 100 % and measure again"
+            )
+        return measured
+
+    @property
+    def along_feed(self) -> float:
+        """What to stretch a page by along the feed."""
+        return 1.0 if self.feed is None else self.line / self.feed
+
+    @property
+    def across_feed(self) -> float:
+        """What to stretch a page by across the feed."""
+        return 1.0 if self.across is None else self.line / self.across
+
+
+class HabitTable(Table):
+    """[habit]: how this shop likes things."""
+
+    separator: Literal["comma", "semicolon", "tab"] = Field("comma", description="of CSV lists")
+    decimal: Literal["point", "comma"] = "point"
+    waste_solid: Percent | None = Field(None, description="allowance where the piece states none, percent")
+    waste_sheet: Percent | None = None
+    least_offcut_length: PositiveLength = Field(300.0, description="shorter ones aren't kept")
+    least_offcut_width: PositiveLength = Field(75.0, description="narrower ones aren't kept")
+    printer: str = Field("", description="the one that templates are printed on, by its id")
+
+
+class Shop(Table):
+    """Everything that a shop file says."""
+
+    format: int = 1
+    shop: ShopTable = ShopTable()
+    saw: SawTable = SawTable()
+    router: RouterTable = RouterTable()
+    cutter: dict[str, CutterTable] = Field(default_factory=dict)
+    collar: dict[str, CollarTable] = Field(default_factory=dict)
+    yard: dict[str, YardTable] = Field(default_factory=dict)
+    sheet: dict[str, SheetTable] = Field(default_factory=dict)
+    offcut: dict[str, OffcutTable] = Field(default_factory=dict)
+    printer: dict[str, PrinterTable] = Field(default_factory=dict)
+    habit: HabitTable = HabitTable()

@@ -9,11 +9,11 @@ from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.sheet.manner import Manner, manner_of
 from shopdraw.sheet.template import (
     NoRoomOnTemplate,
-    Template,
     TemplateTooLong,
     template_of,
     true_size_sheet,
 )
+from shopdraw.sheet.template_word import Template
 from shopdraw.sheet.tile import tiled_sheets
 from shopdraw.trade.paper import paper
 from shopdraw.wood.board import Board

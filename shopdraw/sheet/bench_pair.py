@@ -35,7 +35,9 @@ def join_pair(upper: ComposedView, lower: ComposedView, lower_width: float, look
     marks += _serving_lines(upper, edge, look)
     dimensions = (*upper.drawing.dimensions, *(_dimension_moved(d, shift) for d in lower.drawing.dimensions))
     room = united([upper.room, (lower.room[0], lower.room[1] + by, lower.room[2], lower.room[3] + by)])
-    outline = united([upper.outline, (lower.outline[0], lower.outline[1] + by, lower.outline[2], lower.outline[3] + by)])
+    outline = united(
+        [upper.outline, (lower.outline[0], lower.outline[1] + by, lower.outline[2], lower.outline[3] + by)]
+    )
     drawing = replace(upper.drawing, marks=tuple(marks), dimensions=dimensions)
     placed = (*upper.placed, *lower.placed)
     return ComposedView(drawing, scale, outline, room, placed, (*upper.unplaced, *lower.unplaced))
@@ -44,11 +46,12 @@ def join_pair(upper: ComposedView, lower: ComposedView, lower_width: float, look
 def _serving_lines(upper: ComposedView, edge: float, look: Look) -> Iterator[Mark]:
     """Lines from the lower board's edge up to the figures of the distances that it shares."""
     scale = upper.scale
-    boxes = []
-    for dimension in upper.drawing.dimensions:
-        for mark in dimension_marks(dimension, scale, look.style, look.group):
-            if isinstance(mark, Text):
-                boxes.append(box_of_text(mark, scale).bounds())
+    boxes = [
+        box_of_text(mark, scale).bounds()
+        for dimension in upper.drawing.dimensions
+        for mark in dimension_marks(dimension, scale, look.style, look.group)
+        if isinstance(mark, Text)
+    ]
     lines = [
         (p[0] * scale, p[1] * scale, q[0] * scale, q[1] * scale)
         for d in upper.drawing.dimensions
@@ -58,11 +61,19 @@ def _serving_lines(upper: ComposedView, edge: float, look: Look) -> Iterator[Mar
         for p, q in ((mark.start, mark.end),)
     ]
     for dimension in upper.drawing.dimensions:
-        if dimension.kind != "running" or dimension.direction_deg != 0.0 or dimension.line[1] * scale > upper.outline[1]:
+        if (
+            dimension.kind != "running"
+            or dimension.direction_deg != 0.0
+            or dimension.line[1] * scale > upper.outline[1]
+        ):
             continue
         x = dimension.b[0] * scale
         tops = [box[1] - 1.0 for box in boxes if box[0] - 0.6 < x < box[2] + 0.6 and box[3] < upper.outline[1]]
-        tops += [min(y0, y1) - 1.0 for x0, y0, x1, y1 in lines if min(x0, x1) - 0.6 < x < max(x0, x1) + 0.6 and max(y0, y1) < upper.outline[1]]
+        tops += [
+            min(y0, y1) - 1.0
+            for x0, y0, x1, y1 in lines
+            if min(x0, x1) - 0.6 < x < max(x0, x1) + 0.6 and max(y0, y1) < upper.outline[1]
+        ]
         top = min([dimension.line[1] * scale - 2.0, *tops])
         if top - edge > _LEAST_LINE:
             yield Line((x / scale, edge / scale), (x / scale, top / scale), Meaning.SIZE, dimension.board)

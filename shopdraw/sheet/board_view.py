@@ -129,7 +129,9 @@ def _meetings(shape: Shape, cuts: Sequence[Prism], plane: Plane) -> Iterator[Cur
     """Edges where the flanks of cuts that run across the view meet each other and the blank's faces."""
     u0, v0, u1, v1 = bounds(shape.outline)
     faces = (
-        ((1.0, 0.0, 0.0), (u0, u1)), ((0.0, 1.0, 0.0), (v0, v1)), ((0.0, 0.0, 1.0), (-shape.thickness, 0.0)),
+        ((1.0, 0.0, 0.0), (u0, u1)),
+        ((0.0, 1.0, 0.0), (v0, v1)),
+        ((0.0, 0.0, 1.0), (-shape.thickness, 0.0)),
     )
     for i, one in enumerate(cuts):
         if abs(dot(one.frame.w, plane.toward)) > 1e-12:
@@ -156,7 +158,9 @@ def _meetings(shape: Shape, cuts: Sequence[Prism], plane: Plane) -> Iterator[Cur
 
 
 def _flanks(prism: Prism) -> list[tuple[Point, Point]]:
-    return [((a.x, a.y), (b.x, b.y)) for path in (prism.outline, *prism.islands) for a, b in path.pairs() if not a.bulge]
+    return [
+        ((a.x, a.y), (b.x, b.y)) for path in (prism.outline, *prism.islands) for a, b in path.pairs() if not a.bulge
+    ]
 
 
 def _crossing(one: tuple[Point, Point], two: tuple[Point, Point]) -> Point | None:

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from shopdraw.shape.path import Path, bounds
-from shopdraw.sheet.cut_note import CutNote, cut_notes, frame_of
+from shopdraw.sheet.cut_at import CutNote, frame_of
+from shopdraw.sheet.cut_note import cut_notes
 from shopdraw.sheet.cut_size import CutSizes, cut_sizes
 from shopdraw.sheet.figure import Writing
 from shopdraw.wood.assembly import Assembly
@@ -69,7 +70,7 @@ def drawn_board(part: Part) -> Board:
 
 def group_of(member: str) -> int:
     """The number of a member's group; what isn't named goes with the lid."""
-    family = member.split(".")[0]
+    family = member.split(".", maxsplit=1)[0]
     return next((i for i, names in enumerate(GROUPS) if family in names), 4)
 
 
@@ -93,9 +94,7 @@ def cells(assembly: Assembly, writing: Writing) -> tuple[Cell, ...]:
         else:
             one = made[place]
             varies = one.varies or ("length" if abs(one.board.length - cell.board.length) > 1e-3 else "width")
-            made[place] = Cell(
-                (*one.parts, *cell.parts), (*one.mirrored, *cell.mirrored), varies, one.sizes, one.notes
-            )
+            made[place] = Cell((*one.parts, *cell.parts), (*one.mirrored, *cell.mirrored), varies, one.sizes, one.notes)
     return tuple(sorted(made, key=lambda cell: (cell.group, order[cell.parts[0].id])))
 
 
@@ -112,7 +111,9 @@ def mirrored(shape: Shape) -> Shape:
 
     def cut(one: Cut) -> Cut:
         islands = tuple(path(island, one.face) for island in one.islands)
-        return Cut(one.kind, _MIRRORED.get(one.face, one.face), one.start, one.depth, path(one.outline, one.face), islands)
+        return Cut(
+            one.kind, _MIRRORED.get(one.face, one.face), one.start, one.depth, path(one.outline, one.face), islands
+        )
 
     return Shape(path(shape.outline, Face.FACE), shape.thickness, tuple(cut(one) for one in shape.cuts))
 
@@ -142,9 +143,9 @@ def _other_hand(part: Part, others: Sequence[Part]) -> Part | None:
     for other in others:
         two = other.first
         alike = board.member == two.member and board.stock == two.stock and part.quantity == other.quantity
-        if alike and {board.reference_edge, two.reference_edge} == {"near", "far"}:
-            if same_shape(mirrored(board.shape), two.shape):
-                return other
+        opposite = {board.reference_edge, two.reference_edge} == {"near", "far"}
+        if alike and opposite and same_shape(mirrored(board.shape), two.shape):
+            return other
     return None
 
 
@@ -152,11 +153,20 @@ def _look(cell: Cell) -> object:
     """What must be alike for parts to share a view: all but length and width."""
     board = cell.board
     notes = tuple(
-        (note.view, note.kind, note.words, tuple((p.way, round(p.distance, 2)) for p in note.places)) for note in cell.notes
+        (note.view, note.kind, note.words, tuple((p.way, round(p.distance, 2)) for p in note.places))
+        for note in cell.notes
     )
     square = len(board.shape.outline.corners) == 4
     outline = () if square else tuple((round(c.x, 2), round(c.y, 2), c.bulge) for c in board.shape.outline.corners)
-    return board.member, board.stock, round(board.thickness, 2), len(cell.mirrored), notes, outline, board.reference_edge
+    return (
+        board.member,
+        board.stock,
+        round(board.thickness, 2),
+        len(cell.mirrored),
+        notes,
+        outline,
+        board.reference_edge,
+    )
 
 
 def _joins(one: Cell, other: Cell) -> bool:
@@ -186,11 +196,12 @@ def view_titles(cell: Cell) -> Mapping[Face, str]:
     far = frame_of(cell.board).far
     alone = len(needed_views(cell)) == 1
     edge, other = ("other edge", "reference edge") if far else ("reference edge", "other edge")
+    whose = f" of {cell.id}" if cell.mirrored else ""
     return {
         Face.FACE: "" if alone else "reference face",
-        Face.BACK: "other face, turned about the long edge",
-        Face.NEAR: edge,
-        Face.FAR: other,
-        Face.FOOT: "reference end",
-        Face.HEAD: "other end",
+        Face.BACK: f"other face{whose}, turned about the long edge",
+        Face.NEAR: f"{edge}{whose}",
+        Face.FAR: f"{other}{whose}",
+        Face.FOOT: f"reference end{whose}",
+        Face.HEAD: f"other end{whose}",
     }

@@ -9,7 +9,7 @@ from dataclasses import replace
 from shopdraw.shape.path import Point, arc_of
 from shopdraw.sheet.board_view import PLANES
 from shopdraw.sheet.cell import Cell, needed_views
-from shopdraw.sheet.cut_note import ACROSS, ALONG, Place, frame_of
+from shopdraw.sheet.cut_at import ACROSS, ALONG, Place, frame_of
 from shopdraw.sheet.fact import Fact, Feature, Rank, Sight
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Face
@@ -62,8 +62,15 @@ def _view_facts(cell: Cell, face: Face, assembly: Assembly) -> Iterator[Fact]:
         used.append(target)
         feature = _feature(cell, face, f"{note.kind.strip()}-{number}", target)
         yield Fact(
-            f"{feature.id}/words", feature, feature, Rank.SIZE, (view_id(cell, face),), kind="note", words=note.words,
-            rounding="cut", board=cell.board.id,
+            f"{feature.id}/words",
+            feature,
+            feature,
+            Rank.SIZE,
+            (view_id(cell, face),),
+            kind="note",
+            words=note.words,
+            rounding="cut",
+            board=cell.board.id,
         )
 
 
@@ -77,12 +84,18 @@ def _feature(cell: Cell, face: Face, name: str, at: Point) -> Feature:
 
 
 def _overall(cell: Cell, view: str, which: str, a: Point, b: Point, direction: float, side: str) -> Fact:
-    one, two = (
-        Feature(f"{cell.id}:{which}:{end}", (Sight(view, at),)) for end, at in (("start", a), ("end", b))
-    )
+    one, two = (Feature(f"{cell.id}:{which}:{end}", (Sight(view, at),)) for end, at in (("start", a), ("end", b)))
     words = VARYING[which] if cell.varies == which else ""
     return Fact(
-        f"{one.id}/{two.id}", one, two, Rank.OVERALL, (view,), direction, side=side, rounding="cut", words=words,
+        f"{one.id}/{two.id}",
+        one,
+        two,
+        Rank.OVERALL,
+        (view,),
+        direction,
+        side=side,
+        rounding="cut",
+        words=words,
         board=cell.board.id,
     )
 
@@ -111,9 +124,18 @@ def _running(cell: Cell, face: Face, way: str, places: Sequence[Place]) -> Itera
     for place in sorted(best.values(), key=lambda place: place.distance):
         end = _feature(cell, face, place.feature, place.at)
         yield Fact(
-            f"{start.id}/{end.id}", start, end, Rank.LOCATION, (view_id(cell, face),), 0.0 if along else 90.0,
-            kind="running", side=side, rounding="cut", chain=f"{cell.id}:{face.value}:{way}",
-            measured=place.distance, board=cell.board.id,
+            f"{start.id}/{end.id}",
+            start,
+            end,
+            Rank.LOCATION,
+            (view_id(cell, face),),
+            0.0 if along else 90.0,
+            kind="running",
+            side=side,
+            rounding="cut",
+            chain=f"{cell.id}:{face.value}:{way}",
+            measured=place.distance,
+            board=cell.board.id,
         )
 
 
@@ -169,16 +191,26 @@ def _outline_notes(cell: Cell, face: Face, assembly: Assembly) -> Iterator[Fact]
             from_edge = math.degrees(math.atan2(abs(there.y - here.y), abs(there.x - here.x)))
             upright = board.member.split(".")[0] == "side" and assembly.slant is not None
             names = ("slant ", "level", "plumb") if upright else ("", "square", "the edge")
-            words = f"({names[0]}{sizes.angle(90.0 - from_edge)} from {names[1]}, {sizes.angle(from_edge)} from {names[2]})"
+            words = (
+                f"({names[0]}{sizes.angle(90.0 - from_edge)} from {names[1]}, {sizes.angle(from_edge)} from {names[2]})"
+            )
             at = ((here.x + there.x) / 2, (here.y + there.y) / 2)
             feature = _feature(cell, face, f"slant-{n}", at)
             yield Fact(
-                f"{feature.id}/words", feature, feature, Rank.LOCATION, (view,), kind="note", words=words, board=board.id
+                f"{feature.id}/words",
+                feature,
+                feature,
+                Rank.LOCATION,
+                (view,),
+                kind="note",
+                words=words,
+                board=board.id,
             )
 
 
 def moved_to(fact: Fact, view: str) -> Fact:
     """The same fact on another view in the same plane."""
+
     def over(feature: Feature) -> Feature:
         return Feature(feature.id, tuple(Sight(view, sight.point) for sight in feature.sights))
 

@@ -30,7 +30,8 @@ def _lines(cell: Cell, assembly: Assembly, also: Sequence[str]) -> Iterator[str]
     if cell.varies:
         yield f"{labels(cell.parts)}  {_family_name([part.first for part in cell.parts])}"
         if cell.mirrored:
-            yield f"with {labels(cell.mirrored)}  {_family_name([part.first for part in cell.mirrored])}, the other hand"
+            other_name = _family_name([part.first for part in cell.mirrored])
+            yield f"with {labels(cell.mirrored)}  {other_name}, the other hand"
     elif cell.mirrored:
         other = cell.mirrored[0]
         yield f"{first.labels}  {_family_name(first.boards)}; {other.labels}  {_family_name(other.boards)}"

@@ -73,22 +73,34 @@ def _view(
     if face is Face.FACE:
         marks += _face_words(board, marks, cell, scale, look)
     elif face is (Face.FAR if board.reference_edge == "far" else Face.NEAR):
-        box = (0.0, -board.thickness, board.length, 0.0) if face is Face.NEAR else (0.0, 0.0, board.length, board.thickness)
+        box = (
+            (0.0, -board.thickness, board.length, 0.0)
+            if face is Face.NEAR
+            else (0.0, 0.0, board.length, board.thickness)
+        )
         marks += edge_mark(box, scale, board.id)
     title = "" if cell.mirrored and face is Face.FACE else view_titles(cell)[face]
-    return _composed(PlainView(view_id(cell, face), title, marks), facts, _spare_targets(cell, face), figures, scale, look)
+    return _composed(
+        PlainView(view_id(cell, face), title, marks), facts, _spare_targets(cell, face), figures, scale, look
+    )
 
 
 def _composed(
-    view: PlainView, facts: Sequence[Fact], spare: Mapping[str, tuple[Point, ...]], figures: Mapping[str, str],
-    scale: float, look: Look,
+    view: PlainView,
+    facts: Sequence[Fact],
+    spare: Mapping[str, tuple[Point, ...]],
+    figures: Mapping[str, str],
+    scale: float,
+    look: Look,
 ) -> ComposedView:
     """The view; a note that finds no room from one point of its cut is tried from the next."""
     tries = list(facts)
     best = compose_view(view, tries, scale, look, figures)
     for turn in range(_TURNS):
         missed = {entry.fact for entry in best.unplaced}
-        movable = [i for i, fact in enumerate(tries) if fact.id in missed and len(spare.get(figures[fact.id], ())) > turn]
+        movable = [
+            i for i, fact in enumerate(tries) if fact.id in missed and len(spare.get(figures[fact.id], ())) > turn
+        ]
         if not movable:
             break
         for i in movable:
@@ -200,5 +212,3 @@ def shifted(mark: Mark, by: Point) -> Mark:
             mark, start=(mark.start[0] + by[0], mark.start[1] + by[1]), end=(mark.end[0] + by[0], mark.end[1] + by[1])
         )
     raise TypeError(f"a heading holds words and lines, found {type(mark).__name__}")
-
-

@@ -39,7 +39,6 @@ class CheckLine:
         along, across = self.length + 1.0, 2 * _TICK + 1.6 * _WORDS
         return (across, along) if self.upright else (along, across)
 
-
     def words_box(self, middle: Point) -> tuple[Point, float, float]:
         """Middle, width and height of its words when it stands there."""
         width, below, above = words_size(self.words, _WORDS)

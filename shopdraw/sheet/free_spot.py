@@ -40,7 +40,12 @@ class Spots:
             self._ground.add_box(upright(box), "")
 
     def find(
-        self, width: float, height: float, near: Point, clear: float = 1.5, within: Path | None = None,
+        self,
+        width: float,
+        height: float,
+        near: Point,
+        clear: float = 1.5,
+        within: Path | None = None,
         also: Callable[[Point], bool] | None = None,
     ) -> Point | None:
         """The middle of a free place of that size, as near as may be to a point; None where there is none.

@@ -68,6 +68,7 @@ def stretches(cells: Sequence[Cell], scales: Sequence[Scale], area: FreeArea, lo
             groups[-1].append(cell)
         else:
             groups.append([cell])
+    rooms = {(cell.id, scale.name): _room(cell, scale.ratio, look) for cell in cells for scale in scales}
     best: list[tuple[float, tuple[Stretch, ...]] | None] = [(0.0, ())]
     for end in range(1, len(groups) + 1):
         found: tuple[float, tuple[Stretch, ...]] | None = None
@@ -77,7 +78,7 @@ def stretches(cells: Sequence[Cell], scales: Sequence[Scale], area: FreeArea, lo
                 continue
             held = tuple(cell for group in groups[start:end] for cell in group)
             for scale in scales:
-                count = _count([_room(cell, scale.ratio, look) for cell in held], area)
+                count = _count([rooms[cell.id, scale.name] for cell in held], area)
                 if count is None:
                     continue
                 price = before[0] + count - WORTH * len(held) * math.log2(scale.ratio) / len(cells)
@@ -108,8 +109,10 @@ def _room(cell: Cell, scale: float, look: Look) -> tuple[float, float]:
     tall = board.width * scale * (2 if cell.mirrored else 1) + 1.8 * band + (band if cell.mirrored else 0.0)
     for face in views:
         if face in (Face.FOOT, Face.HEAD):
-            width += board.thickness * scale + 1.5 * band + max(
-                words_size(note.words, look.figure)[0] for note in cell.notes if note.view is face
+            width += (
+                board.thickness * scale
+                + 1.5 * band
+                + max(words_size(note.words, look.figure)[0] for note in cell.notes if note.view is face)
             )
         elif face in (Face.NEAR, Face.FAR):
             tall += board.thickness * scale + 1.6 * band + BETWEEN_VIEWS

@@ -8,8 +8,9 @@ from functools import lru_cache
 from shopdraw.drawing.mark import Mark, Text
 from shopdraw.drawing.sheet import Sheet
 from shopdraw.piece.design import Design
-from shopdraw.sheet.arrange import FreeArea, Standing, free_area
-from shopdraw.sheet.cell import GROUPS, Cell, cells
+from shopdraw.sheet.arrange import OFF_FRAME, FreeArea, Standing, free_area
+from shopdraw.sheet.caution_note import ABOVE_BLOCK, INSET, LEAST_BESIDE, WIDE_SHARE
+from shopdraw.sheet.cell import Cell, cells
 from shopdraw.sheet.cell_fact import cell_facts, moved_to, overall_facts
 from shopdraw.sheet.cell_heading import stock_words
 from shopdraw.sheet.cell_view import compose_cell, shifted
@@ -29,11 +30,13 @@ from shopdraw.wood.assembly import Assembly
 GROUP_NAMES = ("sides", "case", "frames and rails", "drawers", "lid and supports", "plinth")
 """What a sheet of each group is called."""
 KEY = (
-    "Cuts are found from the reference end and the reference edge, by their near side.",
-    "dado, groove, rabbet, tongue: width × depth. Others: along the grain × across it × deep.",
-    "face: the reference face; its mark's tail runs to the reference edge, a V marks that edge itself.",
-    "T × W × L: finished thickness, width, length, tenons and long points included.",
+    "Cuts are located by their near side, from the reference end and the reference edge.",
+    "Dado, groove, rabbet, tongue: width × depth. All others: along the grain × across it × depth.",
+    "A loop marks the reference face, its tail runs to the reference edge; a V marks that edge.",
+    "T × W × L: finished thickness, width and length, tenons and long points included.",
 )
+MOST_STOCKS = 2
+"""Stocks that the title block names."""
 LARGEST, SMALL_ENOUGH = 1.0, 0.2
 """Part sheets are drawn at these scales and between them; smaller only where a part doesn't fit else."""
 
@@ -91,7 +94,8 @@ def part_pages(
         start = allowed.index(stretch.scale)
         for scale in allowed[start:]:
             composed = [
-                compose_cell(cell, assembly, figures, scale.ratio, look, third_angle=third_angle) for cell in stretch.cells
+                compose_cell(cell, assembly, figures, scale.ratio, look, third_angle=third_angle)
+                for cell in stretch.cells
             ]
             pages = pages_of(composed, area)
             if pages is not None:
@@ -121,44 +125,40 @@ def _sheet(
     page: PartPage, index: int, design: Design, look: Look, size: PaperSize, fields: TitleFields, first: int, count: int
 ) -> Sheet:
     standing: list[Standing] = []
-    marks: list[Mark] = list(_notes(size, look))
+    marks: list[Mark] = list(_noted(size, look)[1])
     for held in page.cells:
         x, y = held.at
         standing += [Standing(s.view, (s.at[0] + x, s.at[1] + y)) for s in held.cell.views]
         marks += [shifted(mark, held.at) for mark in held.cell.marks]
     names = dict.fromkeys(GROUP_NAMES[held.cell.cell.group] for held in page.cells)
     stocks = dict.fromkeys(stock_words(held.cell.cell.board.stock).removeprefix("stock ") for held in page.cells)
-    filled = replace(
-        fields, scale=page.scale.printed, material="; ".join(stocks), projection=manner_of(design).projection
-    )
+    material = "; ".join(stocks) if len(stocks) <= MOST_STOCKS else "as given over each part"
+    filled = replace(fields, scale=page.scale.printed, material=material, projection=manner_of(design).projection)
     title = "Parts: " + ", ".join(names)
-    return compose_sheet(
-        f"parts-{index + 1}", str(first + index), count, title, size, standing, filled, look, marks
-    )
+    return compose_sheet(f"parts-{index + 1}", str(first + index), count, title, size, standing, filled, look, marks)
 
 
 def _area(size: PaperSize, look: Look) -> FreeArea:
-    """The sheet less the title block and the notes over it."""
+    """The sheet less the title block and the notes over or beside it."""
+    return _noted(size, look)[0]
+
+
+@lru_cache(maxsize=16)
+def _noted(size: PaperSize, look: Look) -> tuple[FreeArea, tuple[Mark, ...]]:
+    """What is left of a sheet, and its notes: how it is read, and its cautions."""
     area = free_area(size, look)
-    return FreeArea(area.box, (*area.block[:3], area.block[3] + _notes_height(look) + 4.0))
-
-
-def _note_lines(look: Look) -> tuple[str, ...]:
+    x0, y0, x1, y1 = area.box
+    bx0, by0, bx1, by1 = area.block
+    narrow = (x1 - x0) * WIDE_SHARE < WIDTH and bx0 - x0 >= LEAST_BESIDE
+    width = bx0 - x0 - INSET if narrow else WIDTH - INSET
     cautions = tuple(caution.words for caution in cautions_for(("tilt", "cutter")))
-    return tuple(part for words in (*KEY, *cautions) for part in wrapped(words, look.figure, WIDTH - 4.0))
-
-
-def _notes_height(look: Look) -> float:
-    return look.figure * (1.0 + PITCH * (len(_note_lines(look)) - 1)) + 1.0
-
-
-def _notes(size: PaperSize, look: Look) -> tuple[Mark, ...]:
-    """How the sheet is read, and its cautions, over the title block."""
-    area = free_area(size, look)
-    x = area.block[0] + 5.0
-    y = area.block[3] + _notes_height(look)
-    return tuple(
-        Text((x + 2.0, y - look.figure * (1.0 + PITCH * n)), line, look.figure) for n, line in enumerate(_note_lines(look))
+    lines = [part for words in (*KEY, *cautions) for part in wrapped(words, look.figure, width)]
+    height = look.figure * (1.0 + PITCH * (len(lines) - 1)) + 0.4 * look.figure
+    foot = y0 if narrow else by1 - OFF_FRAME + ABOVE_BLOCK
+    x = x0 if narrow else bx0 + OFF_FRAME
+    marks = tuple(
+        Text((x, foot + height - look.figure * (1.0 + PITCH * n)), line, look.figure) for n, line in enumerate(lines)
     )
-
-
+    if narrow:
+        return FreeArea((x0, y0 + height + ABOVE_BLOCK, x1, y1), area.block), marks
+    return FreeArea(area.box, (bx0, by0, bx1, foot + height + OFF_FRAME)), marks

@@ -152,7 +152,11 @@ def _between(line: Straight, share: float) -> Point:
 def _places(curve: Curve, other: Curve) -> Iterator[float]:
     """Shares of the way along a curve at which another one meets it."""
     points = _meeting_points(curve, other)
-    ends = (other.start, other.end) if isinstance(other, Straight) else (other.point(other.start_deg), other.point(other.end_deg))
+    ends = (
+        (other.start, other.end)
+        if isinstance(other, Straight)
+        else (other.point(other.start_deg), other.point(other.end_deg))
+    )
     for point in (*points, *ends):
         share = _share(curve, point)
         if share is not None:
@@ -201,7 +205,9 @@ def _line_circle(line: Straight, arc: Turned) -> tuple[Point, ...]:
     root = b * b - 4 * a * c
     if root < 0:
         return ()
-    return tuple((ax + t * dx, ay + t * dy) for t in ((-b - math.sqrt(root)) / (2 * a), (-b + math.sqrt(root)) / (2 * a)))
+    return tuple(
+        (ax + t * dx, ay + t * dy) for t in ((-b - math.sqrt(root)) / (2 * a), (-b + math.sqrt(root)) / (2 * a))
+    )
 
 
 def _circles(one: Turned, two: Turned) -> tuple[Point, ...]:

@@ -15,7 +15,8 @@ from shopdraw.sheet.box import Bounds, words_size
 from shopdraw.sheet.clip import clipped
 from shopdraw.sheet.free_spot import Spots
 from shopdraw.sheet.look import INCH
-from shopdraw.sheet.template import CUT_TO, SMALL, Template, check_words, furnished
+from shopdraw.sheet.template import CUT_TO, SMALL, check_words, furnished
+from shopdraw.sheet.template_word import Template
 from shopdraw.trade.paper import PaperSize
 
 MARGIN = 10.0
@@ -151,9 +152,7 @@ def overall_check(template: Template, grid: Grid) -> tuple[tuple[Cross, Cross], 
     dy = grid.step[1]
 
     def good(y: float) -> bool:
-        off_seam = all(
-            abs(y - (grid.y0 + n * dy + OVERLAP / 2)) > OVERLAP / 2 + CROSS for n in range(1, grid.rows)
-        )
+        off_seam = all(abs(y - (grid.y0 + n * dy + OVERLAP / 2)) > OVERLAP / 2 + CROSS for n in range(1, grid.rows))
         return off_seam and inside(outline, (left, y)) and inside(outline, (left + length, y))
 
     heights = [y0 + share * (y1 - y0) for share in shares]
@@ -170,8 +169,14 @@ def overall_words(template: Template, ends: tuple[Cross, Cross]) -> str:
 
 
 def _page(
-    template: Template, grid: Grid, paper: PaperSize, row: int, column: int, crosses: tuple[Cross, ...],
-    overall: tuple[Cross, Cross], line: tuple[Mark, ...],
+    template: Template,
+    grid: Grid,
+    paper: PaperSize,
+    row: int,
+    column: int,
+    crosses: tuple[Cross, ...],
+    overall: tuple[Cross, Cross],
+    line: tuple[Mark, ...],
 ) -> Sheet:
     tile = grid.tile(column, row)
     name = ALSO_CALLED.get(paper.name, paper.name)
@@ -233,9 +238,7 @@ def _cross_marks(cross: Cross, tile: Bounds, spots: Spots) -> Iterator[Mark]:
             return
 
 
-def _key_map(
-    template: Template, grid: Grid, row: int, column: int, tile: Bounds, spots: Spots
-) -> tuple[Mark, ...]:
+def _key_map(template: Template, grid: Grid, row: int, column: int, tile: Bounds, spots: Spots) -> tuple[Mark, ...]:
     """A small picture of all pages with this one filled and the outline over them; left out where there is no room."""
     gx0, gy0, gx1, gy1 = grid.box
     scale = _MAP / max(gx1 - gx0, gy1 - gy0)

@@ -122,6 +122,12 @@ class Canvas(QWidget):
         self.layers = layers
         self.update()
 
+    def show_over(self, over: dict[str, dict[str, tuple[Mark, ...]]]) -> None:
+        """Shows other marks over the views."""
+        self.scene = replace(self.scene, over=over)
+        self._batches = {key: made for key, made in self._batches.items() if key[0] == "lines"}
+        self.update()
+
     def light(self, boards: frozenset[str]) -> None:
         """Lights boards up in every view."""
         if boards != self.lit:

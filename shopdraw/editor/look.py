@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QToolTip
 
 from shopdraw.drawing.letters import FALLBACK, FONTS, font_file
 
@@ -105,16 +105,14 @@ def palette(colours: Colours) -> QPalette:
 
 
 def dress(app: QApplication, colours: Colours) -> None:
-    """Sets style, font and palette of the whole program."""
-    app.setStyle("Fusion")
+    """Sets style, font and palette of the whole program.
+
+    No style sheet: it would be matched against every widget, and Qt's own focus frames follow the palette.
+    """
+    if app.style().objectName() != "fusion":
+        app.setStyle("Fusion")
     app.setPalette(palette(colours))
     font = QFont(families()[FALLBACK])
     font.setPointSizeF(9.5)
     app.setFont(font)
-    line, accent, field = colours.line, colours.accent, colours.field
-    app.setStyleSheet(
-        f"QToolTip {{ color: {colours.words}; background: {field}; border: 1px solid {line}; padding: 4px; }}"
-        f"QMainWindow::separator {{ background: {line}; width: 3px; height: 3px; }}"
-        f"QAbstractButton:focus, QLineEdit:focus, QComboBox:focus, QSpinBox:focus, QAbstractItemView:focus "
-        f"{{ outline: none; border: 2px solid {accent}; }}"
-    )
+    QToolTip.setPalette(app.palette())

@@ -17,7 +17,6 @@ from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Meaning
 from shopdraw.editor.look import Colours, families
 from shopdraw.shape.path import arc_of
 from shopdraw.shape.path import Path as Outline
-from shopdraw.write.hatch import hatch_lines
 
 _EM = 100.0
 """Glyphs are taken as outlines of this size once and scaled."""
@@ -68,7 +67,9 @@ def batch(marks: Iterable[Mark], scale: float) -> Batch:
     return made
 
 
-def paint(painter: QPainter, made: Batch, colours: Colours, *, group: str, pixels_per_paper_mm: float) -> None:
+def paint(
+    painter: QPainter, made: Batch, colours: Colours, *, group: str, pixels_per_paper_mm: float, hairline: float = 1.0
+) -> None:
     """Paints a batch with the painter's present transform; line widths are kept in pixels of the screen.
 
     Args:
@@ -77,22 +78,28 @@ def paint(painter: QPainter, made: Batch, colours: Colours, *, group: str, pixel
         colours: of the look.
         group: the paper's, for line widths: "large", "medium" or "small".
         pixels_per_paper_mm: how large a paper mm is shown.
+        hairline: the least width of a line, pixels.
     """
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     if not made.greys.isEmpty():
         painter.fillPath(made.greys, QBrush(QColor(colours.faint)))
     for (meaning, width), path in sorted(made.lines.items(), key=lambda item: _order(item[0][0])):
-        painter.strokePath(path, pen(meaning, colours, group, pixels_per_paper_mm, width))
+        painter.strokePath(path, pen(meaning, colours, group, pixels_per_paper_mm, width, hairline))
     for meaning, path in made.fills.items():
         painter.fillPath(path, QBrush(QColor(colour_of(meaning, colours))))
 
 
 def pen(
-    meaning: Meaning, colours: Colours, group: str, pixels_per_paper_mm: float, width: float | None = None
+    meaning: Meaning,
+    colours: Colours,
+    group: str,
+    pixels_per_paper_mm: float,
+    width: float | None = None,
+    hairline: float = 1.0,
 ) -> QPen:
     """The pen for a meaning, its width the same at any zoom."""
     style = line_style(meaning, group)
-    pixels = max(1.0, (width or style.width_mm) * pixels_per_paper_mm)
+    pixels = max(hairline, (width or style.width_mm) * pixels_per_paper_mm)
     made = QPen(QColor(colour_of(meaning, colours)), pixels)
     made.setCosmetic(True)
     made.setCapStyle(Qt.PenCapStyle.FlatCap if style.dashes_mm else Qt.PenCapStyle.RoundCap)
@@ -175,6 +182,9 @@ def _add_area(made: Batch, area: Area, scale: float) -> None:
         for island in area.islands:
             made.greys.addPath(outline_path(island))
         return
+    # The hatch's lines come with the writers, which the window opens without: loaded at the first hatched area.
+    from shopdraw.write.hatch import hatch_lines
+
     path = _line_path(made, Meaning.HATCH, None)
     for start, end in hatch_lines(area, scale):
         path.moveTo(*start)

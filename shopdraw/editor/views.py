@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from shopdraw.drawing.mark import ArcMark, Line, Mark
 from shopdraw.editor.arrangement import DIRECTIONS
+from shopdraw.shape.frame import WORLD
+from shopdraw.view.direction import FRONT, PLAN
 from shopdraw.view.projection import project
 from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Board
 
 Views = dict[str, tuple[Mark, ...]]
 """View id to marks in the view's own plane, true-size mm."""
@@ -18,3 +23,22 @@ def full_views(assembly: Assembly) -> Views:
         lines: tuple[Line | ArcMark, ...] = project(assembly.boards, direction)
         made[view] = lines
     return made
+
+
+def board_alone(board: Board) -> tuple[Mark, ...]:
+    """A board by itself: its reference face turned to the viewer, its edge below, hidden cuts dashed, mm.
+
+    The edge view stands under the face, in projection with it.
+    """
+    flat = replace(board, frame=WORLD)
+    face = project((flat,), PLAN)
+    edge = project((flat,), FRONT)
+    drop = board.thickness + 0.12 * max(board.length, board.width)
+    low = min(y for mark in face if isinstance(mark, Line) for y in (mark.start[1], mark.end[1]))
+    return (*face, *(_lowered(mark, drop - low) for mark in edge))
+
+
+def _lowered(mark: Line | ArcMark, by: float) -> Line | ArcMark:
+    if isinstance(mark, Line):
+        return replace(mark, start=(mark.start[0], mark.start[1] - by), end=(mark.end[0], mark.end[1] - by))
+    return replace(mark, centre=(mark.centre[0], mark.centre[1] - by))

@@ -1,84 +1,247 @@
-"""The main window."""
+"""The main window: its pages, its commands, what it does when files are dropped on it or it is closed."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, QRect
-from PySide6.QtWidgets import QMainWindow
+from PySide6.QtCore import QByteArray, QLocale, QSettings, Qt
+from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
+from PySide6.QtWidgets import QApplication, QMainWindow, QStackedWidget, QToolBar
 
+from shopdraw.editor.ask import Kind, Question
 from shopdraw.editor.canvas import Canvas
-from shopdraw.editor.entry import Entry
-from shopdraw.editor.figure import Figure, named_sizes
-from shopdraw.editor.hand import Hand
+from shopdraw.editor.command_list import COMMANDS, MENUS, Command
+from shopdraw.editor.faults_page import FaultsPage
+from shopdraw.editor.field import spelt
+from shopdraw.editor.filing import Filing, data_folder
+from shopdraw.editor.look import DARK, LIGHT, dress
 from shopdraw.editor.open_piece import OpenPiece
-from shopdraw.editor.showing import scene_of
-from shopdraw.editor.state import State
-from shopdraw.editor.typed import Typed
-from shopdraw.editor.working import Worked, Working
+from shopdraw.editor.starting import StartPage
+from shopdraw.editor.state import Setting, State
+from shopdraw.editor.work_page import WorkPage
+from shopdraw.editor.working import Working
+from shopdraw.piece.address import address_text
+from shopdraw.wood.finding import Finding
+
+MESSAGE_MS = 9000
 
 
 class Window(QMainWindow):
     """The editor."""
 
-    def __init__(self, *, apart: bool = True) -> None:
+    def __init__(
+        self, *, apart: bool = True, settings: QSettings | None = None, folder: Path | None = None
+    ) -> None:
+        """Builds the window.
+
+        Args:
+            apart: views and findings are worked out in a worker process; else at once.
+            settings: the window's memory (its place, files that were open lately).
+            folder: where recovery copies and the list of errors lie.
+        """
         super().__init__()
+        self.settings = settings or QSettings("shopdraw", "shopdraw")
+        self.folder = folder or data_folder()
         self.piece = OpenPiece(self)
         self.working = Working(self, apart=apart)
-        self.canvas = Canvas(self)
-        self.hand = Hand(self.piece, self.canvas)
-        self.entry = Entry(self.canvas)
-        self.decimal_sign = QLocale().decimalPoint()
-        self.hand.decimal_sign = self.decimal_sign
-        self._lines: tuple[State, Worked] | None = None
-        self.setCentralWidget(self.canvas)
-        self.resize(1360, 860)
-        self.piece.changed.connect(self._show)
-        self.piece.drafted.connect(self._draft)
-        self.working.done.connect(self._worked)
-        self.canvas.board_pointed.connect(lambda board: self.canvas.light(frozenset({board} if board else ())))
-        self.canvas.figure_picked.connect(self._type_into)
-        self.entry.typed.connect(self._typed)
+        self.filing = Filing(self.piece, self, self.settings, self.folder)
+        self.filing.said = self.say
+        self.actions_by_key: dict[str, QAction] = {}
+        colours = DARK if self.settings.value("dark", False, type=bool) else LIGHT
+        self.work = WorkPage(self.piece, self.working, QLocale().decimalPoint(), colours, self)
+        self.start = StartPage(self, colours)
+        self.faults = FaultsPage(self)
+        self.pages = QStackedWidget(self)
+        for page in (self.start, self.work, self.faults):
+            self.pages.addWidget(page)
+        self.setCentralWidget(self.pages)
+        self.setAcceptDrops(True)
         self.statusBar().setSizeGripEnabled(False)
-        self.hand.said.connect(lambda words: self.statusBar().showMessage(words, 8000))
-        self.piece.refused.connect(self._refused)
+        self._make_commands()
+        self._join()
+        self.resize(1440, 900)
+        geometry = self.settings.value("geometry")
+        if isinstance(geometry, QByteArray):
+            self.restoreGeometry(geometry)
+        self._show_start()
 
-    def open_file(self, file: Path) -> None:
-        """Opens a piece file."""
-        self.piece.open_file(file)
+    # For short: what tests and other parts reach for most
 
-    def _show(self, state: State) -> None:
+    @property
+    def canvas(self) -> Canvas:
+        """The canvas."""
+        return self.work.canvas
+
+    def open_file(self, path: Path) -> None:
+        """Opens a piece file, whatever is wrong with it."""
+        self.piece.open_file(path)
+
+    def say(self, sentence: str) -> None:
+        """Shows a sentence at the foot of the window."""
+        self.statusBar().showMessage(sentence, MESSAGE_MS)
+
+    def ask(self, question: Question) -> str:
+        """Asks through the one function that a test may replace."""
+        return self.filing.ask(self, question)
+
+    def tell(self, sentence: str) -> None:
+        """Tells something that must be read."""
+        self.ask(Question(Kind.TELL, self.tr("shopdraw"), sentence))
+
+    # Qt's events
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802  # Qt's name
+        """Takes piece files."""
+        if any(url.isLocalFile() for url in event.mimeData().urls()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:  # noqa: N802
+        """Opens the file that was dropped."""
+        files = [url.toLocalFile() for url in event.mimeData().urls() if url.isLocalFile()]
+        if files:
+            event.acceptProposedAction()
+            self.filing.open(files[0])
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
+        """Asks for what isn't saved, then ends the worker."""
+        if not self.filing.may_leave():
+            event.ignore()
+            return
+        self.filing.recovery.drop()
+        self.settings.setValue("geometry", self.saveGeometry())
+        self.working.close()
+        super().closeEvent(event)
+
+    # Commands
+
+    def _make_commands(self) -> None:
+        does: dict[str, Callable[[], object]] = {
+            "new": self._new, "open": self.filing.open, "save": self.filing.save, "save_as": self.filing.save_as,
+            "close": self.close, "undo": self.piece.undo.undo, "redo": self.piece.undo.redo,
+            "fit": self.canvas.fit, "larger": lambda: self.canvas.zoom(1.25), "smaller": lambda: self.canvas.zoom(0.8),
+            "dark": self._dress,
+        }  # fmt: skip
+        for key in ("hidden", "dimensions", "dados", "swing", "travel"):
+            does[key] = lambda key=key: self._show_layer(key)
+        menus = {name: self.menuBar().addMenu(self.tr(name)) for name in MENUS}
+        bar = QToolBar(self.tr("Commands"), self)
+        bar.setMovable(False)
+        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
+        self.addToolBar(bar)
+        menu_before = ""
+        for command in COMMANDS:
+            if command.key not in does:
+                continue
+            action = self._action(command, does[command.key])
+            if command.after:
+                menus[command.menu].addSeparator()
+            menus[command.menu].addAction(action)
+            if command.bar:
+                if menu_before and (menu_before != command.menu or command.after):
+                    bar.addSeparator()
+                bar.addAction(action)
+                menu_before = command.menu
+        for name, on in (("hidden", True), ("dimensions", True)):
+            self.actions_by_key[name].setChecked(on)
+        self.actions_by_key["dark"].setChecked(self.settings.value("dark", False, type=bool))
+        self.recent_menu = menus["File"].addMenu(self.tr("Open lately"))
+
+    def _action(self, command: Command, does: Callable[[], object]) -> QAction:
+        action = QAction(self.tr(command.words), self)
+        action.setCheckable(command.turns)
+        standard = getattr(QKeySequence.StandardKey, command.shortcut, None) if command.shortcut else None
+        if standard is not None:
+            action.setShortcuts(QKeySequence.keyBindings(standard))
+        elif command.shortcut:
+            action.setShortcut(QKeySequence(command.shortcut))
+        keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+        tells = self.tr(command.tells)
+        action.setToolTip(f"{tells} ({keys})" if keys else tells)
+        action.setStatusTip(tells)
+        action.triggered.connect(lambda _checked=False: does())
+        self.actions_by_key[command.key] = action
+        return action
+
+    def _join(self) -> None:
+        self.piece.changed.connect(self._changed)
+        self.piece.filed.connect(self._filed)
+        self.piece.undo.cleanChanged.connect(lambda _clean: self._mark_unsaved())
+        self.piece.undo.canUndoChanged.connect(self.actions_by_key["undo"].setEnabled)
+        self.piece.undo.canRedoChanged.connect(self.actions_by_key["redo"].setEnabled)
+        self.piece.undo.undoTextChanged.connect(lambda words: self._name_step("undo", words))
+        self.piece.undo.redoTextChanged.connect(lambda words: self._name_step("redo", words))
+        self.start.begun.connect(self.filing.begin)
+        self.start.open_wished.connect(self.filing.open)
+        self.start.recent_wished.connect(self.filing.open)
+        self.faults.mended.connect(lambda text: self.piece.set_text(text, self.tr("Mend the text")))
+        self.work.said.connect(self.say)
+        self.work.silence_wished.connect(self._silence)
+        self.work.add_wished.connect(self._add)
+        for key in ("undo", "redo"):
+            self.actions_by_key[key].setEnabled(False)
+
+    # What commands do
+
+    def _new(self) -> None:
+        if self.filing.may_leave():
+            self._show_start()
+
+    def _show_layer(self, key: str) -> None:
+        self.work.show_layers(replace(self.work.layers, **{key: self.actions_by_key[key].isChecked()}))
+
+    def _dress(self) -> None:
+        dark = self.actions_by_key["dark"].isChecked()
+        self.settings.setValue("dark", dark)
+        colours = DARK if dark else LIGHT
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            dress(app, colours)
+        self.work.dress(colours)
+
+    def _silence(self, finding: Finding) -> None:
+        question = Question(Kind.WORDS, self.tr("Accept a finding"), self.tr("Why is it all right here?"))
+        reason = self.ask(question)
+        if reason:
+            key = f"{finding.code}-{len(self.piece.state.design.silence) + 1 if self.piece.state.design else 1}"
+            parts = (("code", finding.code), ("where", finding.where[0] if finding.where else ""), ("reason", reason))
+            settings = [Setting(address_text(("silence", key, name)), words) for name, words in parts]
+            self.piece.set_values(settings, self.tr("Accept a finding"))
+
+    def _add(self, table: str) -> None:
+        name = spelt(table).lower()
+        key = self.ask(Question(Kind.WORDS, self.tr("Add"), self.tr("What is the new {name} called?").format(name=name)))
+        if key:
+            self.work.begin_keyed(table, key)
+
+    # What is shown
+
+    def _show_start(self) -> None:
+        self.start.show_recent(self.filing.recent())
+        self.pages.setCurrentWidget(self.start)
+        self.setWindowTitle(self.tr("shopdraw"))
+
+    def _changed(self, state: State) -> None:
         if state.sound:
-            self.canvas.show_scene(scene_of(state, self.canvas.layers, self.decimal_sign))
-            self.working.ask(state)
-
-    def _draft(self, state: State) -> None:
-        """A draft while dragging; with the state itself, the full views again."""
-        if not state.sound:
-            return
-        lines = None
-        if state is self.piece.state and self._lines is not None and self._lines[0] is state:
-            lines = self._lines[1].views
-        self.canvas.show_scene(scene_of(state, self.canvas.layers, self.decimal_sign, lines))
-
-    def _worked(self, state: State, worked: Worked) -> None:
-        if state is not self.piece.state or self.hand.busy:
-            return
-        if worked.views is not None:
-            self._lines = (state, worked)
-            self.canvas.show_scene(scene_of(state, self.canvas.layers, self.decimal_sign, worked.views))
-
-    def _type_into(self, figure: Figure, place: QRect) -> None:
-        shown, assembly = self.canvas.scene.shown, self.piece.state.assembly
-        if shown is not None and assembly is not None:
-            self.entry.open_on(figure, place, shown, named_sizes(assembly))
-
-    def _typed(self, figure: Figure, typed: Typed) -> None:
-        if figure.sets is not None and self.piece.set_values(figure.sets(typed), figure.name):
-            self.entry.close_slip()
-
-    def _refused(self, sentence: str) -> None:
-        if self.entry.isVisible():
-            self.entry.complain(sentence)
+            self.pages.setCurrentWidget(self.work)
         else:
-            self.statusBar().showMessage(sentence, 8000)
+            self.faults.show_state(state, self.piece.source)
+            self.pages.setCurrentWidget(self.faults)
+
+    def _filed(self) -> None:
+        self.recent_menu.clear()
+        for path in self.filing.recent():
+            self.recent_menu.addAction(Path(path).name, lambda path=path: self.filing.open(path))
+        self._mark_unsaved()
+
+    def _mark_unsaved(self) -> None:
+        self.setWindowModified(self.piece.unsaved)
+        title = self.piece.state.assembly.title if self.piece.state.assembly else ""
+        name = self.piece.source
+        self.setWindowTitle(f"{name}[*]" + (f"  {title}" if title else ""))
+        self.actions_by_key["save"].setText(self.tr("Save") + (" •" if self.piece.unsaved else ""))
+
+    def _name_step(self, key: str, words: str) -> None:
+        verb = self.tr("Undo") if key == "undo" else self.tr("Redo")
+        self.actions_by_key[key].setToolTip(f"{verb}: {words}" if words else verb)

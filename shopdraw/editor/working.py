@@ -8,41 +8,12 @@ from __future__ import annotations
 import multiprocessing
 from collections.abc import Callable
 from concurrent.futures import Future, ProcessPoolExecutor
-from dataclasses import dataclass
 
 from PySide6.QtCore import QObject, Signal
 
+from shopdraw.editor.job import Worked, findings_job, nothing_job, sheets_job, views_job
 from shopdraw.editor.state import State
-from shopdraw.editor.views import Views, full_views
-from shopdraw.piece.design import Design
-from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding
-
-
-@dataclass(frozen=True, slots=True)
-class Worked:
-    """What a worker made of a state.
-
-    Attributes:
-        views: full views.
-        found: findings, worst first.
-    """
-
-    views: Views | None = None
-    found: tuple[Finding, ...] | None = None
-
-
-def views_job(assembly: Assembly) -> Worked:
-    """Full views of a piece."""
-    return Worked(views=full_views(assembly))
-
-
-def findings_job(design: Design, assembly: Assembly) -> Worked:
-    """What is wrong with a piece."""
-    # Only the worker process needs the checks: the window opens without loading them.
-    from shopdraw.check import findings
-
-    return Worked(found=tuple(findings(design, assembly)))
 
 
 class Working(QObject):
@@ -71,7 +42,7 @@ class Working(QObject):
     def warm(self) -> None:
         """Starts the worker process before it is needed."""
         if self._apart:
-            self._executor().submit(_nothing)
+            self._executor().submit(nothing_job)
 
     def ask(self, state: State) -> None:
         """Asks for views and findings of a state, the views first."""
@@ -84,6 +55,11 @@ class Working(QObject):
             self._do(state, views_job, assembly),
             self._do(state, findings_job, design, assembly),
         ]
+
+    def ask_for_sheets(self, state: State, found: tuple[Finding, ...]) -> None:
+        """Asks for the sheets of a state."""
+        if state.design is not None and state.assembly is not None:
+            self._waiting.append(self._do(state, sheets_job, state.design, state.assembly, found))
 
     def close(self) -> None:
         """Ends the worker process."""
@@ -117,7 +93,3 @@ class Working(QObject):
         if self._pool is None:
             self._pool = ProcessPoolExecutor(1, mp_context=multiprocessing.get_context("spawn"))
         return self._pool
-
-
-def _nothing() -> Worked:
-    return Worked()

@@ -1,13 +1,15 @@
-"""The editor's tests: one window at a time, dressed as the program dresses it, its settings in a folder of the test."""
+"""The editor's tests: one window at a time, dressed as the program dresses it, its memory in a folder of the test."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import QLocale, QSettings
+from PySide6.QtWidgets import QApplication, QWidget
 
+from shopdraw.editor.ask import Question
 from shopdraw.editor.look import LIGHT, dress
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_path
@@ -22,11 +24,66 @@ def desk(tmp_path: Path) -> Path:
 
 
 @pytest.fixture
-def window(qtbot, qapp: QApplication) -> Iterator[Window]:
+def metric_desk(tmp_path: Path) -> Path:
+    """A copy of a sample in millimetres."""
+    file = tmp_path / "chart-room.piece"
+    file.write_bytes(sample_path("chart-room-desk").read_bytes())
+    return file
+
+
+class Answers:
+    """Answers questions in turn, and remembers them; a question that nobody foresaw fails the test."""
+
+    def __init__(self) -> None:
+        self.asked: list[Question] = []
+        self.ready: list[str] = []
+
+    def __call__(self, parent: QWidget | None, question: Question) -> str:
+        self.asked.append(question)
+        assert self.ready, f"nobody answers: {question.words or question.title}"
+        return self.ready.pop(0)
+
+
+@pytest.fixture
+def make_window(qtbot, qapp: QApplication, tmp_path: Path) -> Iterator[Callable[[], Window]]:
+    """Windows whose questions go to `window.filing.ask`, an `Answers`."""
+    QLocale.setDefault(QLocale(QLocale.Language.English, QLocale.Country.UnitedKingdom))
     dress(qapp, LIGHT)
-    made = Window(apart=False)
-    qtbot.addWidget(made)
-    yield made
+    made: list[Window] = []
+
+    def make() -> Window:
+        settings = QSettings(str(tmp_path / "memory.ini"), QSettings.Format.IniFormat)
+        window = Window(apart=False, settings=settings, folder=tmp_path / "data")
+        window.filing.ask = Answers()
+        made.append(window)
+        return window
+
+    yield make
+    for window in made:
+        window.piece.undo.setClean()
+        window.close()
+        window.deleteLater()
+
+
+@pytest.fixture
+def window(make_window: Callable[[], Window]) -> Window:
+    return make_window()
+
+
+@pytest.fixture
+def answers(window: Window) -> Answers:
+    assert isinstance(window.filing.ask, Answers)
+    return window.filing.ask
+
+
+@pytest.fixture
+def open_desk(window: Window, desk: Path, qtbot) -> Window:
+    """The window, on screen, with the inch sample open."""
+    window.show()
+    window.open_file(desk)
+    qtbot.waitExposed(window)
+    window.grab()
+    return window
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:

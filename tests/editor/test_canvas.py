@@ -3,22 +3,11 @@
 from __future__ import annotations
 
 import tomllib
-from pathlib import Path
-
 import pytest
 from PySide6.QtCore import QPointF, Qt
 
 from shopdraw.editor.window import Window
 from tests.editor.gestures import click, drag, move, press
-
-
-@pytest.fixture
-def open_desk(window: Window, desk: Path, qtbot) -> Window:
-    window.open_file(desk)
-    window.show()
-    qtbot.waitExposed(window)
-    window.grab()
-    return window
 
 
 def value(window: Window, *keys: str) -> object:
@@ -74,7 +63,7 @@ def test_escape_gives_up_a_drag(open_desk: Window, qtbot) -> None:
 
 
 def test_dragging_a_division_that_a_rule_made_gives_the_sizes_and_says_so(open_desk: Window, qtbot) -> None:
-    with qtbot.waitSignal(open_desk.hand.said) as said:
+    with qtbot.waitSignal(open_desk.work.hand.said) as said:
         drag(open_desk.canvas, "opening.bank.divide/1@front", (0, -12.7))
     divide = value(open_desk, "opening", "bank", "divide")
     assert isinstance(divide, dict)
@@ -115,26 +104,26 @@ def test_typing_into_a_dimension_sets_it(open_desk: Window, qtbot, name: str, ty
     canvas = open_desk.canvas
     figure = next(f for f in canvas.scene.figures if f.name == name)
     click(canvas, canvas.figure_place(figure.id).center())
-    assert open_desk.entry.isVisible()
-    open_desk.entry.line.selectAll()
-    qtbot.keyClicks(open_desk.entry.line, typed)
-    qtbot.keyClick(open_desk.entry.line, Qt.Key.Key_Return)
+    assert open_desk.work.entry.isVisible()
+    open_desk.work.entry.line.selectAll()
+    qtbot.keyClicks(open_desk.work.entry.line, typed)
+    qtbot.keyClick(open_desk.work.entry.line, Qt.Key.Key_Return)
     assert value(open_desk, *keys) == kept
-    assert not open_desk.entry.isVisible()
+    assert not open_desk.work.entry.isVisible()
 
 
 def test_a_derived_dimension_says_what_drives_it_and_typing_takes_its_place(open_desk: Window, qtbot) -> None:
     canvas = open_desk.canvas
     figure = next(f for f in canvas.scene.figures if f.name == "Slant from level")
     click(canvas, canvas.figure_place(figure.id).center())
-    assert "top's depth" in open_desk.entry.hint
-    open_desk.entry.line.setText("50")
-    qtbot.keyClick(open_desk.entry.line, Qt.Key.Key_Return)
+    assert "top's depth" in open_desk.work.entry.hint
+    open_desk.work.entry.line.setText("50")
+    qtbot.keyClick(open_desk.work.entry.line, Qt.Key.Key_Return)
     assert value(open_desk, "slant", "top_depth") is None
 
 
 def test_what_cannot_be_read_or_built_is_said_and_changes_nothing(open_desk: Window, qtbot) -> None:
-    canvas, entry = open_desk.canvas, open_desk.entry
+    canvas, entry = open_desk.canvas, open_desk.work.entry
     before = open_desk.piece.state.text
     figure = next(f for f in canvas.scene.figures if f.name == "Width")
     click(canvas, canvas.figure_place(figure.id).center())

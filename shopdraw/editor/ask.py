@@ -1,0 +1,81 @@
+"""Every question that stops the work goes through one function, which a test replaces; nothing else opens a dialog."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import Enum
+
+from PySide6.QtWidgets import QFileDialog, QInputDialog, QLineEdit, QMessageBox, QWidget
+
+PIECES = "Piece files (*.piece);;All files (*)"
+PHOTOS = "Photos (*.png *.jpg *.jpeg *.webp *.bmp)"
+
+
+class Kind(Enum):
+    """What kind of answer is asked for."""
+
+    TELL = "tell"
+    CHOOSE = "choose"
+    OPEN = "open"
+    SAVE = "save"
+    FOLDER = "folder"
+    WORDS = "words"
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """A question.
+
+    Attributes:
+        kind: of answer.
+        title: of the dialog.
+        words: what is asked, in a sentence.
+        choices: for CHOOSE: (key, words on the button), the first one is taken by Enter.
+        start: where a file dialog begins, or the words that stand in the line.
+        files: for OPEN and SAVE: which files are shown.
+    """
+
+    kind: Kind
+    title: str
+    words: str = ""
+    choices: tuple[tuple[str, str], ...] = ()
+    start: str = ""
+    files: str = PIECES
+
+
+Ask = Callable[[QWidget | None, Question], str]
+"""Asks and gives back the key that was chosen, the path or the words; "" where a person gave up."""
+
+
+def ask(parent: QWidget | None, question: Question) -> str:
+    """Asks with Qt's own dialogs."""
+    match question.kind:
+        case Kind.OPEN:
+            return str(QFileDialog.getOpenFileName(parent, question.title, question.start, question.files)[0])
+        case Kind.SAVE:
+            return str(QFileDialog.getSaveFileName(parent, question.title, question.start, question.files)[0])
+        case Kind.FOLDER:
+            return str(QFileDialog.getExistingDirectory(parent, question.title, question.start))
+        case Kind.WORDS:
+            words, fine = QInputDialog.getText(
+                parent, question.title, question.words, QLineEdit.EchoMode.Normal, question.start
+            )
+            return str(words).strip() if fine else ""
+        case Kind.TELL | Kind.CHOOSE:
+            return _choose(parent, question)
+
+
+def _choose(parent: QWidget | None, question: Question) -> str:
+    box = QMessageBox(parent)
+    box.setWindowTitle(question.title)
+    box.setText(question.words)
+    choices = question.choices or (("", "Close"),)
+    buttons = {}
+    for number, (key, words) in enumerate(choices):
+        button = box.addButton(words, QMessageBox.ButtonRole.AcceptRole if number == 0 else QMessageBox.ButtonRole.RejectRole)
+        buttons[button] = key
+        if number == 0:
+            box.setDefaultButton(button)
+    box.exec()
+    return next((key for button, key in buttons.items() if button is box.clickedButton()), "")

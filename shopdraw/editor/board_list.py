@@ -1,0 +1,121 @@
+"""The boards of the piece as a table model: label, name, size, stock, how many; and what a board carries. Keyboard
+and screen reader reach here what the canvas shows."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
+
+from shopdraw.editor.shown_size import Shown
+from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Board
+
+COLUMNS = ("Label", "Board", "Length", "Width", "Thick", "Stock", "Alike")
+_Index = QModelIndex | QPersistentModelIndex
+
+
+@dataclass(frozen=True, slots=True)
+class BoardRow:
+    """One board as shown.
+
+    Attributes:
+        board: its id.
+        cells: words by column.
+        sizes: length, width, thickness, mm: what columns of figures are sorted by.
+    """
+
+    board: str
+    cells: tuple[str, ...]
+    sizes: tuple[float, float, float]
+
+
+def rows_of(assembly: Assembly, shown: Shown) -> tuple[BoardRow, ...]:
+    """A row for each board, in the piece's order."""
+    alike: dict[object, int] = {}
+    for board in assembly.boards:
+        key = (board.shape, board.stock)
+        alike[key] = alike.get(key, 0) + 1
+    return tuple(
+        BoardRow(
+            board.id,
+            (
+                board.label,
+                board.name,
+                shown.length(board.length),
+                shown.length(board.width),
+                shown.length(board.thickness),
+                board.stock.name,
+                str(alike[board.shape, board.stock]),
+            ),
+            (board.length, board.width, board.thickness),
+        )
+        for board in assembly.boards
+    )
+
+
+def carried(assembly: Assembly, board: Board, shown: Shown) -> tuple[str, ...]:
+    """What a board carries: its cuts and joints, a line each."""
+    lines = []
+    for number, cut in enumerate(board.shape.cuts):
+        purpose = board.cut_for[number] if number < len(board.cut_for) else ""
+        deep = shown.length(cut.depth)
+        lines.append(f"{cut.kind}, {cut.face.value}, {deep} deep" + (f": {purpose}" if purpose else ""))
+    for joint in assembly.joints:
+        if board.id == joint.host or board.id == joint.guest or board.id in joint.guest_boards:
+            other = joint.guest if board.id == joint.host else joint.host
+            held = "glued" if joint.glued else "floats" if joint.floats else "dry"
+            lines.append(f"{joint.kind} with {other}, {held}")
+    return tuple(lines)
+
+
+class BoardModel(QAbstractTableModel):
+    """Rows of boards."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.rows: tuple[BoardRow, ...] = ()
+
+    def show_rows(self, rows: tuple[BoardRow, ...]) -> None:
+        """Shows rows; where only figures change, the selection stays."""
+        if [row.board for row in rows] == [row.board for row in self.rows]:
+            self.rows = rows
+            if rows:
+                self.dataChanged.emit(self.index(0, 0), self.index(len(rows) - 1, len(COLUMNS) - 1))
+            return
+        self.beginResetModel()
+        self.rows = rows
+        self.endResetModel()
+
+    def row_of(self, board: str) -> int:
+        """The row of a board, or -1."""
+        return next((number for number, row in enumerate(self.rows) if row.board == board), -1)
+
+    def rowCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: N802, B008  # Qt's name and default
+        """How many boards."""
+        return 0 if parent.isValid() else len(self.rows)
+
+    def columnCount(self, parent: _Index = QModelIndex()) -> int:  # noqa: N802, B008
+        """How many columns."""
+        return 0 if parent.isValid() else len(COLUMNS)
+
+    def data(self, index: _Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        """A cell."""
+        if not index.isValid():
+            return None
+        row = self.rows[index.row()]
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+            return row.cells[index.column()]
+        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in (2, 3, 4, 6):
+            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return f"{COLUMNS[index.column()]}: {row.cells[index.column()]}"
+        return None
+
+    def headerData(  # noqa: N802  # Qt's name
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> object:
+        """Column titles."""
+        if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
+            return self.tr(COLUMNS[section])
+        return None

@@ -1,0 +1,132 @@
+"""The list of boards, and below it the chosen board alone with its cuts and joints."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QModelIndex, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QTransform
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLabel, QSizePolicy, QTableView, QVBoxLayout, QWidget
+
+from shopdraw.drawing.bounds import marks_box
+from shopdraw.drawing.mark import Mark
+from shopdraw.editor.board_list import BoardModel, carried, rows_of
+from shopdraw.editor.look import LIGHT, Colours
+from shopdraw.editor.painting import batch, paint
+from shopdraw.editor.shown_size import Shown
+from shopdraw.editor.state import State
+from shopdraw.editor.views import board_alone
+
+_ROOM = 14.0
+
+
+class BoardsPanel(QWidget):
+    """All boards.
+
+    Signals:
+        chosen: the id of the board chosen here.
+    """
+
+    chosen = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._state: State | None = None
+        self._shown: Shown | None = None
+        self.model = BoardModel()
+        self.table = QTableView(self)
+        self.table.setModel(self.model)
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.table.setShowGrid(False)
+        self.table.setAlternatingRowColors(True)
+        self.table.setTabKeyNavigation(False)
+        self.table.verticalHeader().hide()
+        header = self.table.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
+        header.setHighlightSections(False)
+        self.table.setAccessibleName(self.tr("Boards of the piece"))
+        self.alone = BoardView(self)
+        self.about = QLabel(self)
+        self.about.setWordWrap(True)
+        self.about.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.about.setText(self.tr("Choose a board to see it alone, with its cuts and joints."))
+        whole = QVBoxLayout(self)
+        whole.addWidget(self.table, 3)
+        whole.addWidget(self.alone, 2)
+        whole.addWidget(self.about)
+        self.table.selectionModel().currentRowChanged.connect(self._choose)
+
+    def show_state(self, state: State, shown: Shown) -> None:
+        """Shows the boards of a state."""
+        self._state, self._shown = state, shown
+        self.model.show_rows(rows_of(state.assembly, shown) if state.assembly else ())
+        self._show_alone(self.board)
+
+    @property
+    def board(self) -> str:
+        """The chosen board's id, or ""."""
+        row = self.table.currentIndex().row()
+        return self.model.rows[row].board if 0 <= row < len(self.model.rows) else ""
+
+    def choose(self, board: str) -> None:
+        """Chooses a board from outside, without telling that it was chosen here."""
+        row = self.model.row_of(board)
+        if row == self.table.currentIndex().row():
+            return
+        with_signals = self.table.selectionModel().blockSignals(True)
+        try:
+            self.table.setCurrentIndex(self.model.index(row, 0) if row >= 0 else QModelIndex())
+        finally:
+            self.table.selectionModel().blockSignals(with_signals)
+        self.table.viewport().update()
+        self._show_alone(board)
+
+    def _choose(self, _current: QModelIndex, _before: QModelIndex) -> None:
+        self._show_alone(self.board)
+        self.chosen.emit(self.board)
+
+    def _show_alone(self, name: str) -> None:
+        state, shown = self._state, self._shown
+        assembly = state.assembly if state else None
+        if assembly is None or shown is None or not name or not assembly.has(name):
+            self.alone.show_marks(())
+            return
+        board = assembly.board(name)
+        self.alone.show_marks(board_alone(board) if self.isVisible() else ())
+        head = f"{board.label}  {board.name}: {shown.length(board.length)} × {shown.length(board.width)} × {shown.length(board.thickness)}"
+        self.about.setText("\n".join((head, *carried(assembly, board, shown)[:12])))
+
+
+class BoardView(QWidget):
+    """A board alone, its reference face to the viewer, its grain left to right."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.colours: Colours = LIGHT
+        self._marks: tuple[Mark, ...] = ()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setAccessibleName(self.tr("The chosen board alone"))
+
+    def sizeHint(self) -> QSize:  # noqa: N802  # Qt's name
+        """In letters."""
+        return QSize(200, self.fontMetrics().height() * 9)
+
+    def show_marks(self, marks: tuple[Mark, ...]) -> None:
+        """Shows a board's lines; none hides the picture."""
+        self._marks = marks
+        self.setVisible(bool(marks))
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002  # Qt's name and signature
+        """Paints the board as large as there is room."""
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), self.colours.colour("paper"))
+        if self._marks:
+            x0, y0, x1, y1 = marks_box(self._marks)
+            room = QRectF(self.rect()).adjusted(_ROOM, _ROOM, -_ROOM, -_ROOM)
+            zoom = min(room.width() / max(x1 - x0, 1.0), room.height() / max(y1 - y0, 1.0))
+            x = room.center().x() - (x0 + x1) / 2 * zoom
+            y = room.center().y() + (y0 + y1) / 2 * zoom
+            painter.setTransform(QTransform(zoom, 0, 0, -zoom, x, y), True)
+            paint(painter, batch(self._marks, zoom / 3.0), self.colours, group="small", pixels_per_paper_mm=3.0)
+        painter.end()

@@ -1,0 +1,70 @@
+"""A file that can't be read as a piece: its faults with their lines, beside its text, which can be mended here."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QFontDatabase, QTextCursor
+from PySide6.QtWidgets import QLabel, QListWidget, QListWidgetItem, QPlainTextEdit, QPushButton, QSplitter, QVBoxLayout, QWidget
+
+from shopdraw.editor.finding_list import fault_words
+from shopdraw.editor.state import State
+
+
+class FaultsPage(QWidget):
+    """Faults and text.
+
+    Signals:
+        mended: the text as it stands here, to be read again.
+    """
+
+    mended = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.heading = QLabel(self)
+        self.heading.setWordWrap(True)
+        self.faults = QListWidget(self)
+        self.faults.setWordWrap(True)
+        self.faults.setAccessibleName(self.tr("Faults of the file"))
+        self.text = QPlainTextEdit(self)
+        self.text.setAccessibleName(self.tr("Text of the piece file"))
+        self.text.setTabChangesFocus(True)
+        self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
+        self.again = QPushButton(self.tr("Read it again"), self)
+        self.again.setAccessibleName(self.tr("Read the text again"))
+        parts = QSplitter(Qt.Orientation.Vertical, self)
+        parts.addWidget(self.faults)
+        parts.addWidget(self.text)
+        parts.setStretchFactor(1, 2)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(24, 20, 24, 20)
+        whole.addWidget(self.heading)
+        whole.addWidget(parts, 1)
+        whole.addWidget(self.again, 0, Qt.AlignmentFlag.AlignLeft)
+        self.again.clicked.connect(lambda: self.mended.emit(self.text.toPlainText()))
+        self.faults.currentRowChanged.connect(self._go_to)
+
+    def show_state(self, state: State, source: str) -> None:
+        """Shows why a text can't be read or built."""
+        self.heading.setText(
+            self.tr("{name} can't be shown yet. Put right what is listed; nothing has been changed.").format(name=source)
+        )
+        self.faults.clear()
+        for fault in state.faults:
+            item = QListWidgetItem(fault_words(fault))
+            item.setData(Qt.ItemDataRole.UserRole, fault.line)
+            self.faults.addItem(item)
+        if self.text.toPlainText() != state.text:
+            self.text.setPlainText(state.text)
+        self.text.setEnabled(bool(state.text))
+        self.again.setEnabled(bool(state.text))
+
+    def _go_to(self, row: int) -> None:
+        item = self.faults.item(row)
+        line = int(item.data(Qt.ItemDataRole.UserRole)) if item else 0
+        block = self.text.document().findBlockByNumber(line - 1)
+        if line and block.isValid():
+            cursor = QTextCursor(block)
+            cursor.movePosition(QTextCursor.MoveOperation.EndOfBlock, QTextCursor.MoveMode.KeepAnchor)
+            self.text.setTextCursor(cursor)
+            self.text.centerCursor()

@@ -1,0 +1,288 @@
+"""Form fields made from the typed Design: one for each input of the piece file, so that new inputs appear by themselves.
+
+Knows no Qt.
+"""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from types import NoneType
+from typing import Any, Literal, get_args, get_origin
+
+from pydantic import BaseModel
+from pydantic.fields import FieldInfo
+from pydantic_core import PydanticUndefined
+
+from shopdraw.editor.shown_size import Shown
+from shopdraw.editor.state import Setting, State
+from shopdraw.measure import Unit
+from shopdraw.piece import quantity
+from shopdraw.piece.address import address_path, address_text, value_at
+from shopdraw.piece.design import Design
+from shopdraw.piece.saving import Typed
+
+_KINDS = (
+    ("length", quantity.PositiveLength),
+    ("offset", quantity.Length),
+    ("angle", quantity.Angle),
+    ("angle", quantity.SlantAngle),
+    ("percent", quantity.Percent),
+    ("number", quantity.Ratio),
+    ("number", quantity.Number),
+    ("length", quantity.Clearance),
+    ("count", quantity.Count),
+)
+_TABLE_WORDS = re.compile(r"^[^:]*:\s*")
+_NOT_IN_FORM = {"format"}
+
+
+@dataclass(frozen=True, slots=True)
+class FormField:
+    """One input.
+
+    Attributes:
+        address: in the piece file.
+        label: what a person reads.
+        kind: "length", "offset" (may be negative), "angle", "percent", "number", "count", "choice", "yes-no", "text",
+            "words" (a list of keys) or "lengths" (a list of sizes).
+        choices: for "choice".
+        default: the default as shown; "" where there is none or it follows from others.
+        follows: whether, left empty, it is worked out when the piece is built.
+        description: a short explanation, or "".
+        unit: shown behind the field.
+        needed: it must be given.
+    """
+
+    address: str
+    label: str
+    kind: str
+    choices: tuple[str, ...]
+    default: str
+    follows: bool
+    description: str
+    unit: str
+    needed: bool
+
+
+@dataclass(frozen=True, slots=True)
+class FormGroup:
+    """The inputs of one table.
+
+    Attributes:
+        key: the table's address.
+        title: what a person reads.
+        about: a sentence on the table.
+        fields: its inputs.
+    """
+
+    key: str
+    title: str
+    about: str
+    fields: tuple[FormField, ...]
+
+
+def form_of(state: State, shown: Shown, board: str = "") -> tuple[FormGroup, ...]:
+    """Every input of the piece file, by table, in the order of the Design.
+
+    Args:
+        state: its design decides which keyed tables there are; unread, only the plain ones are shown.
+        shown: how defaults are shown.
+        board: id of a board whose own choices are wanted too, or "".
+    """
+    return tuple(_groups(Design, state.design, (), _Wanted(shown, _more_keys(state, board))))
+
+
+def beginnings(table: str, key: str, shown: Shown) -> tuple[Setting, ...]:
+    """Settings that begin a keyed table ([stock.NAME], [note.ID], ...) with what it needs.
+
+    Args:
+        table: its name in the Design.
+        key: what a person calls the new one.
+        shown: the piece's unit.
+    """
+    model = _table(Design.model_fields[table].annotation)
+    if model is None:
+        return (Setting(address_text((table, key)), "primary"),)
+    settings = []
+    for name, info in model.model_fields.items():
+        if info.default is PydanticUndefined and info.default_factory is None:
+            settings.append(Setting(address_text((table, key, name)), _beginning(info, key, shown)))
+    if not settings:
+        first = next(name for name, info in model.model_fields.items() if isinstance(info.default, str))
+        settings.append(Setting(address_text((table, key, first)), str(model.model_fields[first].default)))
+    return tuple(settings)
+
+
+def keyed_tables() -> tuple[str, ...]:
+    """Names of the tables that hold further ones under keys of a person's own."""
+    return tuple(name for name, info in Design.model_fields.items() if get_origin(info.annotation) is dict)
+
+
+def _beginning(info: FieldInfo, key: str, shown: Shown) -> Typed:
+    kind, choices = _kind(info)
+    if kind in ("length", "offset"):
+        return "3/4" if shown.unit is Unit.INCH else 20
+    return choices[0] if choices else 1 if kind in ("number", "count", "percent", "angle") else key
+
+
+def _more_keys(state: State, board: str) -> dict[str, tuple[str, ...]]:
+    """Keyed tables that are offered though nothing of them stands in the file."""
+    drawers = tuple(
+        opening.id.rpartition(".")[2] for opening in (state.assembly.openings if state.assembly else ())
+        if opening.use == "drawer"
+    )  # fmt: skip
+    return {"drawer": drawers, "board": (board,) if board else ()}
+
+
+def typed_values(text: str) -> Mapping[str, Any]:
+    """What the file gives, as typed; empty where the text is no TOML."""
+    try:
+        return tomllib.loads(text)
+    except (ValueError, RecursionError):
+        return {}
+
+
+def typed_at(tables: Mapping[str, Any], address: str) -> str:
+    """What a person typed at an address, as a form field shows it; "" where nothing stands there."""
+    value = value_at(tables, address_path(address))
+    if value is None or isinstance(value, Mapping):
+        return ""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, list):
+        return ", ".join(str(item) for item in value)
+    return str(value)
+
+
+def spelt(key: str) -> str:
+    """A key of the file as words."""
+    words = key.replace("_", " ").replace("-", " ")
+    return words[:1].upper() + words[1:]
+
+
+@dataclass(frozen=True, slots=True)
+class _Wanted:
+    """How fields are shown, and which keys are offered besides those in the file."""
+
+    shown: Shown
+    more: Mapping[str, tuple[str, ...]]
+
+
+def _groups(model: type[BaseModel], given: object, path: tuple[str, ...], wanted: _Wanted) -> Iterator[FormGroup]:
+    """The groups for a table and the tables in it; a table's own plain inputs come first."""
+    plain: list[FormField] = []
+    below: list[FormGroup] = []
+    for name, info in model.model_fields.items():
+        if name in _NOT_IN_FORM and not path:
+            continue
+        here = (*path, name)
+        value = getattr(given, name, None) if given is not None else None
+        table = _table(info.annotation)
+        if table is not None and get_origin(info.annotation) is not dict:
+            below += _groups(table, value, here, wanted)
+        elif table is not None:
+            place = path if name == "each" else here
+            below += _keyed(table, value, place, wanted)
+        elif get_origin(info.annotation) is dict:
+            below += _members(name, value, here)
+        else:
+            plain.append(_field(here, info, wanted.shown))
+    if plain:
+        yield FormGroup(address_text(path), _title(path), _about(model), tuple(plain))
+    yield from below
+
+
+def _keyed(
+    table: type[BaseModel], value: object, place: tuple[str, ...], wanted: _Wanted
+) -> Iterator[FormGroup]:
+    given: Mapping[str, object] = value if isinstance(value, Mapping) else {}
+    for key in dict.fromkeys((*given, *wanted.more.get(place[0], ()))):
+        yield from _groups(table, given.get(key), (*place, str(key)), wanted)
+
+
+def _members(name: str, value: object, here: tuple[str, ...]) -> Iterator[FormGroup]:
+    """A table of words by name: member to stock."""
+    keys = list(value) if isinstance(value, Mapping) else []
+    fields = tuple(
+        FormField(address_text((*here, str(key))), str(key), "text", (), "", False, "", "", False) for key in keys
+    )
+    if fields:
+        yield FormGroup(address_text(here), spelt(name), "which member is made of which stock", fields)
+
+
+def _field(path: tuple[str, ...], info: FieldInfo, shown: Shown) -> FormField:
+    kind, choices = _kind(info)
+    optional = NoneType in get_args(info.annotation)
+    needed = info.default is PydanticUndefined and info.default_factory is None
+    return FormField(
+        address=address_text(path),
+        label=spelt(path[-1]),
+        kind=kind,
+        choices=choices,
+        default="" if needed or info.default is None else _shown_default(info.default, kind, shown),
+        follows=optional and info.default is None,
+        description=info.description or "",
+        unit=_unit(kind, shown),
+        needed=needed,
+    )
+
+
+def _kind(info: FieldInfo) -> tuple[str, tuple[str, ...]]:
+    annotation: Any = info.annotation
+    kinds = [*info.metadata]
+    inner = [part for part in get_args(annotation) if part is not NoneType] if NoneType in get_args(annotation) else []
+    if inner:
+        annotation = inner[0]
+        kinds += getattr(annotation, "__metadata__", ())
+        annotation = get_args(annotation)[0] if hasattr(annotation, "__metadata__") else annotation
+    for name, quantity_type in _KINDS:
+        if any(mark in kinds for mark in quantity_type.__metadata__):  # type: ignore[attr-defined]
+            return name, ()
+    if get_origin(annotation) is Literal:
+        return "choice", tuple(str(choice) for choice in get_args(annotation))
+    if get_origin(annotation) is tuple:
+        sizes = any(hasattr(part, "__metadata__") and get_args(part)[0] is float for part in get_args(annotation))
+        return ("lengths" if sizes else "words"), ()
+    return {bool: "yes-no", int: "count", float: "number"}.get(annotation, "text"), ()
+
+
+def _shown_default(value: object, kind: str, shown: Shown) -> str:
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, tuple):
+        return ", ".join(str(item) for item in value)
+    if isinstance(value, int | float):
+        if kind in ("length", "offset"):
+            return _shown_length(float(value), shown)
+        return shown.angle(float(value)) if kind == "angle" else shown.number(float(value))
+    return str(value)
+
+
+def _shown_length(mm: float, shown: Shown) -> str:
+    """A default length: in the piece's unit where that shows it as it is, else in mm."""
+    exact = shown.unit is Unit.MM or abs(mm / float(shown.style.step_mm) % 1.0) < 1e-9
+    return shown.length(mm) if exact and shown.unit is Unit.INCH else f"{shown.number(mm)} mm"
+
+
+def _unit(kind: str, shown: Shown) -> str:
+    lengths = dict.fromkeys(("length", "offset", "lengths"), shown.unit.short)
+    return {**lengths, "angle": "°", "percent": "%"}.get(kind, "")
+
+
+def _table(annotation: Any) -> type[BaseModel] | None:
+    """The table behind an annotation: itself, or the one inside `dict[str, Table]` or `Table | None`."""
+    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
+        return annotation
+    return next((table for table in map(_table, get_args(annotation)) if table is not None), None)
+
+
+def _title(path: tuple[str, ...]) -> str:
+    return ", ".join([spelt(path[0]), *(part.replace("_", " ") for part in path[1:])])
+
+
+def _about(model: type[BaseModel]) -> str:
+    words = (model.__doc__ or "").strip().split("\n")[0]
+    return _TABLE_WORDS.sub("", words, count=1)

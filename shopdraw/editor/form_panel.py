@@ -1,0 +1,269 @@
+"""The form beside the canvas: every input of the piece file, by member, with its unit, its default and a short word.
+
+Thin: what fields there are comes from `field`, what a value leads to from the open piece.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QMenu,
+    QPushButton,
+    QScrollArea,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from shopdraw.editor.field import FormField, FormGroup, form_of, keyed_tables, spelt, typed_at, typed_values
+from shopdraw.editor.shown_size import Shown
+from shopdraw.editor.sketch import sketch_of
+from shopdraw.editor.sketch_view import SketchView
+from shopdraw.editor.state import State
+
+OPEN_AT_FIRST = ("case", "slant", "opening.bank.divide")
+
+
+class FormPanel(QWidget):
+    """Fields by group.
+
+    Signals:
+        wished: a field and the text that a person gave ("" for the default).
+        add_wished: the name of a keyed table that a person wants one more of.
+        pointed: the address of the field that has the focus.
+    """
+
+    wished = Signal(object, str)
+    add_wished = Signal(str)
+    pointed = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._groups: tuple[FormGroup, ...] = ()
+        self._fields: dict[str, FormField] = {}
+        self._widgets: dict[str, QLineEdit | QComboBox] = {}
+        self._headers: dict[str, tuple[QToolButton, QWidget]] = {}
+        self._labels: dict[str, tuple[QWidget, QFormLayout, str]] = {}
+        self.find = QLineEdit(self)
+        self.find.setPlaceholderText(self.tr("Find an input"))
+        self.find.setAccessibleName(self.tr("Find an input"))
+        self.find.setClearButtonEnabled(True)
+        self.find.textChanged.connect(self._filter)
+        self.add = QPushButton(self.tr("Add"), self)
+        self.add.setAccessibleName(self.tr("Add a stock, a note or another keyed table"))
+        menu = QMenu(self.add)
+        for name in keyed_tables():
+            menu.addAction(spelt(name), lambda name=name: self.add_wished.emit(name))
+        self.add.setMenu(menu)
+        self._body = QVBoxLayout()
+        self._body.setContentsMargins(0, 0, 8, 0)
+        self._body.setSpacing(2)
+        self._body.addStretch(1)
+        inner = QWidget(self)
+        inner.setLayout(self._body)
+        self._scroll = QScrollArea(self)
+        self._scroll.setWidget(inner)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setAccessibleName(self.tr("Inputs of the piece"))
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._about = QLabel(self)
+        self._about.setWordWrap(True)
+        self._about.setTextFormat(Qt.TextFormat.RichText)
+        self._about.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.sketch = SketchView(self)
+        self.sketch.hide()
+        top = QHBoxLayout()
+        top.addWidget(self.find, 1)
+        top.addWidget(self.add)
+        foot = QHBoxLayout()
+        foot.addWidget(self.sketch)
+        foot.addWidget(self._about, 1)
+        whole = QVBoxLayout(self)
+        whole.addLayout(top)
+        whole.addWidget(self._scroll, 1)
+        whole.addLayout(foot)
+        self._about.setText(self.tr("Click a field to read what it means. An empty field keeps its default."))
+
+    def show_state(self, state: State, shown: Shown, board: str = "") -> None:
+        """Shows what a state gives; widgets are made anew only where the set of inputs is another one."""
+        groups = form_of(state, shown, board)
+        if groups != self._groups:
+            self._make(groups)
+        tables = typed_values(state.text)
+        for address, widget in self._widgets.items():
+            self._fill(widget, self._fields[address], typed_at(tables, address), shown)
+
+    def go_to(self, address: str) -> bool:
+        """Opens an input's group and gives it the focus; False where there is no such input."""
+        widget = self._widgets.get(address)
+        if widget is None:
+            return False
+        self.find.clear()
+        for group in self._groups:
+            if any(field.address == address for field in group.fields):
+                self._headers[group.key][0].setChecked(True)
+        self._scroll.ensureWidgetVisible(widget)
+        widget.setFocus()
+        return True
+
+    def widget_for(self, address: str) -> QLineEdit | QComboBox:
+        """The widget of an input."""
+        return self._widgets[address]
+
+    def complain(self, address: str, sentence: str) -> None:
+        """Says why an input can't be as it was typed."""
+        field = self._fields.get(address)
+        name = field.label if field else address
+        self._about.setText(f"<b>{name}</b><br>{sentence}")
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802  # Qt's name
+        """Tells what the field with the focus means."""
+        if event.type() == QEvent.Type.FocusIn:
+            address = str(watched.property("address"))
+            if address in self._fields:
+                self._tell(self._fields[address])
+                self.pointed.emit(address)
+        return super().eventFilter(watched, event)
+
+    def _tell(self, field: FormField) -> None:
+        words = [f"<b>{field.label}</b>"]
+        if field.description:
+            words.append(field.description[:1].upper() + field.description[1:] + ".")
+        if field.needed:
+            words.append(self.tr("It must be given."))
+        elif field.follows:
+            words.append(self.tr("Left empty, it is worked out."))
+        elif field.default:
+            words.append(self.tr("Left empty: {default}.").format(default=field.default))
+        words.append(f"<span style='font-size:small'>{field.address}</span>")
+        self._about.setText("<br>".join(words))
+        self.sketch.show_marks(sketch_of(field.address))
+
+    def _make(self, groups: tuple[FormGroup, ...]) -> None:
+        opened = {key for key, (header, _) in self._headers.items() if header.isChecked()} or set(OPEN_AT_FIRST)
+        while self._body.count() > 1:
+            item = self._body.takeAt(0)
+            widget = item.widget() if item else None
+            if widget is not None:
+                widget.hide()
+                widget.deleteLater()
+        self._groups = groups
+        self._fields.clear()
+        self._widgets.clear()
+        self._headers.clear()
+        self._labels.clear()
+        for number, group in enumerate(groups):
+            self._body.insertWidget(number, self._group_widget(group, group.key in opened))
+        self._filter(self.find.text())
+
+    def _group_widget(self, group: FormGroup, opened: bool) -> QWidget:  # noqa: FBT001
+        whole = QWidget(self)
+        header = QToolButton(whole)
+        header.setText(group.title)
+        header.setToolTip(group.about)
+        header.setAccessibleName(group.title)
+        header.setAccessibleDescription(group.about)
+        header.setCheckable(True)
+        header.setChecked(opened)
+        header.setAutoRaise(True)
+        header.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        header.setArrowType(Qt.ArrowType.DownArrow if opened else Qt.ArrowType.RightArrow)
+        font = header.font()
+        font.setBold(True)
+        header.setFont(font)
+        body = QWidget(whole)
+        rows = QFormLayout(body)
+        rows.setContentsMargins(20, 0, 0, 8)
+        rows.setVerticalSpacing(4)
+        rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
+        rows.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        for field in group.fields:
+            self._add_row(rows, group, field)
+        body.setVisible(opened)
+
+        def turn(checked: bool) -> None:  # noqa: FBT001
+            body.setVisible(checked)
+            header.setArrowType(Qt.ArrowType.DownArrow if checked else Qt.ArrowType.RightArrow)
+
+        header.toggled.connect(turn)
+        layout = QVBoxLayout(whole)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(2)
+        layout.addWidget(header)
+        layout.addWidget(body)
+        self._headers[group.key] = (header, whole)
+        return whole
+
+    def _add_row(self, rows: QFormLayout, group: FormGroup, field: FormField) -> None:
+        widget = self._widget(field)
+        label = QLabel(f"{field.label}, {field.unit}" if field.unit else field.label)
+        label.setWordWrap(True)
+        label.setBuddy(widget)
+        rows.addRow(label, widget)
+        self._fields[field.address] = field
+        self._widgets[field.address] = widget
+        self._labels[field.address] = (widget, rows, f"{group.title} {field.label} {field.description}".lower())
+
+    def _widget(self, field: FormField) -> QLineEdit | QComboBox:
+        made: QLineEdit | QComboBox
+        if field.kind in ("choice", "yes-no"):
+            made = QComboBox()
+            default = field.default or self.tr("worked out")
+            if not field.needed:
+                made.addItem(self.tr("default: {value}").format(value=default), "")
+            for choice in field.choices or ("yes", "no"):
+                made.addItem(choice, choice)
+            made.activated.connect(lambda _row, field=field, box=made: self.wished.emit(field, str(box.currentData())))
+            made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+            made.setMinimumContentsLength(8)
+            # A wheel that passes over the form must not change a piece.
+            made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        else:
+            made = QLineEdit()
+            made.editingFinished.connect(lambda field=field, line=made: self._finished(field, line))
+        made.setAccessibleName(f"{field.label}, {field.unit}" if field.unit else field.label)
+        made.setAccessibleDescription(field.description)
+        made.setToolTip(field.description)
+        made.setProperty("address", field.address)
+        made.installEventFilter(self)
+        return made
+
+    def _fill(self, widget: QLineEdit | QComboBox, field: FormField, typed: str, shown: Shown) -> None:
+        if isinstance(widget, QComboBox):
+            row = widget.findData(typed)
+            widget.setCurrentIndex(max(row, 0))
+            return
+        words = typed.replace(".", ",") if shown.decimal_sign == "," and _is_number(typed) else typed
+        widget.setProperty("was", words)
+        if widget.text() != words:
+            widget.setText(words)
+        widget.setPlaceholderText(field.default or (self.tr("worked out") if field.follows else ""))
+
+    def _finished(self, field: FormField, line: QLineEdit) -> None:
+        if line.text() != str(line.property("was") or ""):
+            self.wished.emit(field, line.text().strip())
+
+    def _filter(self, words: str) -> None:
+        wanted = words.lower().split()
+        for group in self._groups:
+            header, whole = self._headers[group.key]
+            shown = False
+            for field in group.fields:
+                widget, rows, told = self._labels[field.address]
+                fits = all(word in told for word in wanted)
+                rows.setRowVisible(widget, fits)
+                shown = shown or fits
+            whole.setVisible(shown)
+            if wanted and shown:
+                header.setChecked(True)
+
+
+def _is_number(text: str) -> bool:
+    return text.replace(".", "", 1).isdigit()

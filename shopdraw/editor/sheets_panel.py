@@ -1,0 +1,146 @@
+"""Sheets: a true preview of each page, painted from the same sheets that are printed."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QTransform
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+
+from shopdraw.drawing.explode import drawing_marks
+from shopdraw.drawing.sheet import Sheet, SheetSet
+from shopdraw.editor.look import LIGHT, Colours
+from shopdraw.editor.painting import Batch, batch, paint
+
+_ROOM = 10.0
+
+
+class SheetsPanel(QWidget):
+    """A preview of the sheets.
+
+    Signals:
+        large_wished: a person wants the sheet in a window of its own: the set and the page.
+    """
+
+    large_wished = Signal(object, int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._set: SheetSet | None = None
+        self.pages = QComboBox(self)
+        self.pages.setAccessibleName(self.tr("Sheet"))
+        self.pages.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.large = QPushButton(self.tr("Large"), self)
+        self.large.setAccessibleName(self.tr("Show this sheet in a window of its own"))
+        self.view = SheetView(self)
+        self.note = QLabel(self.tr("The sheets are being drawn…"), self)
+        self.note.setWordWrap(True)
+        top = QHBoxLayout()
+        top.addWidget(self.pages, 1)
+        top.addWidget(self.large)
+        whole = QVBoxLayout(self)
+        whole.addLayout(top)
+        whole.addWidget(self.note)
+        whole.addWidget(self.view, 1)
+        self.pages.currentIndexChanged.connect(self._show_page)
+        self.large.clicked.connect(lambda: self.large_wished.emit(self._set, self.pages.currentIndex()))
+        self.large.setEnabled(False)
+
+    def show_waiting(self) -> None:
+        """Says that another set is on its way; the old one stays in sight meanwhile."""
+        self.note.setText(self.tr("The sheets are being drawn…"))
+
+    def show_failed(self, sentence: str) -> None:
+        """Says why there are no sheets."""
+        self.note.setText(sentence)
+
+    def show_set(self, sheets: SheetSet) -> None:
+        """Shows a set, staying on the page that was in sight."""
+        page = max(self.pages.currentIndex(), 0)
+        self._set = sheets
+        before = self.pages.blockSignals(True)
+        self.pages.clear()
+        for sheet in sheets.sheets:
+            self.pages.addItem(f"{sheet.number}  {sheet.title}")
+        self.pages.setCurrentIndex(min(page, self.pages.count() - 1))
+        self.pages.blockSignals(before)
+        self.note.setText(self.tr("{count} sheets, as they print").format(count=len(sheets.sheets)))
+        self.large.setEnabled(bool(sheets.sheets))
+        self._show_page(self.pages.currentIndex())
+
+    def dress(self, colours: Colours) -> None:
+        """Puts on another look; the paper stays as bright as the look allows."""
+        self.view.colours = colours
+        self.view.update()
+
+    def _show_page(self, page: int) -> None:
+        if self._set is not None and 0 <= page < len(self._set.sheets):
+            self.view.show_sheet(self._set.sheets[page], self._set.style)
+
+
+class SheetView(QWidget):
+    """One sheet as large as there is room."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.colours: Colours = LIGHT
+        self._sheet: Sheet | None = None
+        self._parts: list[tuple[Batch, float, tuple[float, float]]] = []
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setMinimumHeight(self.fontMetrics().height() * 8)
+        self.setAccessibleName(self.tr("The sheet as it prints"))
+
+    def sizeHint(self) -> QSize:  # noqa: N802  # Qt's name
+        """In letters."""
+        return QSize(self.fontMetrics().height() * 24, self.fontMetrics().height() * 18)
+
+    def show_sheet(self, sheet: Sheet, style: str) -> None:
+        """Shows a sheet.
+
+        Args:
+            sheet: as it prints.
+            style: of its dimensions, "iso" or "asme".
+        """
+        self._sheet = sheet
+        self._parts = [(batch(sheet.marks, 1.0), 1.0, (0.0, 0.0))]
+        for placed in sheet.placed:
+            marks = drawing_marks(placed.drawing, placed.scale, style, sheet.paper.group)
+            self._parts.append((batch(marks, placed.scale), placed.scale, placed.at))
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002  # Qt's name and signature
+        """Paints the sheet."""
+        painter = QPainter(self)
+        if self._sheet is not None:
+            paper = self._sheet.paper
+            room = QRectF(self.rect()).adjusted(_ROOM, _ROOM, -_ROOM, -_ROOM)
+            zoom = min(room.width() / paper.width, room.height() / paper.height)
+            left = room.center().x() - paper.width / 2 * zoom
+            foot = room.top() + paper.height * zoom
+            sheet = QRectF(left, room.top(), paper.width * zoom, paper.height * zoom)
+            painter.fillRect(sheet.translated(2, 2), self.colours.colour("line"))
+            painter.fillRect(sheet, self.colours.colour("paper"))
+            painter.setClipRect(sheet)
+            for made, scale, at in self._parts:
+                painter.save()
+                size = zoom * scale
+                painter.setTransform(QTransform(size, 0, 0, -size, left + at[0] * zoom, foot - at[1] * zoom), True)
+                paint(painter, made, self.colours, group=paper.group, pixels_per_paper_mm=zoom, hairline=0.35)
+                painter.restore()
+        painter.end()
+
+
+class SheetWindow(QWidget):
+    """A sheet in a window of its own."""
+
+    def __init__(self, sheets: SheetSet, page: int, colours: Colours) -> None:
+        super().__init__()
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        sheet = sheets.sheets[page]
+        self.setWindowTitle(f"{sheets.title}: {sheet.number} {sheet.title}")
+        self.view = SheetView(self)
+        self.view.colours = colours
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(self.view)
+        self.view.show_sheet(sheet, sheets.style)
+        self.resize(1100, 780)

@@ -1,0 +1,288 @@
+"""The page one works on: the canvas in the middle, findings under it, inputs and boards beside it, all of one piece."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from PySide6.QtCore import QRect, Qt, Signal
+from PySide6.QtWidgets import QSplitter, QTabWidget, QVBoxLayout, QWidget
+
+from shopdraw.editor.boards_panel import BoardsPanel
+from shopdraw.editor.canvas import Canvas
+from shopdraw.editor.entry import Entry
+from shopdraw.editor.field import FormField, beginnings
+from shopdraw.editor.figure import Figure, named_sizes
+from shopdraw.editor.finding_list import boards_of
+from shopdraw.editor.findings_panel import FindingsPanel
+from shopdraw.editor.form_panel import FormPanel
+from shopdraw.editor.hand import Hand
+from shopdraw.editor.job import Worked
+from shopdraw.editor.look import LIGHT, Colours
+from shopdraw.editor.open_piece import OpenPiece
+from shopdraw.editor.proportions_panel import ProportionsPanel
+from shopdraw.editor.scene import Layers
+from shopdraw.editor.sheets_panel import SheetsPanel
+from shopdraw.editor.showing import over_marks, scene_of
+from shopdraw.editor.shown_size import Shown
+from shopdraw.editor.state import Setting, State
+from shopdraw.editor.typed import NotTyped, Typed
+from shopdraw.editor.wish import setting_of
+from shopdraw.editor.working import Working
+from shopdraw.wood.finding import Finding
+
+SIDE_IN_LETTERS = 62
+
+
+class WorkPage(QWidget):
+    """Canvas and panels.
+
+    Signals:
+        said: a sentence for the foot of the window.
+        silence_wished: a finding to be accepted.
+        add_wished: a keyed table that a person wants one more of.
+    """
+
+    said = Signal(str)
+    silence_wished = Signal(object)
+    add_wished = Signal(str)
+
+    def __init__(
+        self, piece: OpenPiece, working: Working, decimal_sign: str, colours: Colours = LIGHT, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.piece = piece
+        self.working = working
+        self.decimal_sign = decimal_sign
+        self._worked_out: tuple[State, Worked] | None = None
+        self._sheets_of: State | None = None
+        self.canvas = Canvas(self)
+        self.hand = Hand(piece, self.canvas)
+        self.hand.decimal_sign = decimal_sign
+        self.entry = Entry(self.canvas)
+        self.findings = FindingsPanel(self, colours)
+        self.form = FormPanel(self)
+        self.boards = BoardsPanel(self)
+        self.proportions = ProportionsPanel(self)
+        self.sheets = SheetsPanel(self)
+        self.side = QTabWidget(self)
+        self.side.setDocumentMode(True)
+        self.side.setAccessibleName(self.tr("Beside the drawing"))
+        for panel, words in (
+            (self.form, self.tr("Sizes")),
+            (self.boards, self.tr("Boards")),
+            (self.proportions, self.tr("Proportions")),
+            (self.sheets, self.tr("Sheets")),
+        ):
+            self.side.addTab(panel, words)
+        self._lay_out()
+        self._join()
+        self.dress(colours)
+
+    @property
+    def layers(self) -> Layers:
+        """What the canvas shows beside the visible lines."""
+        return self.canvas.layers
+
+    def show_layers(self, layers: Layers) -> None:
+        """Shows or hides layers."""
+        self.canvas.show_layers(layers)
+        if self.piece.state.sound:
+            self.canvas.show_over(over_marks(self.piece.state, layers))
+
+    def dress(self, colours: Colours) -> None:
+        """Puts on another look."""
+        self.canvas.colours = colours
+        self.form.sketch.colours = colours
+        self.boards.alone.colours = colours
+        self.sheets.dress(colours)
+        self.findings.dress(colours)
+        self.canvas.update()
+
+    def go_to(self, address: str) -> None:
+        """Shows an input in the form."""
+        self.side.setCurrentWidget(self.form)
+        if not self.form.go_to(address):
+            self.said.emit(self.tr("{address} stands in the file alone").format(address=address))
+
+    def begin_keyed(self, table: str, key: str) -> None:
+        """Begins one more of a keyed table."""
+        shown = self.canvas.scene.shown
+        if shown is not None:
+            settings = beginnings(table, key, shown)
+            if self.piece.set_values(settings, self.tr("Add {name}").format(name=key)):
+                self.go_to(settings[0].address)
+
+    # Inside
+
+    def _lay_out(self) -> None:
+        upright = QSplitter(Qt.Orientation.Vertical)
+        upright.addWidget(self.canvas)
+        upright.addWidget(self.findings)
+        upright.setStretchFactor(0, 1)
+        upright.setSizes([700, self.fontMetrics().height() * 8])
+        upright.setCollapsible(0, False)
+        level = QSplitter(Qt.Orientation.Horizontal)
+        level.addWidget(upright)
+        level.addWidget(self.side)
+        level.setStretchFactor(0, 1)
+        letters = self.fontMetrics().averageCharWidth() * SIDE_IN_LETTERS
+        level.setSizes([1000, letters])
+        level.setCollapsible(0, False)
+        for splitter in (upright, level):
+            splitter.setHandleWidth(5)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(level)
+
+    def _join(self) -> None:
+        self.piece.changed.connect(self._show)
+        self.piece.drafted.connect(self._draft)
+        self.piece.refused.connect(self._refused)
+        self.working.done.connect(self._worked)
+        self.working.failed.connect(self.said)
+        self.hand.said.connect(self.said)
+        self.canvas.board_pointed.connect(self._pointed)
+        self.canvas.board_chosen.connect(self._choose_board)
+        self.canvas.figure_picked.connect(self._type_into)
+        self.entry.typed.connect(self._typed)
+        self.entry.led.connect(self._led)
+        self.form.wished.connect(self._wished)
+        self.form.add_wished.connect(self.add_wished)
+        self.boards.chosen.connect(self._board_chosen)
+        self.findings.chosen.connect(self._finding_chosen)
+        self.findings.set_wished.connect(self._set_right)
+        self.findings.led.connect(self.go_to)
+        self.findings.silence_wished.connect(self.silence_wished)
+        self.proportions.overlay_wished.connect(self._overlay)
+        self.side.currentChanged.connect(lambda _tab: self._show_side(self.piece.state))
+
+    def _show(self, state: State) -> None:
+        if not state.sound:
+            return
+        self._show_canvas(state)
+        self.form.show_state(state, self._shown(), self.boards.board)
+        self._show_side(state)
+        if state.faults:
+            self.findings.model.show_faults(state.faults)
+        self.working.ask(state)
+
+    def _show_side(self, state: State) -> None:
+        """Brings the panel in sight up to date; the others follow when they are turned to."""
+        shown = self.canvas.scene.shown
+        if shown is None or not state.sound:
+            return
+        panel = self.side.currentWidget()
+        if panel is self.boards:
+            self.boards.show_state(state, shown)
+        elif panel is self.proportions:
+            self.proportions.show_state(state, shown)
+        elif panel is self.sheets:
+            self._ask_for_sheets(state)
+
+    def _ask_for_sheets(self, state: State) -> None:
+        """Asks for the sheets of a state, once, when its findings are there (they stand on the cover)."""
+        worked = self._worked_out
+        if worked is None or worked[0] is not state or worked[1].found is None or self._sheets_of is state:
+            return
+        self._sheets_of = state
+        self.sheets.show_waiting()
+        self.working.ask_for_sheets(state, worked[1].found)
+
+    def _draft(self, state: State) -> None:
+        if state.sound:
+            self._show_canvas(state)
+
+    def _show_canvas(self, state: State) -> None:
+        worked = self._worked_out
+        lines = worked[1].views if worked is not None and worked[0] is state else None
+        self.canvas.show_scene(scene_of(state, self.canvas.layers, self.decimal_sign, lines))
+
+    def _worked(self, state: State, worked: Worked) -> None:
+        if state is not self.piece.state:
+            return
+        before = self._worked_out[1] if self._worked_out and self._worked_out[0] is state else Worked()
+        self._worked_out = (state, Worked(worked.views or before.views, before.found if worked.found is None else worked.found))
+        if worked.views is not None and not self.hand.busy:
+            self._show_canvas(state)
+        if worked.found is not None:
+            self.findings.model.show_findings(worked.found)
+            self._show_side(state)
+        if worked.sheets is not None:
+            self.sheets.show_set(worked.sheets)
+
+    def _shown(self) -> Shown:
+        assert self.canvas.scene.shown is not None
+        return self.canvas.scene.shown
+
+    def _pointed(self, board: str) -> None:
+        chosen = {self.boards.board} if self.side.currentWidget() is self.boards and self.boards.board else set()
+        self.canvas.light(frozenset({board} if board else chosen))
+
+    def _choose_board(self, board: str) -> None:
+        if not board:
+            return
+        shown = self.canvas.scene.shown
+        self.side.setCurrentWidget(self.boards)
+        if shown is not None and not self.boards.model.rows:
+            self.boards.show_state(self.piece.state, shown)
+        self.boards.choose(board)
+        self._board_chosen(board)
+
+    def _board_chosen(self, board: str) -> None:
+        self.canvas.show_place(frozenset({board} if board else ()))
+        shown = self.canvas.scene.shown
+        if shown is not None:
+            self.form.show_state(self.piece.state, shown, board)
+
+    def _finding_chosen(self, chosen: object) -> None:
+        assembly = self.piece.state.assembly
+        if isinstance(chosen, Finding) and assembly is not None:
+            self.canvas.show_place(boards_of(chosen, assembly))
+        else:
+            self.canvas.light(frozenset())
+
+    def _type_into(self, figure: Figure, place: QRect) -> None:
+        shown, assembly = self.canvas.scene.shown, self.piece.state.assembly
+        if shown is not None and assembly is not None:
+            self.entry.open_on(figure, place, shown, named_sizes(assembly))
+
+    def _typed(self, figure: Figure, typed: Typed) -> None:
+        if figure.sets is not None and self.piece.set_values(figure.sets(typed), figure.name):
+            self.entry.close_slip()
+
+    def _led(self, address: str) -> None:
+        self.entry.close_slip()
+        self.go_to(address)
+
+    def _wished(self, field: FormField, text: str) -> None:
+        assembly, shown = self.piece.state.assembly, self.canvas.scene.shown
+        if assembly is None or shown is None:
+            return
+        try:
+            setting = setting_of(field, text, shown.unit, named_sizes(assembly))
+        except NotTyped as error:
+            self._not_so(field, str(error))
+            return
+        refused: list[str] = []
+        self.piece.refused.connect(refused.append)
+        done = self.piece.set_values((setting,), field.label)
+        self.piece.refused.disconnect(refused.append)
+        if not done and refused:
+            self._not_so(field, refused[0])
+
+    def _not_so(self, field: FormField, sentence: str) -> None:
+        """Says why a field can't be so, and puts back what holds."""
+        self.form.show_state(self.piece.state, self._shown(), self.boards.board)
+        self.form.complain(field.address, sentence)
+
+    def _set_right(self, setting: Setting) -> None:
+        self.piece.set_values((setting,), self.tr("Mend a finding"))
+
+    def _refused(self, sentence: str) -> None:
+        if self.entry.isVisible():
+            self.entry.complain(sentence)
+        else:
+            self.said.emit(sentence)
+
+    def _overlay(self, name: str) -> None:
+        self.show_layers(replace(self.canvas.layers, overlay=name))

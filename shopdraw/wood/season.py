@@ -124,9 +124,11 @@ class _Carrying:
     def _leant(self, board: Board, lean: Lean, plain: Carried) -> Carried:
         pin = plain.point(lean.pin)
         axis = plain.turn.direction(lean.axis)
-        before = _resting(board.frame.w, lean.axis, subtract(lean.at, lean.pin), lean.offset)
-        facing = plain.turn.direction(board.frame.w)
-        now = _resting(facing, axis, subtract(self.at(lean.at, lean.on, board), pin), lean.offset)
+        planes = _resting(lean.axis, subtract(lean.at, lean.pin), lean.offset)
+        # of the two planes the one that runs with the board's faces at build counts, then and now
+        which = max((0, 1), key=lambda i: abs(dot(planes[i], board.frame.w)))
+        before = planes[which]
+        now = _resting(axis, subtract(self.at(lean.at, lean.on, board), pin), lean.offset)[which]
         started = plain.turn.direction(before)
         degrees = math.degrees(math.atan2(dot(cross(started, now), axis), dot(started, now)))
         if degrees <= 0.0:
@@ -134,13 +136,10 @@ class _Carrying:
         return replace(plain, turn=plain.turn.turned(pin, axis, degrees), opened=degrees)
 
 
-def _resting(facing: Vec3, axis: Vec3, contact: Vec3, offset: float) -> Vec3:
-    """The unit normal of the plane through the contact that passes the pin at the offset.
-
-    Of the two such planes the one that runs with the board's faces counts.
+def _resting(axis: Vec3, contact: Vec3, offset: float) -> tuple[Vec3, Vec3]:
+    """The unit normals of the two planes through the contact that pass the pin at the offset.
 
     Args:
-        facing: the board's own normal.
         contact: from the pin to the point of contact, mm.
     """
     square = subtract(contact, scale(axis, dot(contact, axis)))
@@ -149,8 +148,7 @@ def _resting(facing: Vec3, axis: Vec3, contact: Vec3, offset: float) -> Vec3:
     out = scale(square, 1.0 / size)
     side = cross(axis, out)
     rest = math.sqrt(1.0 - part * part)
-    planes = [add(scale(out, part), scale(side, sign * rest)) for sign in (1.0, -1.0)]
-    return max(planes, key=lambda normal: abs(dot(normal, facing)))
+    return add(scale(out, part), scale(side, rest)), add(scale(out, part), scale(side, -rest))
 
 
 def _kept_sizes(assembly: Assembly) -> frozenset[str]:

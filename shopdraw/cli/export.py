@@ -41,7 +41,21 @@ def _templates(work: Work, folder: Path) -> Sequence[Finding]:
     return write_templates(work, folder)
 
 
-PRODUCERS: Mapping[str, Producer] = {"templates": _templates, "cnc": _cnc, "lists": _lists}
+def _sheets(work: Work, folder: Path) -> Sequence[Finding]:
+    from shopdraw.cli.drawing_files import write_sheets
+
+    return write_sheets(work, folder)
+
+
+def _drawing(work: Work, folder: Path) -> Sequence[Finding]:
+    from shopdraw.cli.drawing_files import write_drawing
+
+    return write_drawing(work, folder)
+
+
+PRODUCERS: Mapping[str, Producer] = {
+    "sheets": _sheets, "templates": _templates, "drawing": _drawing, "cnc": _cnc, "lists": _lists
+}
 """What writes each part; a producer imports its writers when it runs, so that one part doesn't wait for another's."""
 
 

@@ -170,7 +170,7 @@ def _on_slant(places: Places, x: float) -> Feature:
     """A point of the slant: on the side's edge, and in the detail of the top's nose on its bevel."""
     slant = places.assembly.slant
     assert slant is not None
-    share = 0.75
+    share = 0.4
     at = share * slant.run_mm, slant.slant_start_mm + share * slant.rise_mm
     edge = places.sightings.place("slant", (x, *at), (x, *at), ABOVE)
     turn = math.radians(slant.angle_from_level_deg)

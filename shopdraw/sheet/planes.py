@@ -92,7 +92,7 @@ def plane_d(assembly: Assembly) -> CuttingPlane:
     slant = assembly.slant
     assert slant is not None
     c, s = math.cos(math.radians(slant.angle_from_level_deg)), math.sin(math.radians(slant.angle_from_level_deg))
-    along = 0.6 * slant.lid_length_mm
+    along = 0.75 * slant.lid_length_mm
     pin_y, pin_z = slant.hinge_pin_mm
     at = pin_y + along * c, pin_z + along * s
     above, below = slant.lid_thickness_mm, slant.lid_thickness_mm / 2

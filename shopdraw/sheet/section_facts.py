@@ -70,7 +70,7 @@ def _depths(places: Places, writing: Writing) -> Iterator[Fact]:
         if gap > 0.05:
             at = places.extent(runner.id)
             point = places.point(f"{runner.id}:gap", {A: (shoulder + gap / 2, (at.z0 + at.z1) / 2)})
-            words = f"gap {write_length(gap, writing.fit)} at the runner's shoulder, tenon dry"
+            words = f"gap {write_length(gap, writing.fit)}, tenon dry"
             yield note_at(f"gap:{runner.id}", point, words, Rank.CLEARANCE, (A,), board=runner.id)
     yield size_between(front, back, Rank.LEVEL, (A,), side="below", row=2)
 

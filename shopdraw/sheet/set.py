@@ -12,8 +12,8 @@ from shopdraw.sheet.compose_sheet import compose_sheet
 from shopdraw.sheet.cover import cover_sheets
 from shopdraw.sheet.cross_reference import with_references
 from shopdraw.sheet.list_sheet import count_list_sheets, list_sheets
-from shopdraw.sheet.manner import manner_of, title_fields
-from shopdraw.sheet.part_sheet import count_part_sheets, part_sheets
+from shopdraw.sheet.manner import Manner, larger_papers, manner_of, title_fields
+from shopdraw.sheet.part_sheet import NoRoomForPart, count_part_sheets, part_sheets
 from shopdraw.sheet.set_pages import Drawn, drawn_pages
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
@@ -60,7 +60,8 @@ def sheet_set(
     drawn = drawn_pages(assembly, asked, apart=design.drawing.set == "bench")
     manner = drawn.manner
     fields = title_fields(design, manner)
-    parts = count_part_sheets(design, assembly, manner.look, manner.size)
+    shop = _manner_of_parts(design, assembly, manner)
+    parts = count_part_sheets(design, assembly, shop.look, shop.size)
     sign = manner.writing.decimal_sign
     lists = count_list_sheets(cut_list, materials, manner.size, manner.look, sign)
     covers = 1
@@ -75,7 +76,7 @@ def sheet_set(
             for i, page in enumerate(pages)
         ]
         after = covers + 1 + len(drawings)
-        made = part_sheets(design, assembly, manner.look, manner.size, fields, after, count)
+        made = part_sheets(design, assembly, shop.look, shop.size, fields, after, count)
         tables = list_sheets(
             cut_list, materials, manner.size, fields, manner.look, after + len(made), count, sign
         )
@@ -93,8 +94,25 @@ def sheet_set(
     return Set(whole, tuple(layout_findings(drawn)), drawn)
 
 
+def _manner_of_parts(design: Design, assembly: Assembly, manner: Manner) -> Manner:
+    """The manner of the part sheets: the set's paper, or the next larger one on which every part has room.
+
+    Raises:
+        NoRoomForPart: a part has room on no paper of the series.
+    """
+    sizes = larger_papers(manner.size)
+    for size in sizes[:-1]:
+        held = manner.on(size)
+        try:
+            count_part_sheets(design, assembly, held.look, held.size)
+        except NoRoomForPart:
+            continue
+        return held
+    return manner.on(sizes[-1])
+
+
 def layout_findings(drawn: Drawn) -> Iterator[Finding]:
-    """One for each fact or label that found no room, and one where the paper had to be larger."""
+    """One for each fact or label that found no room."""
     for left in drawn.views.done.unplaced:
         yield Finding(
             code="no-room",

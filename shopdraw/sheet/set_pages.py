@@ -60,7 +60,7 @@ def drawn_pages(assembly: Assembly, manner: Manner, *, apart: bool) -> Drawn:
     Args:
         assembly: the piece.
         manner: the paper that is asked for; a larger one of its series is taken only where no scale fits.
-        apart: the plan may stand on a sheet of its own (bench sets).
+        apart: the plan, or each view, may stand on a sheet of its own (bench sets).
     Raises:
         NoRoomForSet: no paper of the series holds the piece at any preferred scale.
     """
@@ -122,14 +122,23 @@ def _arrangement(made: SetViews, manner: Manner, *, apart: bool) -> tuple[Page, 
         return (Page("general-arrangement", "General arrangement", whole_set, marks, printed),)
     if not apart:
         return None
+    alone = {name: stand_on_pages([views[name]], area) for name in ("front", "side", "plan")}
+    plan = alone["plan"]
     beside = _side_by_side(views["front"], views["side"], area, third_angle=third)
-    plan = stand_on_pages([views["plan"]], area)
-    if beside is None or plan is None:
-        return None
-    return (
-        Page("general-arrangement", "General arrangement", beside, marks, printed),
-        Page("plan", "Plan", plan[0], marks, printed),
-    )
+    if plan is not None and beside is not None:
+        return (
+            Page("general-arrangement", "General arrangement", beside, marks, printed),
+            Page("plan", "Plan", plan[0], marks, printed),
+        )
+    pages = [
+        Page(key, f"General arrangement: {name}", held[0], marks, printed)
+        for key, name, held in (
+            ("general-arrangement", "front", alone["front"]), ("right-side", "right side", alone["side"]),
+            ("plan", "plan", alone["plan"]),
+        )
+        if held is not None
+    ]
+    return tuple(pages) if len(pages) == len(alone) else None
 
 
 def _side_by_side(

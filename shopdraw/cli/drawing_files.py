@@ -1,0 +1,68 @@
+"""The sheets of a package as a PDF, and the same sheets as DXF for those who draw on from them."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from shopdraw.cli.refused import refused
+from shopdraw.cli.work import Work
+from shopdraw.lists.buying import materials
+from shopdraw.lists.cut_list import cut_list
+from shopdraw.sheet.part_sheet import NoRoomForPart
+from shopdraw.sheet.set import Set, sheet_set
+from shopdraw.sheet.set_pages import NoRoomForSet
+from shopdraw.trade.table import NotInTable
+from shopdraw.wood.finding import Finding
+from shopdraw.write.dxf import write_dxf
+from shopdraw.write.pdf import write_pdf
+
+VERSIONS = (("R2010", ""), ("R12", "-r12"))
+"""A newer version and the old one that every control reads, with what their files' names end in."""
+
+_last: list[tuple[Work, Set]] = []
+"""The set that was made last: sheets and drawing are often asked for together."""
+
+
+def write_sheets(work: Work, folder: Path) -> tuple[Finding, ...]:
+    """Writes `<stem>-sheets.pdf`.
+
+    Returns:
+        What found no room.
+    Raises:
+        Refused: no paper holds the piece, or the paper that it names isn't known.
+    """
+    made = set_of(work)
+    write_pdf(made.sheets, folder / f"{work.stem}-sheets.pdf")
+    return made.findings
+
+
+def write_drawing(work: Work, folder: Path) -> tuple[Finding, ...]:
+    """Writes `<stem>-drawing-<unit>.dxf` and the same as R12, from the same sheets as the PDF.
+
+    Returns:
+        What found no room.
+    Raises:
+        Refused: as for the sheets.
+    """
+    made = set_of(work)
+    unit = "in" if work.piece.design.piece.units == "inch" else "mm"
+    for version, ending in VERSIONS:
+        write_dxf(made.sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, version)
+    return made.findings
+
+
+def set_of(work: Work) -> Set:
+    """The set of sheets of a piece.
+
+    Raises:
+        Refused: no paper holds the piece, or the paper that it names isn't known.
+    """
+    if not _last or _last[0][0] is not work:
+        design, assembly = work.piece.design, work.assembly
+        buy = materials(assembly, design)
+        try:
+            made = sheet_set(design, assembly, work.findings, cut_list(assembly, design), (buy,))
+        except (NotInTable, NoRoomForSet, NoRoomForPart) as error:
+            raise refused(f"drawing.paper: {error}") from error
+        _last[:] = [(work, made)]
+    return _last[0][1]

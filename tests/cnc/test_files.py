@@ -262,3 +262,14 @@ def test_case_28_rounded_ends_stay_arcs() -> None:
     # two corners of radius 3 take 2 × (1 − π/4) × 9 mm² off the rectangle
     assert area(dado) == pytest.approx((x1 - x0) * (y1 - y0) - 2 * (1 - 3.14159265 / 4) * 9, abs=1e-3)
     assert Corner(*dado.corners[0])
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_no_segment_is_shorter_and_no_arc_tighter_than_a_controller_reads(sample: str) -> None:
+    for made in router_parts(sample):
+        for setting in made.settings:
+            for path in (setting.flat.outline, *outlines(setting.flat.operations)):
+                for here, there in path.pairs():  # type: ignore[union-attr]
+                    chord = ((there.x - here.x) ** 2 + (there.y - here.y) ** 2) ** 0.5
+                    assert chord >= 0.05, made.part.id
+                    assert not here.bulge or chord * (1 + here.bulge**2) / (4 * abs(here.bulge)) >= 0.1

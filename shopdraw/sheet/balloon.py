@@ -23,6 +23,9 @@ CIRCLE = 2.5
 """Diameter of the circle over the label's height."""
 LONGEST = 80.0
 LEAST_LEAN_DEG = 15.0
+_FLAT_ANGLES = (16.0, 164.0, 344.0, 196.0)
+"""As flat as leaders may be: they pass between two balloons."""
+_TURNS = 3
 _AIR = 2.0
 _SIDES = ("right", "above", "left", "below")
 
@@ -44,7 +47,7 @@ class Ballooned:
 
 
 def place_balloons(balloons: Sequence[Balloon], scale: float, around: Bounds, ground: Ground, look: Look) -> Ballooned:
-    """Balloons round a view; the ground gains them.
+    """Balloons round a view, or on free paper within it; the last things to be placed.
 
     Each side is tried in turn for the balloons that are still without a seat; on a side they are ordered along it by
     their targets, and neighbours are swapped while leaders cross.
@@ -108,7 +111,26 @@ def _fill_side(
 def _fill_free_paper(
     waiting: Sequence[Balloon], scale: float, ground: Ground, look: Look
 ) -> tuple[list[Balloon], list[Mark]]:
-    """What no side has room for stands on free paper within the view, as near to its board as it can."""
+    """What no side has room for stands on free paper within the view, as near to its board as it can.
+
+    Where some find no place they have the first choice in the next of a few turns; the best turn counts.
+    """
+    order = list(waiting)
+    best: tuple[list[Balloon], list[Mark]] = (order, [])
+    for _ in range(_TURNS):
+        left, marks = _free_turn(order, scale, Ground(ground), look)
+        if not best[1] or len(left) < len(best[0]):
+            best = (left, marks)
+        if not left:
+            break
+        order = [*left, *(balloon for balloon in order if balloon not in left)]
+    return best
+
+
+def _free_turn(
+    waiting: Sequence[Balloon], scale: float, ground: Ground, look: Look
+) -> tuple[list[Balloon], list[Mark]]:
+    """One turn in a given order: those without a place, and the marks of the others."""
     marks: list[Mark] = []
     left: list[Balloon] = []
     for balloon in waiting:
@@ -128,7 +150,7 @@ def _free_seats(balloon: Balloon, scale: float, look: Look) -> Iterator[tuple[Ba
     radius = _radius(balloon, look)
     for length in LENGTHS:
         for target in (balloon.target, *balloon.also):
-            for angle in ANGLES:
+            for angle in (*ANGLES, *_FLAT_ANGLES):
                 c, s = math.cos(math.radians(angle)), math.sin(math.radians(angle))
                 at = target[0] * scale + (radius + length) * c, target[1] * scale + (radius + length) * s
                 yield replace(balloon, target=target, also=()), _Seat(at, "right" if c > 0 else "left")

@@ -15,6 +15,8 @@ from shopdraw.sheet.view import ComposedView
 
 BETWEEN = 9.0
 """From the lower board's reference edge to what stands between the two."""
+CLEAR = 3.0
+"""From what stands over the lower board to what stands under the upper one."""
 _LEAST_LINE = 1.5
 
 
@@ -28,7 +30,8 @@ def join_pair(upper: ComposedView, lower: ComposedView, lower_width: float, look
         look: heights and distances.
     """
     scale = upper.scale
-    edge = upper.room[1] - BETWEEN
+    over = max(0.0, lower.room[3] - lower_width * scale)
+    edge = upper.room[1] - max(BETWEEN, over + CLEAR)
     by = edge - lower_width * scale
     shift = (0.0, by / scale)
     marks = [*upper.drawing.marks, *(moved(mark, shift) for mark in lower.drawing.marks)]

@@ -40,7 +40,8 @@ class ComposedCell:
 
 
 def compose_cell(
-    cell: Cell, assembly: Assembly, figures: Mapping[str, str], scale: float, look: Look, *, third_angle: bool
+    cell: Cell, assembly: Assembly, figures: Mapping[str, str], scale: float, look: Look, *, third_angle: bool,
+    keyed: bool = False,
 ) -> ComposedCell:
     """Places all that a cell tells.
 
@@ -51,18 +52,34 @@ def compose_cell(
         scale: 0.2 for 1:5.
         look: heights and distances.
         third_angle: which side the edge and end views stand on.
+        keyed: leaders carry letters, and the heading says what each stands for: for small paper.
     """
     facts = cell_facts(cell, assembly)
+    letters = _letters(facts, figures) if keyed else {}
+    said = tuple(dict.fromkeys(f"{letter}: {figures[fact]}" for fact, letter in letters.items()))
+    figures = {**figures, **letters}
     views = {face: _view(cell, face, facts[face], figures, scale, look) for face in needed_views(cell)}
     if cell.mirrored:
         views[Face.FACE] = _pair(cell, views[Face.FACE], figures, scale, look)
     left_out = [entry for view in views.values() for entry in view.unplaced]
     standing = _stood(views, third_angle)
     x0, y0, x1, y1 = united([s.box for s in standing])
-    lines = heading_lines(cell, assembly, _told_in_words(left_out, facts, figures))
+    lines = (*heading_lines(cell, assembly, _told_in_words(left_out, facts, figures)), *said)
     marks, width, height = _heading(lines, max(x1 - x0, _LEAST_WIDTH), look)
     moved = tuple(Standing(s.view, (s.at[0] - x0, s.at[1] - y1 - height - _UNDER_HEADING)) for s in standing)
     return ComposedCell(cell, moved, marks, max(x1 - x0, width), height + _UNDER_HEADING + (y1 - y0))
+
+
+def _letters(facts: Mapping[Face, Sequence[Fact]], figures: Mapping[str, str]) -> dict[str, str]:
+    """A letter for each note of a cell; notes of the same words share one."""
+    by_words: dict[str, str] = {}
+    found: dict[str, str] = {}
+    for told in facts.values():
+        for fact in told:
+            if fact.kind == "note":
+                letter = by_words.setdefault(figures[fact.id], chr(ord("a") + len(by_words) % 26))
+                found[fact.id] = letter
+    return found
 
 
 def _view(

@@ -51,12 +51,15 @@ def pages_of(cells: Sequence[ComposedCell], area: FreeArea) -> tuple[tuple[CellA
     return tuple(pages)
 
 
-def stretches(cells: Sequence[Cell], scales: Sequence[Scale], area: FreeArea, look: Look) -> tuple[Stretch, ...]:
+def stretches(
+    cells: Sequence[Cell], scales: Sequence[Scale], small_enough: float, area: FreeArea, look: Look
+) -> tuple[Stretch, ...]:
     """Which cells share a scale: groups together or apart, whatever takes fewest sheets, larger scales first.
 
     Args:
         cells: in order.
         scales: that may be used, largest first.
+        small_enough: ratio below which a scale is used only for cells that fit at no larger one.
         area: free area of each sheet.
         look: heights and distances.
     Returns:
@@ -68,7 +71,7 @@ def stretches(cells: Sequence[Cell], scales: Sequence[Scale], area: FreeArea, lo
             groups[-1].append(cell)
         else:
             groups.append([cell])
-    rooms = {(cell.id, scale.name): _room(cell, scale.ratio, look) for cell in cells for scale in scales}
+    rooms = {(cell.id, scale.name): _least_room(cell, scale.ratio, look, area) for cell in cells for scale in scales}
     best: list[tuple[float, tuple[Stretch, ...]] | None] = [(0.0, ())]
     for end in range(1, len(groups) + 1):
         found: tuple[float, tuple[Stretch, ...]] | None = None
@@ -77,10 +80,14 @@ def stretches(cells: Sequence[Cell], scales: Sequence[Scale], area: FreeArea, lo
             if before is None:
                 continue
             held = tuple(cell for group in groups[start:end] for cell in group)
+            fitting = False
             for scale in scales:
+                if fitting and scale.ratio < small_enough:
+                    break
                 count = _count([rooms[cell.id, scale.name] for cell in held], area)
                 if count is None:
                     continue
+                fitting = True
                 price = before[0] + count - WORTH * len(held) * math.log2(scale.ratio) / len(cells)
                 if found is None or price < found[0] - 1e-9:
                     found = (price, (*before[1], Stretch(held, scale)))
@@ -100,25 +107,34 @@ def _count(rooms: Sequence[tuple[float, float]], area: FreeArea) -> int | None:
     return pages
 
 
-def _room(cell: Cell, scale: float, look: Look) -> tuple[float, float]:
+def fits_alone(width: float, height: float, area: FreeArea) -> bool:
+    """Whether a cell finds a place on an empty page."""
+    return bool(_fill([(width, height)], area))
+
+
+def _least_room(cell: Cell, scale: float, look: Look, area: FreeArea) -> tuple[float, float]:
+    """About how much paper a cell takes; with letters at its leaders where it wouldn't fit a page with words."""
+    room = _room(cell, scale, look)
+    return room if fits_alone(*room, area) else _room(cell, scale, look, keyed=True)
+
+
+def _room(cell: Cell, scale: float, look: Look, *, keyed: bool = False) -> tuple[float, float]:
     """About how much paper a cell takes: its views and the rows round them."""
     board = cell.board
     views = needed_views(cell)
     band = look.first_row + look.next_row + 3 * look.figure
-    width = board.length * scale + 2 * band + _beside(cell, look)
+    width = board.length * scale + 2 * band + (0.0 if keyed else _beside(cell, look))
     tall = board.width * scale * (2 if cell.mirrored else 1) + 1.8 * band + (band if cell.mirrored else 0.0)
     for face in views:
         if face in (Face.FOOT, Face.HEAD):
-            width += (
-                board.thickness * scale
-                + 1.5 * band
-                + max(words_size(note.words, look.figure)[0] for note in cell.notes if note.view is face)
-            )
+            said = max(words_size(note.words, look.figure)[0] for note in cell.notes if note.view is face)
+            width += board.thickness * scale + 1.5 * band + (0.0 if keyed else said)
         elif face in (Face.NEAR, Face.FAR):
             tall += board.thickness * scale + 1.6 * band + BETWEEN_VIEWS
         elif face is Face.BACK:
             tall += board.width * scale + 1.6 * band + BETWEEN_VIEWS
     lines = 3 + len(cell.parts) * bool(cell.varies) + len(cell.sizes.fit_lines())
+    lines += len({note.words for note in cell.notes}) if keyed else 0
     return max(width, 120.0), tall + 1.7 * look.figure * lines + look.balloon
 
 

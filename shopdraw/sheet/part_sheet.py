@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
@@ -13,13 +14,13 @@ from shopdraw.sheet.caution_note import ABOVE_BLOCK, INSET, LEAST_BESIDE, WIDE_S
 from shopdraw.sheet.cell import Cell, cells
 from shopdraw.sheet.cell_fact import cell_facts, moved_to, overall_facts
 from shopdraw.sheet.cell_heading import stock_words
-from shopdraw.sheet.cell_view import compose_cell, shifted
+from shopdraw.sheet.cell_view import ComposedCell, compose_cell, shifted
 from shopdraw.sheet.compose_sheet import compose_sheet
 from shopdraw.sheet.fact import Fact
 from shopdraw.sheet.figure import Writing, write_figures
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.manner import manner_of
-from shopdraw.sheet.part_page import CellAt, pages_of, stretches
+from shopdraw.sheet.part_page import CellAt, Stretch, fits_alone, pages_of, stretches
 from shopdraw.sheet.title_block import WIDTH, TitleFields
 from shopdraw.sheet.wrap import PITCH, wrapped
 from shopdraw.trade.cautions import cautions_for
@@ -37,8 +38,9 @@ KEY = (
 )
 MOST_STOCKS = 2
 """Stocks that the title block names."""
-LARGEST, SMALL_ENOUGH = 1.0, 0.2
-"""Part sheets are drawn at these scales and between them; smaller only where a part doesn't fit else."""
+LARGEST = 1.0
+SMALL_ENOUGH = {"large": 0.2, "medium": 0.1, "small": 0.1}
+"""Part sheets are drawn between full size and this, by group of paper; smaller only where a part doesn't fit else."""
 
 
 class NoRoomForPart(ValueError):
@@ -86,15 +88,15 @@ def part_pages(
     """Cells on pages, at the scales that take fewest sheets."""
     every = cells(assembly, writing)
     allowed = [scale for scale in scales if scale.ratio <= LARGEST]
-    usual = [scale for scale in allowed if scale.ratio >= SMALL_ENOUGH]
     area = _area(size, look)
     figures = write_figures(facts_of(every, assembly), writing)
     made: list[PartPage] = []
-    for stretch in stretches(every, usual, area, look) or stretches(every, allowed, area, look):
+    held = stretches(every, allowed, SMALL_ENOUGH[look.group], area, look)
+    for stretch in held or (Stretch(every, allowed[-1]),):
         start = allowed.index(stretch.scale)
         for scale in allowed[start:]:
             composed = [
-                compose_cell(cell, assembly, figures, scale.ratio, look, third_angle=third_angle)
+                _composed(cell, assembly, figures, scale.ratio, look, area, third_angle=third_angle)
                 for cell in stretch.cells
             ]
             pages = pages_of(composed, area)
@@ -108,6 +110,17 @@ def part_pages(
                 f"{allowed[-1].name}; a larger paper is needed"
             )
     return tuple(made)
+
+
+def _composed(
+    cell: Cell, assembly: Assembly, figures: Mapping[str, str], scale: float, look: Look, area: FreeArea,
+    *, third_angle: bool,
+) -> ComposedCell:
+    """A cell with words at its leaders, or with letters where it is too large for a page else."""
+    made = compose_cell(cell, assembly, figures, scale, look, third_angle=third_angle)
+    if fits_alone(made.width, made.height, area):
+        return made
+    return compose_cell(cell, assembly, figures, scale, look, third_angle=third_angle, keyed=True)
 
 
 def facts_of(every: tuple[Cell, ...], assembly: Assembly) -> tuple[Fact, ...]:

@@ -276,14 +276,15 @@ def _pocket(
     places: dict[str, list[tuple[float, float]]],
     step: float,
 ) -> None:
-    """Both extents of a pocket must follow: from the board's own edges, from figures, or from one of these and words."""
+    """Both extents of a pocket must follow: from the board's edges, from figures, or from one of these and words."""
     u0, v0, u1, v1 = sides.values()
     across = sorted((_from_edge(board, v0), _from_edge(board, v1)))
     for way, (low, high), whole in (("along", (u0, u1), board.length), ("across", across, board.width)):
         at_low = low < 1e-3 or _placed(low, way, places, step)
         at_high = high > whole - 1e-3 or _placed(high, way, places, step)
         size = any(_holds(t, (high - low,), step) for t in told)
-        assert (at_low and at_high) or ((at_low or at_high) and size), f"{where}: {way} {sides} from {told} and {places}"
+        follows = (at_low and at_high) or ((at_low or at_high) and size)
+        assert follows, f"{where}: {way} {sides} from {told} and {places}"
     through = cut.start + cut.depth >= board.thickness - 1e-3
     assert through or any(_holds(t, (cut.depth,), step) for t in told), f"{where}: depth {cut.depth} not in {told}"
 
@@ -317,10 +318,33 @@ _OTHER_WORDS = {"dovetail": ("socket", "tail")}
 
 
 def words_for(name: str, cell: Cell, drawing: Drawing, cut: Cut, index: int) -> list[str]:
-    """The notes of a view that name a cut's kind."""
+    """The notes of a view that name a cut's kind, and whose leader ends at it or that speak for several."""
     kind = cut.kind.replace("-", " ")
     kinds = _OTHER_WORDS.get(kind, (kind,))
-    return [m.words for m in drawing.marks if isinstance(m, Text) and any(k in m.words for k in kinds)]
+    found = []
+    for text, tip in notes_of(drawing):
+        if any(k in text for k in kinds) and (re.match(r"\d+ × ", text) or _belongs(tip, cut)):
+            found.append(text)
+    return found
+
+
+def notes_of(drawing: Drawing) -> list[tuple[str, tuple[float, float]]]:
+    """Words at leaders with the point that the leader goes to: the line from it stands before its shelf and its end."""
+    marks = drawing.marks
+    return [
+        (mark.words, marks[i - 3].start)
+        for i, mark in enumerate(marks)
+        if isinstance(mark, Text) and mark.meaning is Meaning.SIZE and isinstance(marks[i - 3], Line)
+    ]
+
+
+def _belongs(tip: tuple[float, float], cut: Cut) -> bool:
+    """Whether a leader ends within a cut that its view shows square; in any other view the kind must do."""
+    if cut.face not in (Face.FACE, Face.BACK):
+        return True
+    x0, y0, x1, y1 = bounds(cut.outline)
+    y = -tip[1] if cut.face is Face.BACK and tip[1] < 0 else tip[1]
+    return x0 - 1e-6 <= tip[0] <= x1 + 1e-6 and y0 - 1e-6 <= y <= y1 + 1e-6
 
 
 def test_a_cell_of_a_varying_size_has_six_lines_at_most() -> None:

@@ -136,7 +136,7 @@ def _layers(made: Sequence[RouterPart]) -> Table:
         Column("file"),
         Column("layer"),
         Column("verb"),
-        Column("depth", "mm", 3),
+        Column("depth", "mm", 4),
         Column("depth", "in", 4),
         Column("what for"),
         Column("largest cutter"),

@@ -42,7 +42,7 @@ def cut_list(assembly: Assembly, design: Design, *, exact: bool = False) -> Tabl
     )
     rows = [_row(part, sizes, design) for part in parts(assembly.boards)]
     if exact:
-        columns += tuple(Column(f"exact {head}", "mm", 3) for head in ("thickness", "width", "length"))
+        columns += tuple(Column(f"exact {head}", "mm", 4) for head in ("thickness", "width", "length"))
         rows = [
             (*row, part.first.thickness, part.first.width, part.first.length)
             for row, part in zip(rows, parts(assembly.boards), strict=True)

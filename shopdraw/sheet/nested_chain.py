@@ -83,7 +83,9 @@ def _made(sizes: Sequence[float], total: int, step: Fraction) -> tuple[int, ...]
     if not sizes:
         return () if total == 0 else None
     exact = [exact_mm(size) for size in sizes]
-    shift = (total * step - sum(exact, Fraction(0))) / len(exact)
+    whole = sum(exact, Fraction(0))
+    # Sizes that make the total as they are stay as they are: a hair off a whole step would close its next one to them.
+    shift = (total * step - whole) / len(exact) if steps_in(whole, step) != total else Fraction(0)
     if any(size + shift < 0 for size in exact):
         return None
     links = round_chain([size + shift for size in exact], step).links

@@ -196,9 +196,8 @@ def _support(bench: Bench, plan: Plan, hand: str, shelf: Blank) -> None:
         bench.hardware.append(Hardware(f"screw:{kicker.id}", "wood screw", 2, (kicker.id, shelf.id)))
     elif room < 0:
         underside = plan.writing - plan.stocks.of("shelf").thickness
-        # the shelf shrinks towards its front, the bar doesn't
-        end = plan.usable + 1.0 + plan.season.loss(plan.usable, plan.stocks.of("shelf"))
-        notch = Box(bay0, bay1, -1.0, end, underside, underside - room)
+        # It runs out behind: a wall that thin would break away.
+        notch = Box(bay0, bay1, -1.0, plan.depth, underside, underside - room)
         shelf.sink_box("notch", notch, "+z", id=f"notch:{shelf.id}:{bar.id}", purpose=f"room over {bar.name}")
 
 

@@ -127,14 +127,14 @@ def dovetailed_top(bench: Bench, plan: Plan, top: Blank, sides: tuple[Blank, Bla
             purpose=f"tails into {side.name}, 1:{tails.slope:g}",
         )
         depth = plan.stocks.of("top").thickness
-        for outline in outlines:
+        for number, outline in enumerate(outlines, start=1):
             socket = _in_plane(side.frame, outline, (1, 2), plan.height)
             side.sink(
                 "dovetail",
                 Face.HEAD,
                 socket,
                 floor=plan.height - plan.foot - depth,
-                id=cut_id,
+                id=f"{cut_id}.{number}",
                 purpose="tail of the top, square by chisel",
             )
         bench.joints.append(

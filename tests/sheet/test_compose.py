@@ -257,3 +257,13 @@ def test_figures_of_neighbours_never_read_as_one():
     ]
     for one, two in itertools.combinations(boxes, 2):
         assert not Box(one.x, one.y, one.along + 1.5, one.across, one.cos, one.sin).meets_box(two)
+
+
+def test_a_millimetre_more_width_moves_no_height_by_more_than_a_row():
+    points = [0, 120, 140, 420, 440, 460, 900]
+    facts = [height(p, q, chain="c") for p, q in itertools.pairwise(points)]
+    facts += [height(0, 900, rank=Rank.OVERALL), height(0, 440, rank=Rank.LEVEL)]
+    before, after = by_id(composed(facts, width=600.0)), by_id(composed(facts, width=601.0))
+    assert set(before) == set(after)
+    for fact, dimension in before.items():
+        assert math.dist(dimension.words_at, after[fact].words_at) * SCALE <= ISO.next_row

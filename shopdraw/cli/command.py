@@ -173,7 +173,12 @@ def _facts(words: argparse.Namespace) -> int:
 
 
 def _export(words: argparse.Namespace) -> int:
+    import signal
+
     from shopdraw.cli.export import export
+
+    # Told to end, it ends as Ctrl+C would end it: the half-written package is taken away first.
+    signal.signal(signal.SIGTERM, signal.default_int_handler)
 
     chosen = set(words.only or KINDS_OF_OUTPUT)
     return export(words.file, words.folder, tuple(kind for kind in KINDS_OF_OUTPUT if kind in chosen))

@@ -90,22 +90,25 @@ class SheetJob:
         parts: each once.
         stock: kinds of sheets, each once; without defects.
         kerf: what the saw takes, mm.
-        trim: cut off each of the four edges first (saw kerf within it), mm.
+        trim: cut off each edge along the grain first (saw kerf within it), mm.
+        end_trim: cut off each end; None for as much as off the edges.
     """
 
     parts: tuple[Wanted, ...]
     stock: tuple[Piece, ...]
     kerf: float
     trim: float = 0.0
+    end_trim: float | None = None
 
     def __post_init__(self) -> None:
-        _check(self.parts, self.stock, self.kerf, self.trim)
+        _check(self.parts, self.stock, self.kerf, min(self.trim, self.trim if self.end_trim is None else self.end_trim))
         if any(piece.defects for piece in self.stock):
             raise BadJob("a sheet with defects; cut it down to clear pieces and list these as offcuts")
 
     def clear(self, piece: Piece) -> tuple[float, float, float, float]:
         """What of a sheet may be used: x0, y0, x1, y1, mm."""
-        return self.trim, self.trim, piece.length - self.trim, piece.width - self.trim
+        ends = self.trim if self.end_trim is None else self.end_trim
+        return ends, self.trim, piece.length - ends, piece.width - self.trim
 
 
 Job = BoardJob | SheetJob

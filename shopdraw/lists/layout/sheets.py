@@ -19,10 +19,12 @@ POLISH = 40
 """Attempts made even when the first one costs no more than the bound: for a larger offcut."""
 RESTARTS = 160
 """Attempts from nothing before the best answer is repaired, unless they use up a third of the work."""
-WORK = 6_000_000
-"""Columns and strips looked at in all: the search's own end, the same on every machine; some two seconds."""
+REPAIRS_EACH = 40
+"""Repairs for each part: with few parts there is soon nothing new to try."""
+WORK = 4_000_000
+"""Columns and strips looked at in all: the search's own end, the same on every machine; one or two seconds."""
 MOST_SEEN = 20_000
-MOST_CHOICES = 1_200
+MOST_CHOICES = 700
 """Sheets among which the best choice is sought: the fullest."""
 
 Cut = tuple[CutSheet, ...]
@@ -48,8 +50,10 @@ class SheetSearch:
             if (self._over and number >= POLISH) or self._work > WORK / 3:
                 break
             self._restart(number)
-        while not self._over and self.best is not None:
+        repairs = REPAIRS_EACH * self._problems[0].number
+        while repairs and not self._over and self.best is not None:
             self._repair()
+            repairs -= 1
         if not self._reached and self.best is not None and not self.hurried:
             self._choose()
         return self.best

@@ -1,0 +1,164 @@
+"""Layouts drawn: each board and sheet with its parts white, its offcuts hatched and its cuts numbered in order."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from shopdraw.drawing.letters import text_width
+from shopdraw.drawing.mark import Area, Arrow, Hatching, Line, Mark, Meaning, Text
+from shopdraw.drawing.sheet import Drawing
+from shopdraw.lists.layout.answer import CutUp, Laid, Layout, Offcut, SawCut
+from shopdraw.lists.layout.layout_table import numbered
+from shopdraw.lists.layout.plan import StockPlan
+from shopdraw.lists.size import Sizes, sizes_of
+from shopdraw.piece.design import Design
+from shopdraw.piece.shop import Shop
+from shopdraw.shape.path import polygon
+
+_LABEL_HEIGHTS = (3.5, 2.5, 1.8)
+_SIZE_HEIGHT = 1.8
+_CUT_HEIGHT = 1.8
+_LEADING = 1.5
+_GAP = 0.8
+_PITCH = 2.5
+"""All paper mm."""
+_Box = tuple[float, float, float, float]
+
+
+def layout_drawings(plans: Sequence[StockPlan], design: Design, shop: Shop, scale: float) -> list[Drawing]:
+    """One drawing for each board or sheet, grain from left to right, at true size.
+
+    Args:
+        plans: of the piece's stocks.
+        design: for how sizes are written.
+        shop: which offcuts are worth their size on the drawing.
+        scale: at which they will stand on paper: words are chosen to fit at that scale.
+    """
+    sizes = sizes_of(design)
+    drawings: list[Drawing] = []
+    for place, plan in enumerate(plans, 1):
+        cut_up = list(numbered(plan))
+        for number, layout, cut in cut_up:
+            title = (
+                f"{plan.name}: {number} of {len(cut_up)}, {cut.piece.id}, "
+                f"{sizes.words(cut.piece.width, sizes.rough)} × {sizes.words(cut.piece.length, sizes.rough)}"
+            )
+            picture = _Picture(layout, cut, sizes, shop, scale)
+            drawings.append(Drawing(f"layout.{place}.{number}", title, picture.marks()))
+    return drawings
+
+
+class _Picture:
+    """The marks of one board or sheet."""
+
+    def __init__(self, layout: Layout, cut: CutUp, sizes: Sizes, shop: Shop, scale: float) -> None:
+        self._layout, self._cut, self._sizes, self._shop = layout, cut, sizes, shop
+        self._mm = 1.0 / scale
+        """A paper millimetre in the drawing."""
+        self._labels = {part.id: part.label or part.id for part in layout.job.parts}
+
+    def marks(self) -> tuple[Mark, ...]:
+        """Offcuts first, then parts, the piece's edge, cuts' numbers and the grain's arrow."""
+        piece = self._cut.piece
+        found: list[Mark] = []
+        for offcut in self._cut.offcuts:
+            found += self._offcut(offcut)
+        for laid in self._cut.laid:
+            found += self._part(laid)
+        for start, end in piece.defects:
+            found += _cross((start, 0.0, end, piece.width))
+        found += _edges((0.0, 0.0, piece.length, piece.width), Meaning.VISIBLE, "")
+        for number, saw in enumerate(self._cut.cuts, 1):
+            found.append(self._number(number, saw))
+        found += self._grain()
+        return tuple(found)
+
+    def _part(self, laid: Laid) -> list[Mark]:
+        box = (laid.x, laid.y, laid.x + laid.length, laid.y + laid.width)
+        size = f"{self._sizes.words(min(laid.width, laid.length) if laid.turned else laid.width)}"
+        length, width = (laid.width, laid.length) if laid.turned else (laid.length, laid.width)
+        size = f"{_bare(self._sizes, width)} × {_bare(self._sizes, length)}"
+        lines = [self._labels[laid.part], size + (", turned" if laid.turned else "")]
+        return [*_edges(box, Meaning.VISIBLE, laid.part), *self._words(box, lines, laid.part)]
+
+    def _words(self, box: _Box, lines: Sequence[str], board: str) -> list[Mark]:
+        """Label and size in the middle of a box, upright or along its longer side, as large as they fit."""
+        wide, high = (box[2] - box[0]) / self._mm, (box[3] - box[1]) / self._mm
+        turned = wide < high
+        along, across = (high, wide) if turned else (wide, high)
+        angle = 90.0 if turned else 0.0
+        for height in _LABEL_HEIGHTS:
+            if text_width(lines[0], height) > along - 2 * _GAP or height > across - 2 * _GAP:
+                continue
+            second = height + _LEADING * _SIZE_HEIGHT
+            both = len(lines) > 1 and text_width(lines[1], _SIZE_HEIGHT) <= along - 2 * _GAP and second <= across - 2 * _GAP
+            whole = second if both else height
+            found: list[Mark] = [self._text(box, whole / 2 - height, lines[0], height, angle, board)]
+            if both:
+                found.append(self._text(box, -whole / 2, lines[1], _SIZE_HEIGHT, angle, board))
+            return found
+        height = max(0.8, min(_LABEL_HEIGHTS[-1], across * 0.8))
+        return [self._text(box, -height / 2, lines[0], height, angle, board)]
+
+    def _text(self, box: _Box, above: float, words: str, height: float, angle: float, board: str) -> Text:
+        """Words whose baseline lies so much above the box's middle, paper mm, seen the way they are read."""
+        x, y = (box[0] + box[2]) / 2, (box[1] + box[3]) / 2
+        at = (x - above * self._mm, y) if angle else (x, y + above * self._mm)
+        return Text(at, words, height, "middle", angle, board=board)
+
+    def _offcut(self, offcut: Offcut) -> list[Mark]:
+        box = (offcut.x, offcut.y, offcut.x + offcut.length, offcut.y + offcut.width)
+        habit = self._shop.habit
+        kept = offcut.length >= habit.least_offcut_length and offcut.width >= habit.least_offcut_width
+        words: list[Mark] = []
+        clear: tuple[_Box, ...] = ()
+        if kept:
+            told = f"{_bare(self._sizes, offcut.width)} × {_bare(self._sizes, offcut.length)}"
+            words = self._words(box, [told], "")
+            clear = tuple(self._room(word) for word in words if isinstance(word, Text))
+        outline = polygon(((box[0], box[1]), (box[2], box[1]), (box[2], box[3]), (box[0], box[3])))
+        return [Area(outline, (), Hatching("lines", 45.0, _PITCH), clear=clear), *_edges(box, Meaning.BEHIND, ""), *words]
+
+    def _room(self, word: Text) -> _Box:
+        half = (text_width(word.words, word.height) / 2 + _GAP) * self._mm
+        low, high = _GAP * self._mm, (word.height + _GAP) * self._mm
+        x, y = word.at
+        return (x - high, y - half, x + low, y + half) if word.angle_deg else (x - half, y - low, x + half, y + high)
+
+    def _number(self, number: int, saw: SawCut) -> Text:
+        """A cut's number at its beginning, just beyond the kerf's near side."""
+        gap = _GAP / 2 * self._mm
+        if saw.way == "rip":
+            return Text((saw.start + gap, saw.at - gap - _CUT_HEIGHT * self._mm), str(number), _CUT_HEIGHT)
+        return Text((saw.at - gap, saw.start + gap), str(number), _CUT_HEIGHT, "right")
+
+    def _grain(self) -> list[Mark]:
+        """An arrow above the piece along its grain."""
+        piece = self._cut.piece
+        y = piece.width + 3.0 * self._mm
+        length = min(piece.length / 3, 40.0 * self._mm)
+        return [
+            Line((0.0, y), (length, y), Meaning.SIZE),
+            Arrow((length, y), 0.0, 2.5, 0.8),
+            Text((length + 2.0 * self._mm, y - 0.9 * self._mm), "grain", _SIZE_HEIGHT),
+        ]
+
+
+def _bare(sizes: Sizes, size_mm: float) -> str:
+    """A size without its unit."""
+    return sizes.words(size_mm).removesuffix(f" {sizes.unit}")
+
+
+def _edges(box: _Box, meaning: Meaning, board: str) -> list[Mark]:
+    x0, y0, x1, y1 = box
+    corners = ((x0, y0), (x1, y0), (x1, y1), (x0, y1))
+    return [Line(corners[i - 1], corners[i], meaning, board) for i in range(4)]
+
+
+def _cross(box: _Box) -> list[Mark]:
+    """A defect: crossed out."""
+    x0, y0, x1, y1 = box
+    return [
+        Line((x0, y0), (x1, y1), Meaning.BEHIND), Line((x0, y1), (x1, y0), Meaning.BEHIND),
+        *_edges(box, Meaning.BEHIND, ""),
+    ]  # fmt: skip

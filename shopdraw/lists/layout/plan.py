@@ -1,0 +1,203 @@
+"""From a piece and a shop to layouts: which parts of which stock lie on which board or sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from shopdraw.lists.layout.answer import Layout, Misfit
+from shopdraw.lists.layout.glue_up import GlueUp, glue_up
+from shopdraw.lists.layout.job import BoardJob, Piece, SheetJob, Wanted
+from shopdraw.lists.layout.lay_out import NoLayout, lay_out
+from shopdraw.lists.layout.yard import Supply, boards_for, sheets_for
+from shopdraw.lists.rough import ALLOWANCES, Kind, trade_name
+from shopdraw.piece.design import Design
+from shopdraw.piece.shop import Shop
+from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Board, Stock
+
+_NEAR = 1e-6
+_FRONT = "drawer.front"
+
+
+@dataclass(frozen=True, slots=True)
+class Panel:
+    """A board of the piece that is glued up.
+
+    Attributes:
+        label: of the board.
+        name: of the board.
+        glue_up: the boards before.
+        width: finished, mm.
+    """
+
+    label: str
+    name: str
+    width: float
+    glue_up: GlueUp
+
+
+@dataclass(frozen=True, slots=True)
+class StockPlan:
+    """How one stock of a piece is cut.
+
+    Attributes:
+        stock: the stock.
+        name: as a yard knows it.
+        supply: what it may be cut from.
+        layouts: one, or one for each width of board.
+        panels: boards that are glued up.
+        misfits: what fits nowhere, or can't be cut whole.
+    """
+
+    stock: Stock
+    name: str
+    supply: Supply
+    layouts: tuple[Layout, ...]
+    panels: tuple[Panel, ...] = ()
+    misfits: tuple[Misfit, ...] = ()
+
+    @property
+    def cost(self) -> float:
+        """Money, or square metres bought."""
+        return sum(layout.cost for layout in self.layouts)
+
+    @property
+    def bound(self) -> float:
+        """No layout with these cuts costs less."""
+        return sum(layout.bound for layout in self.layouts)
+
+
+def plans(assembly: Assembly, design: Design, shop: Shop) -> tuple[StockPlan, ...]:
+    """Layouts for every stock of a piece, in the order of its boards."""
+    by_stock: dict[Stock, list[Board]] = {}
+    for board in assembly.boards:
+        by_stock.setdefault(_as_bought(board.stock), []).append(board)
+    return tuple(
+        (_sheet_plan if stock.kind == "sheet" else _board_plan)(stock, boards, design, shop)
+        for stock, boards in by_stock.items()
+    )
+
+
+def _as_bought(stock: Stock) -> Stock:
+    """Stocks that are bought as one thing are laid out together."""
+    return replace(stock, name=trade_name(stock), coefficient=0.0, density=0.0, measured=True)
+
+
+def _sheet_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Shop) -> StockPlan:
+    supply = sheets_for(boards[0].stock, shop, design)
+    more = ALLOWANCES[Kind.SHEET]
+    banks = _banks(boards)
+    wanted = tuple(
+        Wanted(board.id, board.length + more.length, board.width + more.width, strip=banks.get(board.id, ""),
+               label=board.label)
+        for board in boards
+    )
+    job = SheetJob(wanted, supply.pieces, shop.saw.kerf, shop.saw.edge_trim)
+    layouts, misfits = _laid_out([job])
+    return StockPlan(stock, trade_name(stock), supply, layouts, misfits=misfits)
+
+
+def _board_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Shop) -> StockPlan:
+    """Solid wood: by width of board, and all widths at once with narrow parts ripped from wide boards; the cheaper."""
+    del design
+    supply = boards_for(stock, shop)
+    panels = tuple(_panels(boards, supply))
+    wanted = tuple(_parts(boards, panels))
+    by_width = _laid_out(_class_jobs(wanted, supply, shop))
+    at_once = _laid_out([_ripped(wanted, supply, shop)])
+    layouts, misfits = min((by_width, at_once), key=lambda one: (len(one[1]), sum(each.cost for each in one[0])))
+    return StockPlan(stock, trade_name(stock), supply, layouts, panels, misfits)
+
+
+def _laid_out(jobs: Sequence[BoardJob | SheetJob]) -> tuple[tuple[Layout, ...], tuple[Misfit, ...]]:
+    layouts: list[Layout] = []
+    misfits: list[Misfit] = []
+    for job in jobs:
+        try:
+            layout = lay_out(job)
+        except NoLayout as error:
+            misfits += [Misfit(part.id, str(error)) for part in job.parts]
+            continue
+        if layout.cut_up:
+            layouts.append(layout)
+        misfits += layout.misfits
+    return tuple(layouts), tuple(misfits)
+
+
+def _banks(boards: Sequence[Board]) -> dict[str, str]:
+    """For each drawer front the bank that it belongs to: fronts that stand over each other, if there are several."""
+    found: dict[tuple[int, int], list[str]] = {}
+    for board in boards:
+        if board.member == _FRONT and not board.layers:
+            u, origin = board.frame.u, board.frame.at
+            middle = origin[0] + u[0] * board.length / 2
+            found.setdefault((round(middle), round(origin[1])), []).append(board.id)
+    return {
+        board_id: f"bank {number}"
+        for number, ids in enumerate((ids for ids in found.values() if len(ids) > 1), 1)
+        for board_id in ids
+    }
+
+
+def _panels(boards: Sequence[Board], supply: Supply) -> Iterator[Panel]:
+    """The boards that are wider than any the yard has, with the boards that they are glued up from."""
+    widest = max((width.clear for width in supply.widths), default=0.0)
+    for board in boards:
+        if board.width > widest + _NEAR:
+            made = glue_up(board.width, board.length + ALLOWANCES[Kind.PANEL].length, supply.widths)
+            if made is not None:
+                yield Panel(board.label, board.name, board.width, made)
+
+
+def _parts(boards: Sequence[Board], panels: Sequence[Panel]) -> Iterator[Wanted]:
+    """Single boards at finished width, staves at clear width, each layer of a laminated board by itself."""
+    glued = {panel.label: panel.glue_up for panel in panels}
+    banks = _banks([board for board in boards if board.label not in glued])
+    more = ALLOWANCES[Kind.BOARD]
+    for board in boards:
+        layers = range(max(1, len(board.layers)))
+        for layer in layers:
+            suffix = f" layer {layer + 1}" if len(layers) > 1 else ""
+            if board.label in glued:
+                for number, width in enumerate(glued[board.label].widths, 1):
+                    yield Wanted(f"{board.id}{suffix} board {number}", glued[board.label].length, width.clear,
+                                 label=f"{board.label} ({number})")
+            else:
+                yield Wanted(f"{board.id}{suffix}", board.length + more.length, board.width,
+                             strip=banks.get(board.id, ""), label=board.label)
+
+
+def _class_jobs(wanted: Sequence[Wanted], supply: Supply, shop: Shop) -> list[BoardJob]:
+    """One job for each width of board: each part from the narrowest that holds it, a strip from one that holds all."""
+    widths = sorted({width.clear for width in supply.widths})
+    widest = {part.strip: max(one.width for one in wanted if one.strip == part.strip) for part in wanted if part.strip}
+    by_width: dict[float, list[Wanted]] = {}
+    for part in wanted:
+        needed = widest.get(part.strip, part.width)
+        by_width.setdefault(next((w for w in widths if w >= needed - _NEAR), widths[-1]), []).append(part)
+    jobs = []
+    hand = [piece for piece in supply.pieces if piece.on_hand]
+    for clear in sorted(by_width):
+        bought = [piece for piece in supply.pieces if not piece.on_hand and abs(piece.width - clear) <= _NEAR]
+        needed = max(part.width for part in by_width[clear])
+        mine = [piece for piece in hand if piece.width >= needed - _NEAR]
+        hand = [piece for piece in hand if piece not in mine]
+        jobs.append(BoardJob(tuple(by_width[clear]), (*mine, *bought), shop.saw.kerf, shop.saw.end_trim))
+    return jobs
+
+
+def _ripped(wanted: Sequence[Wanted], supply: Supply, shop: Shop) -> SheetJob:
+    """All at once, boards taken as narrow sheets; only clear stretches of what is on hand."""
+    pieces = tuple(stretch for piece in supply.pieces for stretch in _stretches(piece))
+    return SheetJob(tuple(wanted), pieces, shop.saw.kerf, 0.0, shop.saw.end_trim)
+
+
+def _stretches(piece: Piece) -> Iterator[Piece]:
+    at = 0.0
+    for number, (bad, good) in enumerate((*sorted(piece.defects), (piece.length, piece.length)), 1):
+        if bad - at > 1.0:
+            name = f"{piece.id}, stretch {number}" if piece.defects else piece.id
+            yield replace(piece, id=name, length=bad - at, defects=())
+        at = max(at, good)
+

@@ -9,6 +9,9 @@ from shopdraw.shape.path import Point
 from shopdraw.sheet.cut_at import ACROSS, ALONG, SAME, At, CutNote, Place, box_of, circle_of, corner_by_corner, low_edge
 from shopdraw.wood.board import Face
 
+MOST_TILT = 45.05
+"""A saw's blade tilts to 45°, degrees; a flank further over is cut some other way (common practice)."""
+
 
 def on_edge(at: At) -> Iterator[CutNote]:
     """A pocket in an edge: located along, its distance from the reference face in words."""
@@ -152,7 +155,12 @@ def profile(at: At) -> Iterator[CutNote]:
         distance = x - low
         side, distance = ("end", distance) if distance <= (high - low) / 2 else ("other end", high - low - distance)
     face = "face" if level == 0.0 else "other face"
-    words = f"{at.kind}, tilt saw {at.sizes.angle(tilt)} from square, {face} {at.sizes.cut(distance)} from {side}"
+    square, from_face = at.sizes.angle(tilt), at.sizes.angle(90.0 - tilt)
+    if tilt <= MOST_TILT:
+        angles = f"tilt saw {square} from square ({from_face} from face)"
+    else:
+        angles = f"{square} from square, over what a saw tilts: {from_face} from face"
+    words = f"{at.kind}, {angles}, at {face} {at.sizes.cut(distance)} from {side}"
     point = _profile_point(at, ax, aw, slope, low, high)
     yield at.note(words, (point,), ())
 

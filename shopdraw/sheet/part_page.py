@@ -72,6 +72,14 @@ def stretches(
         else:
             groups.append([cell])
     rooms = {(cell.id, scale.name): _least_room(cell, scale.ratio, look, area) for cell in cells for scale in scales}
+    fits_usual = [
+        any(
+            _count([rooms[cell.id, scale.name] for cell in group], area) is not None
+            for scale in scales
+            if scale.ratio >= small_enough
+        )
+        for group in groups
+    ]
     best: list[tuple[float, tuple[Stretch, ...]] | None] = [(0.0, ())]
     for end in range(1, len(groups) + 1):
         found: tuple[float, tuple[Stretch, ...]] | None = None
@@ -80,14 +88,13 @@ def stretches(
             if before is None:
                 continue
             held = tuple(cell for group in groups[start:end] for cell in group)
-            fitting = False
+            usual = any(fits_usual[start:end])
             for scale in scales:
-                if fitting and scale.ratio < small_enough:
+                if usual and scale.ratio < small_enough:
                     break
                 count = _count([rooms[cell.id, scale.name] for cell in held], area)
                 if count is None:
                     continue
-                fitting = True
                 price = before[0] + count - WORTH * len(held) * math.log2(scale.ratio) / len(cells)
                 if found is None or price < found[0] - 1e-9:
                     found = (price, (*before[1], Stretch(held, scale)))

@@ -18,8 +18,8 @@ UPPER_GROOVE_MM = 6.0
 """Depth of its groove in the shelf; it floats there."""
 LEAST_KICKER_MM = 3.0
 """No kicker thinner than this is made."""
-KICKER_GLUE_MM = 60.0
-"""Kickers lie across the shelf's grain: glued over this much in front, screwed in slots behind (common practice)."""
+FRONT_GLUE_MM = 60.0
+"""What lies across another board's grain is glued over this much in front, dry or in slots behind (common practice)."""
 KICKER_MM = 60.0
 """Width of a drawer's kicker (common practice)."""
 
@@ -108,7 +108,20 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
     spare = 0.1 + plan.season.gain(GROOVE_MM, stock)
     how = Housing(GROOVE_MM, plan.design.case.fit, "+x", relief=spare, stop=tongue_front, radius=plan.radius)
     section = Box(x0 - plan.design.case.fit / 2, x1 - plan.design.case.fit / 2, 0.0, plan.rear, row.floor, row.floor)
-    house(bench, "groove", lower, divider.id, (divider,), section, "-z", how, purpose=divider.name, guest_front=0.0)
+    # A bottom's grain runs across the divider's: glued in front only. A runner's grain runs with it.
+    house(
+        bench,
+        "groove",
+        lower,
+        divider.id,
+        (divider,),
+        section,
+        "-z",
+        how,
+        purpose=divider.name,
+        guest_front=0.0,
+        glue=FRONT_GLUE_MM if row.level == "bottom" else None,
+    )
     if row.level != "bottom":
         rear_rail = bench[f"{row.level}.rear"]
         through = Box(
@@ -192,7 +205,7 @@ def _support(bench: Bench, plan: Plan, hand: str, shelf: Blank) -> None:
             fixing=Fixing("shelf.writing", ((bay0 + bay1) / 2, 0.0, low + room)),
         )
         _ease_sides(kicker, plan)
-        butt(bench, shelf, kicker, glued=True, glue=KICKER_GLUE_MM)
+        butt(bench, shelf, kicker, glued=True, glue=FRONT_GLUE_MM)
         bench.hardware.append(Hardware(f"screw:{kicker.id}", "wood screw", 2, (kicker.id, shelf.id)))
     elif room < 0:
         underside = plan.writing - plan.stocks.of("shelf").thickness
@@ -242,5 +255,5 @@ def _rail(bench: Bench, plan: Plan, shelf: Blank) -> None:
         w="-z",
         fixing=Fixing("shelf.writing", (middle, y0, upper)),
     )
-    butt(bench, shelf, kicker, glued=True, glue=KICKER_GLUE_MM)
+    butt(bench, shelf, kicker, glued=True, glue=FRONT_GLUE_MM)
     bench.hardware.append(Hardware(f"screw:{kicker.id}", "wood screw", 2, (kicker.id, shelf.id)))

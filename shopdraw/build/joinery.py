@@ -71,6 +71,7 @@ def house(
     gap: float = 0.0,
     short: Mapping[str, float] = MappingProxyType({}),
     dry: Collection[str] = (),
+    glue: float | None = None,
 ) -> None:
     """Let a guest (one board or a frame of several) into a dado or groove of the host.
 
@@ -82,6 +83,7 @@ def house(
         guest_front: the guest's own front, where its stopped lug has to be cut back; None when there is none.
         short: by board id, how much further short of the floor a board ends, mm; it stands dry.
         dry: ids of boards that stand dry and may slide.
+        glue: how long the glued part is, from the guest's front, mm; the rest stays dry. None for all of it.
     """
     cut_id = f"{kind}:{host.id}:{guest_id}"
     reach = how.depth - how.relief
@@ -116,7 +118,7 @@ def house(
                 glued=glued and not extra and guest.id not in dry,
                 floats=floats or bool(extra) or guest.id in dry,
                 gap=gap or extra,
-                sizes=(("width", width), ("depth", how.depth)),
+                sizes=(("width", width), ("depth", how.depth), *(() if glue is None else (("glue", glue),))),
             )
         )
 

@@ -49,6 +49,8 @@ def dados_deep(subject: Subject) -> Iterator[Finding]:
             continue
         must = share > DADO_MOST + 1e-6
         limit = host.thickness * (DADO_MOST if must else DADO_SHARE)
+        # a divider's groove is as deep as what the divider grows and shrinks
+        mend = "; a lower opening, or a divider that moves less, needs less" if "divider" in joint.guest else ""
         yield Finding(
             "dado-deep",
             Severity.MUST_FIX if must else Severity.CAUTION,

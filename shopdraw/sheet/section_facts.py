@@ -88,11 +88,10 @@ def _open_lid(places: Places) -> Iterator[Fact]:
     if not supports:
         return
     box, reach = places.extent(supports[0].boards[0]), supports[0].reach
-    middle = (box.z0 + box.z1) / 2
     outer = places.point("support:end, out", {A: (-reach, box.z0)})
     yield size_between(outer, front, Rank.LOCATION, (A,), side="below", row=1)
-    inner = places.point("support:inner end, out", {A: (box.y1 - reach, middle)})
-    plane = places.point("case:front, at the support", {A: (0.0, middle)})
+    inner = places.point("support:inner end, out", {A: (box.y1 - reach, box.z0)})
+    plane = places.point("case:front, at the support", {A: (0.0, box.z0)})
     yield size_between(
         plane, inner, Rank.SIZE, (A,), kind="clearance", side="inside", suffix=" left inside", rounding="general"
     )

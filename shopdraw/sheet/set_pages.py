@@ -89,24 +89,15 @@ def _may_fit(assembly: Assembly, ratio: float, area: FreeArea, *, apart: bool) -
 
 
 def _at_scale(assembly: Assembly, manner: Manner, scale: Scale, *, apart: bool) -> Drawn | None:
-    first = _detail_scale(manner, DETAIL_SCALES[0])
-    made = set_views(assembly, manner, scale, first)
-    arrangement = _arrangement(made, manner, apart=apart)
-    sections = _rows(made, [plane.view for plane in made.planes], manner)
-    if arrangement is None or sections is None:
-        return None
-    details = _rows(made, [detail.view for detail in made.details], manner)
-    if details is None:
-        made = set_views(assembly, manner, scale, _detail_scale(manner, DETAIL_SCALES[1]))
-        details = _rows(made, [detail.view for detail in made.details], manner)
-        if details is None:
+    for name in DETAIL_SCALES:
+        made = set_views(assembly, manner, scale, _detail_scale(manner, name))
+        arrangement = _arrangement(made, manner, apart=apart)
+        if arrangement is None:
             return None
-    pages = (
-        *arrangement,
-        *_named(sections, "sections", "Sections", made, manner, made.scale.printed),
-        *_named(details, "details", "Details", made, manner, made.detail_scale.printed),
-    )
-    return Drawn(manner, made, pages)
+        rest = _rows(made, manner)
+        if rest is not None:
+            return Drawn(manner, made, (*arrangement, *_named(rest, made, manner)))
+    return None
 
 
 def _detail_scale(manner: Manner, name: str) -> Scale:
@@ -157,17 +148,29 @@ def _side_by_side(
     return None
 
 
-def _rows(made: SetViews, names: Sequence[str], manner: Manner) -> tuple[tuple[Standing, ...], ...] | None:
+def _rows(made: SetViews, manner: Manner) -> tuple[tuple[Standing, ...], ...] | None:
+    """Sections, then details, on as many sheets as they need; None where one is too large."""
     area, _ = with_cautions(TILT, manner.size, manner.look)
+    names = [*(plane.view for plane in made.planes), *(detail.view for detail in made.details)]
     return stand_on_pages([made.done.views[name] for name in names], area)
 
 
-def _named(
-    pages: Sequence[tuple[Standing, ...]], key: str, title: str, made: SetViews, manner: Manner, printed: str
-) -> Iterator[Page]:
-    names = {plane.view: f"{plane.letter}–{plane.letter}" for plane in made.planes}
-    names.update((detail.view, detail.name) for detail in made.details)
+def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner) -> Iterator[Page]:
     _, marks = with_cautions(TILT, manner.size, manner.look)
-    for number, standing in enumerate(pages, start=1):
-        held = ", ".join(names[s.view.drawing.id] for s in standing)
-        yield Page(key if number == 1 else f"{key}-{number}", f"{title} {held}", standing, marks, printed)
+    counts: dict[str, int] = {}
+    for standing in pages:
+        held = {s.view.drawing.id for s in standing}
+        sections = [f"{plane.letter}–{plane.letter}" for plane in made.planes if plane.view in held]
+        details = [detail.name for detail in made.details if detail.view in held]
+        key = "sections" if sections else "details"
+        counts[key] = counts.get(key, 0) + 1
+        title = "; ".join(
+            f"{word} {', '.join(names)}" for word, names in (("Sections", sections), ("details", details)) if names
+        )
+        yield Page(
+            key if counts[key] == 1 else f"{key}-{counts[key]}",
+            title[:1].upper() + title[1:],
+            standing,
+            marks,
+            made.scale.printed if sections else made.detail_scale.printed,
+        )

@@ -10,9 +10,12 @@ from shopdraw.drawing.line_style import line_style
 from shopdraw.drawing.mark import Line, Mark, Meaning, Text
 from shopdraw.lists.table import Cell, Column, Table
 from shopdraw.sheet.arrange import FreeArea
+from shopdraw.sheet.box import words_size
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.wrap import PITCH, Fitted, cell_texts, fitted
 
+CLEAR_OF_LINE = 0.6
+"""Least between a table's line and the letters under it."""
 PAD = 1.5
 """From a cell's line to its words."""
 LEAST_COLUMN = 14.0
@@ -173,7 +176,13 @@ def _row_height(cells: Sequence[Fitted]) -> float:
     """Of a row: its tallest cell, the ink below the last baseline, and the pads."""
     lines = max(1, *(len(cell.lines) for cell in cells))
     height = cells[0].height
-    return height * (1.0 + PITCH * (lines - 1)) + 0.35 * height + 2 * PAD
+    return _lift(cells) + height * (1.0 + PITCH * (lines - 1)) + 0.35 * height + 2 * PAD
+
+
+def _lift(cells: Sequence[Fitted]) -> float:
+    """What a row needs over its capitals, since some letters stand higher (a raised 3)."""
+    over = [words_size(cell.lines[0], cell.height)[2] - cell.height for cell in cells if cell.lines]
+    return max(0.0, max(over, default=0.0) + CLEAR_OF_LINE - PAD)
 
 
 def _head(grid: _Grid, heads: Sequence[Fitted], title: str, pages: _Pages, look: Look) -> None:
@@ -191,7 +200,8 @@ def _row(
 ) -> None:
     """A row's words and the lines beside and under it; numbers stand at the right of their cells."""
     edges = grid.edges(pages.x)
-    top = pages.y
+    line = pages.y
+    top = line - _lift(cells)
     pages.y -= _row_height(cells)
     narrow = line_style(Meaning.SIZE, look.group).width_mm
     for i, cell in enumerate(cells):
@@ -199,7 +209,7 @@ def _row(
             pages.add(tuple(cell_texts(cell, edges[i + 1] - PAD, top - PAD, "right")))
         else:
             pages.add(tuple(cell_texts(cell, edges[i] + PAD, top - PAD)))
-    pages.add([Line((x, top), (x, pages.y), Meaning.FRAME, "", narrow) for x in edges])
+    pages.add([Line((x, line), (x, pages.y), Meaning.FRAME, "", narrow) for x in edges])
     _rule(grid, pages, look, wide=wide)
 
 

@@ -58,7 +58,7 @@ def dados_deep(subject: Subject) -> Iterator[Finding]:
             f"the {joint.kind} for {joint.guest} goes {mm(depth)} mm into {host.name}, {share:.0%} of its "
             f"{mm(host.thickness)} mm; "
             f"right would be a third, {mm(host.thickness * DADO_SHARE)} mm, and never over "
-            f"{mm(host.thickness * DADO_MOST)} mm",
+            f"{mm(host.thickness * DADO_MOST)} mm{mend}",
             depth,
             limit,
             basis=DADO_BASIS,

@@ -68,7 +68,7 @@ def _carried(cut: Cut, carried: Any) -> Cut:
 
 def without_cuts(board: Board, guest: str) -> Board:
     """The board with the cuts for one guest forgotten."""
-    kept = [i for i, name in enumerate(board.cut_ids) if not name.endswith(f":{guest}")]
+    kept = [i for i, name in enumerate(board.cut_ids) if not (name.split(":")[-1] + ".").startswith(f"{guest}.")]
     return replace(
         board,
         shape=replace(board.shape, cuts=tuple(board.shape.cuts[i] for i in kept)),

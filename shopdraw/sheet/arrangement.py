@@ -6,9 +6,9 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
-from shopdraw.sheet.mark_words import ground_of
 from shopdraw.sheet.in_sight import points_in_sight
 from shopdraw.sheet.look import Look
+from shopdraw.sheet.mark_words import ground_of
 from shopdraw.sheet.moving import moving_marks, open_boards, swing_marks
 from shopdraw.sheet.near_lines import without_near
 from shopdraw.sheet.plane_mark import plane_marks
@@ -63,9 +63,7 @@ def arranged_views(
     return tuple(_arranged(assembly, view, planes, scale, look) for view in VIEWS)
 
 
-def _arranged(
-    assembly: Assembly, view: str, planes: Sequence[CuttingPlane], scale: float, look: Look
-) -> Arranged:
+def _arranged(assembly: Assembly, view: str, planes: Sequence[CuttingPlane], scale: float, look: Look) -> Arranged:
     title, direction = VIEWS[view]
     lines = project(assembly.boards, direction)
     marks: list[Mark] = list(without_near([m for m in lines if _drawn(m, assembly, view, scale)], scale))

@@ -44,8 +44,14 @@ def front_facts(places: Places, writing: Writing) -> Iterator[Fact]:
     links = places.spaced(_front_heights(places), "front", 1, ends)
     row = [floor, *links, *ends[1:]]
     yield from chain_of(
-        "front.heights", row, Rank.OPENING, ("front",), least_link(row, "front", 1),
-        direction_deg=PLUMB, side="left", row=1,
+        "front.heights",
+        row,
+        Rank.OPENING,
+        ("front",),
+        least_link(row, "front", 1),
+        direction_deg=PLUMB,
+        side="left",
+        row=1,
     )
     yield from _front_widths(places)
 
@@ -53,13 +59,23 @@ def front_facts(places: Places, writing: Writing) -> Iterator[Fact]:
 def _rest(name: str, low: Feature, middle: Feature, high: Feature, view: str, writing: Writing) -> Fact:
     """The link that closes floor, level and top: what the printed overall leaves."""
     a, b, c = (place.sight(view) for place in (low, middle, high))
-    assert a is not None and b is not None and c is not None
+    assert a is not None
+    assert b is not None
+    assert c is not None
     step = writing.general.step_mm
     rest = round_to_step(c.point[1] - a.point[1], step) - round_to_step(b.point[1] - a.point[1], step)
     words = write_length(rest, replace(writing.general, second=None))
     return Fact(
-        name, middle, high, Rank.LEVEL, (view,), direction_deg=PLUMB, side="left", row=2,
-        words=words, reference=True,
+        name,
+        middle,
+        high,
+        Rank.LEVEL,
+        (view,),
+        direction_deg=PLUMB,
+        side="left",
+        row=2,
+        words=words,
+        reference=True,
     )
 
 
@@ -146,7 +162,9 @@ def _slant_facts(places: Places, writing: Writing, look: Look) -> Iterator[Fact]
     floor, top = places.floor(RIGHT), places.top(RIGHT)
     front, rear = places.case("y", False, ABOVE), places.case("y", True, ABOVE)
     views = ("side",)
-    yield from chain_of("side.heights", [floor, start, top], Rank.LEVEL, views, None, direction_deg=PLUMB, side="right", row=1)
+    yield from chain_of(
+        "side.heights", [floor, start, top], Rank.LEVEL, views, None, direction_deg=PLUMB, side="right", row=1
+    )
     yield size_between(
         floor, top, Rank.OVERALL, views, "on the side", direction_deg=PLUMB, side="right", row=2, reference=True
     )
@@ -159,7 +177,14 @@ def _slant_facts(places: Places, writing: Writing, look: Look) -> Iterator[Fact]
     together = f"{named}; {tilt}"
     narrow = text_width(together, look.figure) > WORDS_SHARE * (places.assembly.depth - slant.run_mm / 2) * places.scale
     yield Fact(
-        "slant:level/slant:end", level, end, Rank.LEVEL, views, kind="angular", vertex=start, rounding="angle",
+        "slant:level/slant:end",
+        level,
+        end,
+        Rank.LEVEL,
+        views,
+        kind="angular",
+        vertex=start,
+        rounding="angle",
         words=named if narrow else together,
     )
     if narrow:

@@ -41,9 +41,7 @@ def with_cautions(given: Collection[str], size: PaperSize, look: Look) -> tuple[
     return FreeArea(area.box, (bx0, by0, bx1, foot + height + OFF_FRAME)), marks
 
 
-def _marks(
-    words: Sequence[str], x: float, foot: float, width: float, look: Look
-) -> tuple[tuple[Mark, ...], float]:
+def _marks(words: Sequence[str], x: float, foot: float, width: float, look: Look) -> tuple[tuple[Mark, ...], float]:
     """Sentences on lines from a foot up, and their height."""
     lines = [line for sentence in words for line in wrapped(sentence, look.figure, width)]
     drop = 0.4 * look.figure

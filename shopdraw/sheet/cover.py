@@ -1,4 +1,4 @@
-"""The cover: a picture, what each overall is measured over, the sheets, the legend, notes, what must be fixed, cautions."""
+"""The cover: a picture, what must be fixed, what each overall is measured over, sheets, notes, cautions, legend."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ from shopdraw.sheet.compose import compose_view
 from shopdraw.sheet.compose_sheet import compose_sheet
 from shopdraw.sheet.extent import whole
 from shopdraw.sheet.legend import legend
-from shopdraw.sheet.look import INCH_HEIGHTS, ISO_HEIGHTS, Look
+from shopdraw.sheet.look import INCH_HEIGHTS, ISO_HEIGHTS
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.title_block import WIDTH, TitleFields
 from shopdraw.sheet.view import ComposedView, PlainView
@@ -59,7 +59,7 @@ def cover_sheets(
     plain = replace(fields, document_type="Cover", scale="", projection="")
     area = free_area(size, look)
     blocks = cover_blocks(assembly, findings, titles, drawings, manner)
-    pages = flowed(blocks, _columns(area, look), look)
+    pages = flowed(blocks, _columns(area), look)
     head = max(h for h in (INCH_HEIGHTS if look.inch else ISO_HEIGHTS) if h <= 2 * look.title + 0.1)
     title = Text((area.box[0], area.box[3] - head), fields.title, head)
     picture = _picture(assembly, manner, _picture_box(area, head))
@@ -69,8 +69,15 @@ def cover_sheets(
         held: tuple[Mark, ...] = (title, *marks) if first else marks
         sheets.append(
             compose_sheet(
-                "cover" if first else f"cover-{number + 1}", str(number + 1), count, "Cover", size,
-                picture if first else (), plain, look, held,
+                "cover" if first else f"cover-{number + 1}",
+                str(number + 1),
+                count,
+                "Cover",
+                size,
+                picture if first else (),
+                plain,
+                look,
+                held,
             )
         )
     return tuple(sheets)
@@ -133,12 +140,12 @@ def _notes(assembly: Assembly, manner: Manner) -> Iterator[str]:
         f"{percent(moisture.dry)} in the driest season, {percent(moisture.wet)} in the wettest."
     )
     yield "Finished sizes, before sanding. Thickness × width × length, the length along the grain."
-    yield "( ): told elsewhere too, or what is left over. A level's dimension counts from the floor, a depth from the front plane."
+    yield "( ): told elsewhere too, or what is left over. Levels count from the floor, depths from the front plane."
     yield "A label in a circle is the board's in the cut list and on its part sheet."
 
 
-def _columns(area: FreeArea, look: Look) -> Iterator[Sequence[Column]]:
-    """On the first sheet right of the picture; on further ones over the whole width. None reaches into the title block."""
+def _columns(area: FreeArea) -> Iterator[Sequence[Column]]:
+    """On the first sheet right of the picture; on further ones over the whole width; off the title block."""
     x0, y0, x1, y1 = area.box
     wide = min(WIDTH, (x1 - x0 - BETWEEN_COLUMNS) / 2)
     block = area.block

@@ -49,7 +49,10 @@ def _nose(places: Places, slant: SlantFact) -> Iterator[Fact]:
     lid = on_lid("lid:upper end", slant.lid_length_mm, show)
     core = on_lid("lid:core end", slant.core_length_mm, -slant.pin_above_writing_mm)
     flush = slant.lid_inset_mm >= slant.lid_thickness_mm - LEAST_MM
-    found = [(top, bevel, "bevel ", slant.top_bevel_mm), (lid, core, "lip ", slant.lid_length_mm - slant.core_length_mm)]
+    found = [
+        (top, bevel, "bevel ", slant.top_bevel_mm),
+        (lid, core, "lip ", slant.lid_length_mm - slant.core_length_mm),
+    ]
     if not flush:
         found.append((top, lid, "reveal ", upper - slant.lid_length_mm))
     if slant.lid_inset_mm > LEAST_MM:
@@ -60,14 +63,26 @@ def _nose(places: Places, slant: SlantFact) -> Iterator[Fact]:
         if long > LEAST_MM:
             rank = Rank.CLEARANCE if words == "gap " else Rank.SIZE
             yield size_between(
-                a, b, rank, (D1,), direction_deg=slant.angle_from_level_deg, side="slant", prefix=words,
+                a,
+                b,
+                rank,
+                (D1,),
+                direction_deg=slant.angle_from_level_deg,
+                side="slant",
+                prefix=words,
                 rounding="fit" if words == "gap " else "cut",
             )
     if slant.top_flat_mm > LEAST_MM:
         foot = places.at("top:nose", D1, (below[0] + slant.top_flat_mm * s, below[1] - slant.top_flat_mm * c))
         yield size_between(
-            bevel, foot, Rank.SIZE, (D1,), direction_deg=slant.angle_from_level_deg - 90.0, side="slant",
-            prefix="flat ", rounding="cut",
+            bevel,
+            foot,
+            Rank.SIZE,
+            (D1,),
+            direction_deg=slant.angle_from_level_deg - 90.0,
+            side="slant",
+            prefix="flat ",
+            rounding="cut",
         )
 
 
@@ -88,12 +103,13 @@ def _pin(places: Places, slant: SlantFact, writing: Writing) -> Iterator[Fact]:
         yield size_between(upper, lower, Rank.SIZE, (D2,), direction_deg=PLUMB, side="left", rounding="cut")
     if places.assembly.has("shelf.writing"):
         box = places.extent("shelf.writing")
-        ends = [places.at(f"shelf.writing:{name}", D2, (0.0, at)) for name, at in (("lower", box.z0), ("upper", box.z1))]
-        yield size_between(*ends, Rank.SIZE, (D2,), direction_deg=PLUMB, side="right", rounding="cut")
+        lower_face = places.at("shelf.writing:lower", D2, (0.0, box.z0))
+        upper_face = places.at("shelf.writing:upper", D2, (0.0, box.z1))
+        yield size_between(lower_face, upper_face, Rank.SIZE, (D2,), direction_deg=PLUMB, side="right", rounding="cut")
 
 
 def _lid_end(places: Places, slant: SlantFact) -> Iterator[Fact]:
-    """Across the lid's end: how it laps over the side, what shows of the side, the gap beside its core; its thickness."""
+    """Across the lid's end: its lap over the side, what shows of the side, the gap beside its core; its thickness."""
     direction = next(view.direction for view in places.views if view.id == D3)
     _, writing_face = direction.on_paper((0.0, *slant.hinge_pin_mm))
     width = places.assembly.width
@@ -101,7 +117,10 @@ def _lid_end(places: Places, slant: SlantFact) -> Iterator[Fact]:
     end, core = (width + slant.lid_width_mm) / 2, (width + slant.core_width_mm) / 2
     inset, show = slant.lid_inset_mm, writing_face + slant.lid_thickness_mm
     lip = writing_face + inset
-    outer, inner = places.at("case:right", D3, (width, lip)), places.at("side.right:left", D3, (side.x0, lip if end > side.x0 else writing_face))
+    outer, inner = (
+        places.at("case:right", D3, (width, lip)),
+        places.at("side.right:left", D3, (side.x0, lip if end > side.x0 else writing_face)),
+    )
     lid, tongue = places.at("lid:right", D3, (end, show)), places.at("lid:core right", D3, (core, writing_face))
     lids_end = places.at("lid:right", D3, (end, lip if end > core + LEAST_MM else writing_face))
     if abs(width - end) > LEAST_MM and end > side.x0:
@@ -109,11 +128,11 @@ def _lid_end(places: Places, slant: SlantFact) -> Iterator[Fact]:
     if end - side.x0 > LEAST_MM:
         yield size_between(inner, lids_end, Rank.SIZE, (D3,), side="below", prefix="lap ", rounding="cut")
     if 0 < side.x0 - core < side.x1 - side.x0:
-        yield size_between(tongue, inner, Rank.CLEARANCE, (D3,), kind="clearance", side="below", prefix="gap ", rounding="fit")
+        yield size_between(
+            tongue, inner, Rank.CLEARANCE, (D3,), kind="clearance", side="below", prefix="gap ", rounding="fit"
+        )
     if inset > LEAST_MM and end > core + LEAST_MM:
         low, high = places.at("lid:writing face", D3, (core, writing_face)), places.at("lid:lip", D3, (end, lip))
         yield size_between(low, high, Rank.SIZE, (D3,), direction_deg=PLUMB, side="right", rounding="cut")
     face, back = places.at("lid:writing face", D3, (core, writing_face)), places.at("lid:show face", D3, (end, show))
     yield size_between(face, back, Rank.SIZE, (D3,), direction_deg=PLUMB, side="right", rounding="cut")
-
-

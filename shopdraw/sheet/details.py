@@ -9,9 +9,9 @@ from dataclasses import dataclass
 from shopdraw.drawing.mark import ArcMark, Area, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point
 from shopdraw.sheet.box import words_size
-from shopdraw.sheet.mark_words import words_in_free_spot
 from shopdraw.sheet.ground import Ground, What, strokes_of
 from shopdraw.sheet.look import Look
+from shopdraw.sheet.mark_words import words_in_free_spot
 from shopdraw.sheet.moving import moving_marks, open_boards
 from shopdraw.sheet.near_lines import without_near
 from shopdraw.sheet.planes import CuttingPlane

@@ -49,7 +49,12 @@ def points_in_sight(boards: Sequence[Board], direction: Direction, spare: int = 
 
 
 def _ends(cells: Ints) -> list[int]:
-    return [int(np.argmin(cells[:, 0])), int(np.argmax(cells[:, 0])), int(np.argmin(cells[:, 1])), int(np.argmax(cells[:, 1]))]
+    return [
+        int(np.argmin(cells[:, 0])),
+        int(np.argmax(cells[:, 0])),
+        int(np.argmin(cells[:, 1])),
+        int(np.argmax(cells[:, 1])),
+    ]
 
 
 def _owners(boards: Sequence[Board], direction: Direction) -> tuple[Ints, Floats, float]:

@@ -1,4 +1,4 @@
-"""The manner of a set: paper, style, projection and how figures are written, from what the piece says about drawings."""
+"""The manner of a set: paper, style, projection and how figures are written, as the piece asks for them."""
 
 from __future__ import annotations
 
@@ -38,12 +38,12 @@ class Manner:
 
     @property
     def style(self) -> str:
-        """ "iso" or "asme"."""
+        """One of "iso" and "asme"."""
         return self.look.style
 
     @property
     def projection(self) -> str:
-        """ "third" or "first", as a title block's field."""
+        """One of "third" and "first", as a title block's field."""
         return "third" if self.third_angle else "first"
 
     @property

@@ -13,7 +13,14 @@ from shopdraw.wood.assembly import Assembly
 LEAST_LINK = 2.5
 """Two places nearer than this on paper aren't dimensioned from one another."""
 LEFT, RIGHT, BELOW, ABOVE = (-1.0, 0.0), (1.0, 0.0), (0.0, -1.0), (0.0, 1.0)
-_NAMES = {("x", False): "left", ("x", True): "right", ("y", False): "front", ("y", True): "rear", ("z", False): "lower", ("z", True): "upper"}
+_NAMES = {
+    ("x", False): "left",
+    ("x", True): "right",
+    ("y", False): "front",
+    ("y", True): "rear",
+    ("z", False): "lower",
+    ("z", True): "upper",
+}
 
 
 class Places:
@@ -50,7 +57,9 @@ class Places:
 
     def top(self, toward: Point) -> Feature:
         """The upper face of the top."""
-        return self.across("top:upper", "z", self.assembly.height, toward, self.extent("top") if self.assembly.has("top") else None)
+        return self.across(
+            "top:upper", "z", self.assembly.height, toward, self.extent("top") if self.assembly.has("top") else None
+        )
 
     def level(self, level: str, toward: Point) -> Feature:
         """A level's upper face."""

@@ -7,9 +7,9 @@ from collections.abc import Iterator
 
 from shopdraw.drawing.mark import Arrow, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point
-from shopdraw.sheet.mark_words import words_in_free_spot
 from shopdraw.sheet.ground import Ground, What, strokes_of
 from shopdraw.sheet.look import Look
+from shopdraw.sheet.mark_words import words_in_free_spot
 
 INSIDE, OUTSIDE = 3.0, 8.0
 """How far a plane's end reaches into the view's outline and out of it, paper mm (common practice)."""
@@ -55,8 +55,12 @@ def _letter_spots(outer: Point, out: Point, sight: Point, scale: float, look: Lo
     half = look.section / 2
     behind, before = -LETTER_GAP - half, SHAFT + LETTER_GAP + half
     near = [
-        (behind, 0.0), (before, 0.0), (SHAFT / 2, LETTER_GAP + half), (behind, 2 * LETTER_GAP + half),
-        (before, half), (0.0, 2 * LETTER_GAP + half),
+        (behind, 0.0),
+        (before, 0.0),
+        (SHAFT / 2, LETTER_GAP + half),
+        (behind, 2 * LETTER_GAP + half),
+        (before, half),
+        (0.0, 2 * LETTER_GAP + half),
     ]
     further = [
         (along + sign * step, beyond + step / 2)

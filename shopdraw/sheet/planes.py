@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from shopdraw.shape.path import Point
 from shopdraw.sheet.extent import extent, whole
@@ -48,7 +49,8 @@ class CuttingPlane:
 
 def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
     """The planes of a piece by letter: front to back, side to side, through the topmost drawer, across the lid,
-    through the plinth."""
+    through the plinth.
+    """
     planes = [plane_a(assembly), plane_b(assembly)]
     if any(opening.use == "drawer" for opening in assembly.openings):
         planes.append(plane_c(assembly))
@@ -79,7 +81,7 @@ def plane_b(assembly: Assembly) -> CuttingPlane:
 
 
 def plane_c(assembly: Assembly) -> CuttingPlane:
-    """Level through the middle of the topmost drawer's opening, and so through the lid supports; looked at from above."""
+    """Level through the middle of the topmost drawer's opening, and so through the supports; looked at from above."""
     box = whole(assembly)
     drawers = [opening for opening in assembly.openings if opening.use == "drawer"]
     top = max(drawers, key=lambda opening: opening.bottom)
@@ -125,7 +127,7 @@ def _clear_of(at: float, boards: Sequence[Board], axis: int) -> float:
     ends = sorted({value for span in spans for value in span})
     bays = [
         (a + b) / 2
-        for a, b in zip(ends, ends[1:], strict=False)
+        for a, b in pairwise(ends)
         if b - a > 4 * OFF_FACE_MM and not any(low < (a + b) / 2 < high for low, high in spans)
     ]
     return min(bays, key=lambda bay: (round(abs(bay - at), 6), bay), default=at)

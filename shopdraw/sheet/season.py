@@ -35,8 +35,10 @@ class Gap:
 
 
 def words_of_gap(gap: Gap, writing: Writing) -> str:
-    """ "3.2 (2.4 wet, 3.6 dry)"; one figure where the wood doesn't move."""
-    build, dry, wet = (write_length(gap.at(m), writing.fit) for m in (gap.moisture.build, gap.moisture.dry, gap.moisture.wet))
+    """As "3.2 (3.6 dry, 2.4 wet)"; one figure where the wood doesn't move."""
+    build, dry, wet = (
+        write_length(gap.at(m), writing.fit) for m in (gap.moisture.build, gap.moisture.dry, gap.moisture.wet)
+    )
     if dry == build == wet:
         return build
     return f"{build} ({dry} dry, {wet} wet)"

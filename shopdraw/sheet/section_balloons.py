@@ -49,8 +49,8 @@ def section_balloons(
                 done.add(board.id)
     for board in waiting:
         if board.id not in done and (edge := _longest_edge(board.id, cuts)) is not None:
-            view, points = edge
-            found[view].append(Balloon(board.label, points[0], "arrow", (), board.id, points[1:]))
+            view, ends = edge
+            found[view].append(Balloon(board.label, ends[0], "arrow", (), board.id, ends[1:]))
     return {view: tuple(balloons) for view, balloons in found.items()}
 
 
@@ -70,7 +70,7 @@ def _longest_edge(board: str, cuts: Sequence[Cut]) -> tuple[str, tuple[Point, ..
 
 
 def inner_points(path: Path, least: float) -> tuple[Point, ...]:
-    """Points well inside an outline, its middle first, then towards its ends; none where it is narrower than `least` mm."""
+    """Points well inside an outline, its middle first, then its ends; none if it is narrower than `least` mm."""
     x0, y0, x1, y1 = bounds(path)
     grid = [
         (x0 + (i + 0.5) * (x1 - x0) / _STEPS, y0 + (j + 0.5) * (y1 - y0) / _STEPS)

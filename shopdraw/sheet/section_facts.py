@@ -121,7 +121,7 @@ def _widths(places: Places) -> Iterator[Fact]:
 
 
 def _openings(places: Places) -> Iterator[Fact]:
-    """Right of B–B, where fronts hide them from the front: openings and what lies between, up to the writing surface."""
+    """Right of B–B, where fronts hide them from the front: openings and what lies between, up to the writing level."""
     assembly = places.assembly
     if not any(laps(places, opening.id.rpartition(".")[2]) for opening in _drawers(assembly)):
         return
@@ -142,7 +142,7 @@ def _openings(places: Places) -> Iterator[Fact]:
     yield from chain
     if len(ends) > 1:
         yield size_between(
-            *ends, Rank.LEVEL, (B,), "in B", direction_deg=PLUMB, side="right", row=2, reference=True
+            floor, ends[1], Rank.LEVEL, (B,), "in B", direction_deg=PLUMB, side="right", row=2, reference=True
         )
 
 
@@ -203,8 +203,6 @@ def _drawer_depth(places: Places, writing: Writing) -> Iterator[Fact]:
     at = places.point(f"{name}:gap behind", {C: ((box.x0 + box.x1) / 2, box.y1 + gap / 2)})
     words = f"gap behind {words_of_gap(depth, writing)}"
     yield note_at(f"gap behind:{name}", at, words, Rank.CLEARANCE, (C,), board=name)
-
-
 
 
 def _plinth(places: Places) -> Iterator[Fact]:

@@ -70,16 +70,21 @@ def sheet_set(
         pages = with_references(drawn, covers + 1)
         drawings = [
             compose_sheet(
-                page.key, str(covers + 1 + i), count, page.title, manner.size, page.standing,
-                replace(fields, scale=page.scale, projection=manner.projection), manner.look, page.marks,
+                page.key,
+                str(covers + 1 + i),
+                count,
+                page.title,
+                manner.size,
+                page.standing,
+                replace(fields, scale=page.scale, projection=manner.projection),
+                manner.look,
+                page.marks,
             )
             for i, page in enumerate(pages)
         ]
         after = covers + 1 + len(drawings)
         made = part_sheets(design, assembly, shop.look, shop.size, fields, after, count)
-        tables = list_sheets(
-            cut_list, materials, manner.size, fields, manner.look, after + len(made), count, sign
-        )
+        tables = list_sheets(cut_list, materials, manner.size, fields, manner.look, after + len(made), count, sign)
         inner: list[Sheet] = [*drawings, *made, *tables]
         titles = [("1", "Cover"), *((sheet.number, sheet.title) for sheet in inner)]
         every = [placed.drawing for sheet in drawings for placed in sheet.placed]
@@ -88,9 +93,7 @@ def sheet_set(
             break
         covers = len(front)
     piece = design.piece
-    whole = SheetSet(
-        piece.title, piece.drawn_by, f"Working drawings, {piece.kind}", manner.style, (*front, *inner)
-    )
+    whole = SheetSet(piece.title, piece.drawn_by, f"Working drawings, {piece.kind}", manner.style, (*front, *inner))
     return Set(whole, tuple(layout_findings(drawn)), drawn)
 
 

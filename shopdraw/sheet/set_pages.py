@@ -124,7 +124,8 @@ def _arrangement(made: SetViews, manner: Manner, *, apart: bool) -> tuple[Page, 
     pages = [
         Page(key, f"General arrangement: {name}", held[0], marks, printed)
         for key, name, held in (
-            ("general-arrangement", "front", alone["front"]), ("right-side", "right side", alone["side"]),
+            ("general-arrangement", "front", alone["front"]),
+            ("right-side", "right side", alone["side"]),
             ("plan", "plan", alone["plan"]),
         )
         if held is not None

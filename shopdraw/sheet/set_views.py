@@ -11,8 +11,8 @@ from shopdraw.sheet.detail_facts import detail_facts
 from shopdraw.sheet.details import Detail, circle_on_parent, details_of, draw_detail
 from shopdraw.sheet.fact import Fact
 from shopdraw.sheet.figure import write_figures
-from shopdraw.sheet.mark_words import ground_of
 from shopdraw.sheet.manner import Manner
+from shopdraw.sheet.mark_words import ground_of
 from shopdraw.sheet.places import Places
 from shopdraw.sheet.planes import CuttingPlane, cutting_planes
 from shopdraw.sheet.section_balloons import section_balloons
@@ -61,7 +61,8 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
     arranged = arranged_views(assembly, planes, scale.ratio, manner.look)
     cuts = [cut_view(assembly, plane, scale.ratio) for plane in planes]
     drawn = [
-        draw_detail(assembly, detail, detail_scale.ratio, detail_title(detail, detail_scale, UNKNOWN)) for detail in details
+        draw_detail(assembly, detail, detail_scale.ratio, detail_title(detail, detail_scale, UNKNOWN))
+        for detail in details
     ]
     flat = Places(assembly, (*(view.seen for view in arranged), *(cut.seen for cut in cuts)), scale.ratio)
     near = Places(assembly, tuple(detail.seen for detail in drawn), detail_scale.ratio)
@@ -72,7 +73,8 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
     )
     plain = [view.plain for view in arranged] + [_with_circles(cut, details, scale, manner) for cut in cuts]
     ratios: Mapping[str, float] = {
-        **{view.id: scale.ratio for view in plain}, **{d.plain.id: detail_scale.ratio for d in drawn}
+        **{view.id: scale.ratio for view in plain},
+        **{d.plain.id: detail_scale.ratio for d in drawn},
     }
     labelled = {balloon.board for view in arranged for balloon in view.balloons}
     balloons: dict[str, Sequence[Balloon]] = {view.plain.id: view.balloons for view in arranged}

@@ -84,11 +84,18 @@ class Sightings:
                 continue
             along = math.dist(*inside) > 4 * NEAR_MM
             point_like = max(x1 - x0, y1 - y0) <= NEAR_MM
-            if point_like or (along and thin) or math.dist(inside[0], start) < NEAR_MM or math.dist(inside[1], end) < NEAR_MM:
+            if (
+                point_like
+                or (along and thin)
+                or math.dist(inside[0], start) < NEAR_MM
+                or math.dist(inside[1], end) < NEAR_MM
+            ):
                 found += inside
         if not found:
             return Sight(view, ((x0 + x1) / 2, (y0 + y1) / 2), shown=False)
-        best = max(found, key=lambda p: (round(p[0] * toward[0] + p[1] * toward[1], 4), -round(p[0], 4), -round(p[1], 4)))
+        best = max(
+            found, key=lambda p: (round(p[0] * toward[0] + p[1] * toward[1], 4), -round(p[0], 4), -round(p[1], 4))
+        )
         return Sight(view, (_held(best[0], x0, x1), _held(best[1], y0, y1)))
 
 

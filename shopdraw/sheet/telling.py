@@ -9,9 +9,7 @@ from itertools import pairwise
 from shopdraw.sheet.fact import Fact, Feature, Rank
 
 
-def size_between(
-    a: Feature, b: Feature, rank: Rank, views: Sequence[str], where: str = "", **choices: object
-) -> Fact:
+def size_between(a: Feature, b: Feature, rank: Rank, views: Sequence[str], where: str = "", **choices: object) -> Fact:
     """A linear fact between two features, called after both.
 
     Args:
@@ -23,7 +21,12 @@ def size_between(
 
 
 def chain_of(
-    name: str, places: Sequence[Feature], rank: Rank, views: Sequence[str], closing: int | None, where: str = "",
+    name: str,
+    places: Sequence[Feature],
+    rank: Rank,
+    views: Sequence[str],
+    closing: int | None,
+    where: str = "",
     **choices: object,
 ) -> tuple[Fact, ...]:
     """Links from place to place in one row, rounded together.
@@ -40,7 +43,13 @@ def chain_of(
 
 
 def running_from(
-    name: str, origin: Feature, places: Iterable[Feature], rank: Rank, views: Sequence[str], where: str = "", **choices: object
+    name: str,
+    origin: Feature,
+    places: Iterable[Feature],
+    rank: Rank,
+    views: Sequence[str],
+    where: str = "",
+    **choices: object,
 ) -> tuple[Fact, ...]:
     """Distances of places from one origin, on one line."""
     return tuple(

@@ -5,13 +5,14 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from shopdraw.drawing.mark import ArcMark, Area, Line, Mark
 from shopdraw.shape.path import Corner, Path, Point, flattened, signed_area
 
 _NEAR = 1e-7
 _CHORD_MM = 0.05
-"""How far a clipped area's straight edges may lie from the arcs that they stand for; outlines are drawn by lines and arcs."""
+"""How far a clipped area's straight edges may lie from its arcs; its outline is drawn by true arcs."""
 _SIDES = 96
 
 
@@ -62,7 +63,9 @@ class Window:
         if self.radius:
             a, b, c = dx * dx + dy * dy, 2 * (fx * dx + fy * dy), fx * fx + fy * fy - self.radius**2
             root = b * b - 4 * a * c
-            found = [] if a < 1e-18 or root <= 0 else [(-b - math.sqrt(root)) / (2 * a), (-b + math.sqrt(root)) / (2 * a)]
+            found = (
+                [] if a < 1e-18 or root <= 0 else [(-b - math.sqrt(root)) / (2 * a), (-b + math.sqrt(root)) / (2 * a)]
+            )
         else:
             found = []
             for f, d, w in ((fx, dx, self.half[0]), (fy, dy, self.half[1])):
@@ -72,7 +75,7 @@ class Window:
 
 
 def clipped(marks: Sequence[Mark], window: Window) -> tuple[Mark, ...]:
-    """The marks inside a window: lines and arcs cut off at its edge, hatched areas too, words and ends whole or not at all."""
+    """The marks inside a window: lines, arcs and areas cut off at its edge, words and ends whole or not at all."""
     return tuple(piece for mark in marks for piece in _pieces(mark, window))
 
 
@@ -92,7 +95,7 @@ def _pieces(mark: Mark, window: Window) -> Iterator[Mark]:
 def _line_pieces(mark: Line, window: Window) -> Iterator[Line]:
     (ax, ay), (bx, by) = mark.start, mark.end
     places = (0.0, *window.crossings(mark.start, mark.end), 1.0)
-    for low, high in zip(places, places[1:], strict=False):
+    for low, high in pairwise(places):
         middle = (low + high) / 2
         if high - low > 1e-9 and window.holds((ax + middle * (bx - ax), ay + middle * (by - ay))):
             p = (ax + low * (bx - ax), ay + low * (by - ay))
@@ -105,7 +108,7 @@ def _arc_pieces(mark: ArcMark, window: Window) -> Iterator[ArcMark]:
     start, turn = mark.start_deg, (mark.end_deg - mark.start_deg) or 360.0
     turn = turn % 360.0 or 360.0
     places = sorted({0.0, turn, *(t for a in _edge_angles(mark, window) if 0.0 < (t := (a - start) % 360.0) < turn)})
-    for low, high in zip(places, places[1:], strict=False):
+    for low, high in pairwise(places):
         middle = math.radians(start + (low + high) / 2)
         point = (mark.centre[0] + mark.radius * math.cos(middle), mark.centre[1] + mark.radius * math.sin(middle))
         if high - low > 1e-9 and window.holds(point):

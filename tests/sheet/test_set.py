@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 
@@ -49,7 +50,9 @@ def test_no_fault_of_paper_on_any_sheet_of_a_wall_set(desk, style):
 def test_no_fault_of_paper_on_the_drawings_of_a_bench_set(desk):
     faults = judge(pdf_of(desk, "iso", "bench"), made(desk, "iso", "bench")[2].sheets)
     drawn = {str(2 + n) for n in range(20)} - part_numbers(made(desk, "iso", "bench")[2])
-    ours = {rule: [f for f in found if f.split(":")[0].removeprefix("sheet ") in drawn] for rule, found in faults.items()}
+    ours = {
+        rule: [f for f in found if f.split(":")[0].removeprefix("sheet ") in drawn] for rule, found in faults.items()
+    }
     assert not any(ours.values()), report(ours)
 
 
@@ -87,7 +90,11 @@ def test_case_19_printed_links_add_up_to_the_printed_overall(desk):
     for fact in whole_set.drawn.views.facts:
         if fact.chain and fact.kind == "linear":
             chains.setdefault(fact.chain, []).append(fact)
-    words = {d.id.rpartition("@")[0]: d.words for view in whole_set.drawn.views.done.views.values() for d in view.drawing.dimensions}
+    words = {
+        d.id.rpartition("@")[0]: d.words
+        for view in whole_set.drawn.views.done.views.values()
+        for d in view.drawing.dimensions
+    }
     sums = {
         "front.heights": ("floor/level.writing:top",),
         "front.widths": ("case:left/case:right",),
@@ -117,9 +124,10 @@ def test_case_20_heights_run_from_the_floor_to_the_top_without_a_gap(desk):
     _, assembly, whole_set = made(desk)
     rows = [d for d in dimensions(whole_set, "front") if d.direction_deg == 90.0]
     ends = sorted({round(p[1], 3) for d in rows for p in (d.a, d.b)})
-    assert ends[0] == 0.0 and math.isclose(ends[-1], assembly.height, abs_tol=1e-3)
+    assert ends[0] == 0.0
+    assert ends[-1] == pytest.approx(assembly.height, abs=1e-3)
     links = {(round(min(d.a[1], d.b[1]), 3), round(max(d.a[1], d.b[1]), 3)) for d in rows}
-    assert all(pair in links for pair in zip(ends, ends[1:], strict=False))
+    assert all(pair in links for pair in pairwise(ends))
 
 
 @pytest.mark.parametrize("desk", DESKS)
@@ -163,7 +171,8 @@ def test_views_stand_as_the_symbol_says(projection):
     sign = 1 if projection == "third" else -1
     assert sign * (at["side"][0] - at["front"][0]) > 0
     assert sign * (at["plan"][1] - at["front"][1]) > 0
-    assert at["side"][1] == pytest.approx(at["front"][1]) and at["plan"][0] == pytest.approx(at["front"][0])
+    assert at["side"][1] == pytest.approx(at["front"][1])
+    assert at["plan"][0] == pytest.approx(at["front"][0])
     words = " ".join(m.words for m in sheet.marks if isinstance(m, Text))
     assert f"{projection.capitalize()}-angle" in words
     circles = [m for m in sheet.marks if isinstance(m, ArcMark)]
@@ -173,7 +182,9 @@ def test_views_stand_as_the_symbol_says(projection):
 
 
 def near(line, circle):
-    return all(math.dist(p, circle.centre) < 25.0 and abs(p[1] - circle.centre[1]) < 3.3 for p in (line.start, line.end))
+    return all(
+        math.dist(p, circle.centre) < 25.0 and abs(p[1] - circle.centre[1]) < 3.3 for p in (line.start, line.end)
+    )
 
 
 @pytest.mark.parametrize("desk", DESKS)
@@ -184,7 +195,11 @@ def test_details_and_circles_name_each_others_sheet_and_zone(desk):
     for sheet in whole_set.sheets.sheets:
         for placed in sheet.placed:
             for mark in placed.drawing.marks:
-                if isinstance(mark, ArcMark) and mark.end_deg - mark.start_deg == 360.0 and mark.meaning is Meaning.SIZE:
+                if (
+                    isinstance(mark, ArcMark)
+                    and mark.end_deg - mark.start_deg == 360.0
+                    and mark.meaning is Meaning.SIZE
+                ):
                     at = [placed.at[i] + placed.scale * mark.centre[i] for i in (0, 1)]
                     where.setdefault((placed.drawing.id, round(mark.radius, 3)), f"{sheet.number}-{size.zone_at(*at)}")
     texts = {d.id: [m.words for m in d.marks if isinstance(m, Text)] for d in drawings(whole_set)}
@@ -221,7 +236,8 @@ def test_what_must_be_fixed_stands_on_the_cover():
     quiet = Finding("quiet", Severity.MUST_FIX, ("lid",), "somebody looked at this", silenced="looked at")
     whole_set = sheet_set(design, assembly, (wrong, quiet), cut_list(assembly, design), ())
     words = " ".join(m.words for m in whole_set.sheets.sheets[0].marks if isinstance(m, Text))
-    assert "Must be fixed" in words and "the lid meets the left side" in words
+    assert "Must be fixed" in words
+    assert "the lid meets the left side" in words
     assert "somebody looked at this" not in words
 
 

@@ -73,7 +73,9 @@ def _choose(parent: QWidget | None, question: Question) -> str:
     choices = question.choices or (("", "Close"),)
     buttons = {}
     for number, (key, words) in enumerate(choices):
-        button = box.addButton(words, QMessageBox.ButtonRole.AcceptRole if number == 0 else QMessageBox.ButtonRole.RejectRole)
+        button = box.addButton(
+            words, QMessageBox.ButtonRole.AcceptRole if number == 0 else QMessageBox.ButtonRole.RejectRole
+        )
         buttons[button] = key
         if number == 0:
             box.setDefaultButton(button)

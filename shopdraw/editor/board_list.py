@@ -1,5 +1,6 @@
 """The boards of the piece as a table model: label, name, size, stock, how many; and what a board carries. Keyboard
-and screen reader reach here what the canvas shows."""
+and screen reader reach here what the canvas shows.
+"""
 
 from __future__ import annotations
 

@@ -93,7 +93,8 @@ class BoardsPanel(QWidget):
             return
         board = assembly.board(name)
         self.alone.show_marks(board_alone(board) if self.isVisible() else ())
-        head = f"{board.label}  {board.name}: {shown.length(board.length)} × {shown.length(board.width)} × {shown.length(board.thickness)}"
+        sizes = " × ".join(shown.length(mm) for mm in (board.length, board.width, board.thickness))
+        head = f"{board.label}  {board.name}: {sizes}"
         self.about.setText("\n".join((head, *carried(assembly, board, shown)[:12])))
 
 

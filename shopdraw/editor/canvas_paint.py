@@ -69,7 +69,9 @@ def paint_grip(painter: QPainter, at: QPointF, along: Point, colours: Colours, *
     if strong or focus:
         reach = wide / 2 + 4
         for way in (-1, 1):
-            tip = QPointF(at.x() + way * (reach + 7), at.y()) if upright else QPointF(at.x(), at.y() + way * (reach + 7))
+            tip = (
+                QPointF(at.x() + way * (reach + 7), at.y()) if upright else QPointF(at.x(), at.y() + way * (reach + 7))
+            )
             foot = QPointF(at.x() + way * reach, at.y()) if upright else QPointF(at.x(), at.y() + way * reach)
             side = QPointF(0, 5) if upright else QPointF(5, 0)
             painter.drawPolygon(QPolygonF([tip, foot + side, foot - side]))

@@ -52,8 +52,11 @@ def catch(keep: Callable[[], bool], tell: Callable[[str], None], folder: Path) -
 
 def sentence(error: BaseException, *, kept: bool, folder: Path) -> str:
     """What a person reads."""
-    safe = "A copy of the piece is kept and offered at the next start" if kept else "Save the piece under another name now"
-    return f"Something went wrong inside the program ({type(error).__name__}). {safe}; the details are in {folder / LOG_NAME}."
+    safe = "A copy of the piece is kept and offered at the next start"
+    if not kept:
+        safe = "Save the piece under another name now"
+    kind = type(error).__name__
+    return f"Something went wrong inside the program ({kind}). {safe}; the details are in {folder / LOG_NAME}."
 
 
 def _write_down(folder: Path, words: str) -> None:

@@ -111,7 +111,7 @@ class Drag:
         known = self._known.get(value)
         if known is None:
             try:
-                text = changed_text(self.before.text, self.handle.sets(value))
+                text = changed_text(self.before.text, self.handle.sets(value), self._variant)
             except CannotSet:
                 return self.before
             known = self._known[value] = state_of(text, self._source, self._variant)
@@ -141,5 +141,3 @@ class Drag:
     @staticmethod
     def _reason(state: State) -> str:
         return next((fault.right for fault in state.faults), "it can't be built so")
-
-

@@ -1,4 +1,4 @@
-"""The slip that opens over a dimension: type a value, a sum, or a part of another size; it says what drives the rest."""
+"""The slip that opens over a dimension: type a value, a sum, or a part of another size; it says what drives it."""
 
 from __future__ import annotations
 

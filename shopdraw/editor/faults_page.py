@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QFontDatabase, QTextCursor
-from PySide6.QtWidgets import QLabel, QListWidget, QListWidgetItem, QPlainTextEdit, QPushButton, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QLabel,
+    QListWidget,
+    QListWidgetItem,
+    QPlainTextEdit,
+    QPushButton,
+    QSplitter,
+    QVBoxLayout,
+    QWidget,
+)
 
 from shopdraw.editor.finding_list import fault_words
 from shopdraw.editor.state import State
@@ -47,7 +56,9 @@ class FaultsPage(QWidget):
     def show_state(self, state: State, source: str) -> None:
         """Shows why a text can't be read or built."""
         self.heading.setText(
-            self.tr("{name} can't be shown yet. Put right what is listed; nothing has been changed.").format(name=source)
+            self.tr("{name} can't be shown yet. Put right what is listed; nothing has been changed.").format(
+                name=source
+            )
         )
         self.faults.clear()
         for fault in state.faults:

@@ -1,7 +1,4 @@
-"""Form fields made from the typed Design: one for each input of the piece file, so that new inputs appear by themselves.
-
-Knows no Qt.
-"""
+"""Form fields made from the typed Design: one for each input, so that new inputs appear by themselves. Knows no Qt."""
 
 from __future__ import annotations
 
@@ -131,9 +128,10 @@ def _beginning(info: FieldInfo, key: str, shown: Shown) -> Typed:
 def _more_keys(state: State, board: str) -> dict[str, tuple[str, ...]]:
     """Keyed tables that are offered though nothing of them stands in the file."""
     drawers = tuple(
-        opening.id.rpartition(".")[2] for opening in (state.assembly.openings if state.assembly else ())
+        opening.id.rpartition(".")[2]
+        for opening in (state.assembly.openings if state.assembly else ())
         if opening.use == "drawer"
-    )  # fmt: skip
+    )
     return {"drawer": drawers, "board": (board,) if board else ()}
 
 
@@ -195,9 +193,7 @@ def _groups(model: type[BaseModel], given: object, path: tuple[str, ...], wanted
     yield from below
 
 
-def _keyed(
-    table: type[BaseModel], value: object, place: tuple[str, ...], wanted: _Wanted
-) -> Iterator[FormGroup]:
+def _keyed(table: type[BaseModel], value: object, place: tuple[str, ...], wanted: _Wanted) -> Iterator[FormGroup]:
     given: Mapping[str, object] = value if isinstance(value, Mapping) else {}
     for key in dict.fromkeys((*given, *wanted.more.get(place[0], ()))):
         yield from _groups(table, given.get(key), (*place, str(key)), wanted)

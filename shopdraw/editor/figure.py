@@ -8,10 +8,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shopdraw.drawing.dimension import Dimension
 from shopdraw.drawing.letters import text_width
+from shopdraw.editor.arrangement import third_angle
 from shopdraw.editor.handle import division_settings, unit_of
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import Setting, State
@@ -71,7 +72,18 @@ def figures_of(state: State) -> tuple[Figure, ...]:
     design, assembly = state.design, state.assembly
     if design is None or assembly is None:
         return ()
-    return (*_case(assembly), *_openings(design, assembly), *_slant(design, assembly))
+    found = (*_case(assembly), *_openings(design, assembly), *_slant(design, assembly))
+    return found if third_angle(design) else tuple(_turned(figure) for figure in found)
+
+
+def _turned(figure: Figure) -> Figure:
+    """The figure on the other side: in first angle the side view stands at the left of the front view."""
+    side = {"left": "right", "right": "left"}.get(figure.side, figure.side)
+    if side == "left" and figure.view == "side":
+        return replace(figure, side=side, a=(0.0, figure.a[1]), b=(0.0, figure.b[1]))
+    if side == "right" and figure.view == "front":
+        return replace(figure, side=side)
+    return figure
 
 
 def named_sizes(assembly: Assembly) -> dict[str, float]:
@@ -115,10 +127,20 @@ def placed(figure: Figure, box: tuple[float, float, float, float], shown: Shown,
     turned = upright and not broken
     at = (middle[0] - lift / scale, middle[1]) if turned else (middle[0], middle[1] + lift / scale)
     return Dimension(
-        id=figure.id, kind="linear", a=figure.a, b=figure.b, direction_deg=90.0 if upright else 0.0, line=line,
-        words=words, words_at=at, words_angle_deg=90.0 if turned else 0.0, height=HEIGHT_MM, measured=figure.value,
-        terminator="arrow-outside" if tight else "arrow", broken=broken and not tight,
-    )  # fmt: skip
+        id=figure.id,
+        kind="linear",
+        a=figure.a,
+        b=figure.b,
+        direction_deg=90.0 if upright else 0.0,
+        line=line,
+        words=words,
+        words_at=at,
+        words_angle_deg=90.0 if turned else 0.0,
+        height=HEIGHT_MM,
+        measured=figure.value,
+        terminator="arrow-outside" if tight else "arrow",
+        broken=broken and not tight,
+    )
 
 
 def _placed_angle(figure: Figure, shown: Shown, scale: float) -> Dimension:
@@ -130,10 +152,20 @@ def _placed_angle(figure: Figure, shown: Shown, scale: float) -> Dimension:
     line = (vertex[0] + radius * math.cos(half), vertex[1] + radius * math.sin(half))
     at = (line[0] + 5.5 / scale, line[1] - HEIGHT_MM / 2 / scale)
     return Dimension(
-        id=figure.id, kind="angular", a=figure.a, b=figure.b, direction_deg=0.0, line=line,
-        words=shown.angle(figure.value), words_at=at, words_angle_deg=0.0, height=HEIGHT_MM, measured=figure.value,
-        vertex=vertex, extension=(True, False),
-    )  # fmt: skip
+        id=figure.id,
+        kind="angular",
+        a=figure.a,
+        b=figure.b,
+        direction_deg=0.0,
+        line=line,
+        words=shown.angle(figure.value),
+        words_at=at,
+        words_angle_deg=0.0,
+        height=HEIGHT_MM,
+        measured=figure.value,
+        vertex=vertex,
+        extension=(True, False),
+    )
 
 
 def _sets(address: str, *drops: str) -> Callable[[Typed], tuple[Setting, ...]]:
@@ -143,9 +175,42 @@ def _sets(address: str, *drops: str) -> Callable[[Typed], tuple[Setting, ...]]:
 def _case(assembly: Assembly) -> list[Figure]:
     w, h, d = assembly.width, assembly.height, assembly.depth
     return [
-        Figure("case:left/case:right@front", "Width", "front", (0, 0), (w, 0), "below", 1, w, _sets("case.width"), handle="case.width"),
-        Figure("floor/case:top@front", "Height", "front", (0, 0), (0, h), "left", 3, h, _sets("case.height"), handle="case.height"),
-        Figure("case:front/case:rear@side", "Depth", "side", (0, 0), (d, 0), "below", 1, d, _sets("case.depth"), handle="case.depth"),
+        Figure(
+            "case:left/case:right@front",
+            "Width",
+            "front",
+            (0, 0),
+            (w, 0),
+            "below",
+            1,
+            w,
+            _sets("case.width"),
+            handle="case.width",
+        ),
+        Figure(
+            "floor/case:top@front",
+            "Height",
+            "front",
+            (0, 0),
+            (0, h),
+            "left",
+            3,
+            h,
+            _sets("case.height"),
+            handle="case.height",
+        ),
+        Figure(
+            "case:front/case:rear@side",
+            "Depth",
+            "side",
+            (0, 0),
+            (d, 0),
+            "below",
+            1,
+            d,
+            _sets("case.depth"),
+            handle="case.depth",
+        ),
     ]
 
 
@@ -168,13 +233,19 @@ def _openings(design: Design, assembly: Assembly) -> list[Figure]:
         free = given and not last
         found.append(
             Figure(
-                f"opening.{row.id}:bottom/opening.{row.id}:top@front", f"Drawer opening {_key(row)}", "front",
-                (0, row.bottom), (0, row.bottom + row.height), "left", 1, row.height,
+                f"opening.{row.id}:bottom/opening.{row.id}:top@front",
+                f"Drawer opening {_key(row)}",
+                "front",
+                (0, row.bottom),
+                (0, row.bottom + row.height),
+                "left",
+                1,
+                row.height,
                 None if last else sets,
                 drives=() if free else ("opening.bank.divide.rule",),
-                says="" if free else _what_drives(row, rule, last),
+                says="" if free else _what_drives(rule, last),
                 handle=f"opening.bank.divide/{_key(row)}",
-            )  # fmt: skip
+            )
         )
     return found
 
@@ -183,10 +254,12 @@ def _key(row: OpeningFact) -> str:
     return row.id.rpartition(".")[2]
 
 
-def _what_drives(row: OpeningFact, rule: str, last: bool) -> str:
+def _what_drives(rule: str, last: bool) -> str:
     if last:
         return "The lowest drawer takes what the others leave: change their heights, or the case's."
-    told = {"equal": "all drawers alike", "step": "each higher by a step", "ratio": "each higher by a factor"}.get(rule, rule)
+    told = {"equal": "all drawers alike", "step": "each higher by a step", "ratio": "each higher by a factor"}.get(
+        rule, rule
+    )
     return f"This height follows from the rule “{told}”. Type here to give the heights one by one instead."
 
 
@@ -199,24 +272,63 @@ def _slant(design: Design, assembly: Assembly) -> list[Figure]:
     angle_given, depth_given = table.angle is not None, table.top_depth is not None
     foot = (0.0, z0)
     return [
-        Figure("floor/writing@front", "Writing height", "front", (0, 0), (0, writing), "left", 2, writing, _sets("slant.writing_height"), handle="slant.writing_height"),
         Figure(
-            "top:front/top:rear@side", "Top depth", "side", (run, h), (d, h), "above", 1, fact.top_depth_mm,
+            "floor/writing@front",
+            "Writing height",
+            "front",
+            (0, 0),
+            (0, writing),
+            "left",
+            2,
+            writing,
+            _sets("slant.writing_height"),
+            handle="slant.writing_height",
+        ),
+        Figure(
+            "top:front/top:rear@side",
+            "Top depth",
+            "side",
+            (run, h),
+            (d, h),
+            "above",
+            1,
+            fact.top_depth_mm,
             _sets("slant.top_depth", *(["slant.angle"] if angle_given else [])),
             drives=() if depth_given else ("slant.angle",),
-            says="" if depth_given else "The top's depth follows from the slant's angle. Type here to give it instead of the angle.",
+            says=""
+            if depth_given
+            else "The top's depth follows from the slant's angle. Type here to give it instead of the angle.",
             handle="slant.top_depth",
         ),
         Figure(
-            "level/slant@side", "Slant from level", "side", (run, z0), (run, h), "slant", 1, fact.angle_from_level_deg,
-            _sets("slant.angle", *(["slant.top_depth"] if depth_given else [])), angle=True,
+            "level/slant@side",
+            "Slant from level",
+            "side",
+            (run, z0),
+            (run, h),
+            "slant",
+            1,
+            fact.angle_from_level_deg,
+            _sets("slant.angle", *(["slant.top_depth"] if depth_given else [])),
+            angle=True,
             drives=() if angle_given else ("slant.top_depth",),
-            says="" if angle_given else "The angle follows from the top's depth. Type here to give it instead of the top's depth.",
-            handle="slant.angle", vertex=foot,
+            says=""
+            if angle_given
+            else "The angle follows from the top's depth. Type here to give it instead of the top's depth.",
+            handle="slant.angle",
+            vertex=foot,
         ),
         Figure(
-            "floor/slant:start@side", "Start of the slant", "side", (d, 0), (d, z0), "right", 1, z0, None,
+            "floor/slant:start@side",
+            "Start of the slant",
+            "side",
+            (d, 0),
+            (d, z0),
+            "right",
+            1,
+            z0,
+            None,
             drives=("slant.writing_height", "slant.seat", "slant.angle" if angle_given else "slant.top_depth"),
             says="Where the slant starts follows from the writing height, the lid's seat and the slant.",
         ),
-    ]  # fmt: skip
+    ]

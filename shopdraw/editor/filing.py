@@ -81,10 +81,11 @@ class Filing(QObject):
         if not self.piece.unsaved:
             return True
         question = Question(
-            Kind.CHOOSE, self.tr("Not saved yet"),
+            Kind.CHOOSE,
+            self.tr("Not saved yet"),
             self.tr("{name} has changes that are not saved.").format(name=self.piece.source),
             (("save", self.tr("Save")), ("leave", self.tr("Leave without saving")), ("", self.tr("Go back"))),
-        )  # fmt: skip
+        )
         answer = self.ask(self._window, question)
         if answer == "save":
             return self.save()
@@ -130,9 +131,15 @@ class Filing(QObject):
             "The program ended before {name} was saved. A copy of the work is there; the file itself is as it was."
         ).format(name=copy.name)
         return Question(
-            Kind.CHOOSE, self.tr("Work was kept"), words,
-            (("open", self.tr("Open the copy")), ("drop", self.tr("Throw the copy away")), ("", self.tr("Decide later"))),
-        )  # fmt: skip
+            Kind.CHOOSE,
+            self.tr("Work was kept"),
+            words,
+            (
+                ("open", self.tr("Open the copy")),
+                ("drop", self.tr("Throw the copy away")),
+                ("", self.tr("Decide later")),
+            ),
+        )
 
     # Inside
 
@@ -146,9 +153,11 @@ class Filing(QObject):
         except CannotSave as error:
             self._watch()
             question = Question(
-                Kind.CHOOSE, self.tr("Not saved"), str(error),
+                Kind.CHOOSE,
+                self.tr("Not saved"),
+                str(error),
                 (("as", self.tr("Save in another place")), ("again", self.tr("Try again")), ("", self.tr("Go back"))),
-            )  # fmt: skip
+            )
             answer = self.ask(self._window, question)
             return self.save_as() if answer == "as" else self._save_to(target) if answer == "again" else False
         self.recovery.drop()
@@ -156,10 +165,11 @@ class Filing(QObject):
 
     def _overwrite(self, target: Path) -> bool:
         question = Question(
-            Kind.CHOOSE, self.tr("The file is another one"),
+            Kind.CHOOSE,
+            self.tr("The file is another one"),
             self.tr("{name} was changed by another program since it was opened here.").format(name=target.name),
             (("", self.tr("Go back")), ("over", self.tr("Write over it"))),
-        )  # fmt: skip
+        )
         return self.ask(self._window, question) == "over"
 
     def changed_on_disk(self) -> bool:
@@ -178,10 +188,11 @@ class Filing(QObject):
         if self.piece.path is None or Path(path) != self.piece.path or not self.changed_on_disk():
             return
         question = Question(
-            Kind.CHOOSE, self.tr("The file has changed"),
+            Kind.CHOOSE,
+            self.tr("The file has changed"),
             self.tr("Another program changed {name}.").format(name=self.piece.path.name),
             (("read", self.tr("Read it again")), ("", self.tr("Keep what is here"))),
-        )  # fmt: skip
+        )
         if self.ask(self._window, question) == "read":
             self.piece.open_file(self.piece.path)
         else:

@@ -122,8 +122,13 @@ def shape_of(severity: Severity, colours: Colours) -> QIcon:
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     middle, reach = size / 2, size * 0.4
     lozenge = QPolygonF(
-        [QPointF(middle, middle - reach), QPointF(middle + reach, middle), QPointF(middle, middle + reach), QPointF(middle - reach, middle)]
-    )  # fmt: skip
+        [
+            QPointF(middle, middle - reach),
+            QPointF(middle + reach, middle),
+            QPointF(middle, middle + reach),
+            QPointF(middle - reach, middle),
+        ]
+    )
     ink = colours.colour("words")
     painter.setPen(QPen(ink, 5))
     painter.drawPolygon(lozenge)

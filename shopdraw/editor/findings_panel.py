@@ -108,5 +108,3 @@ class FindingsPanel(QWidget):
             self.led.emit(finding.right[0])
         elif fault is not None:
             self.led.emit(fault.address)
-
-

@@ -163,7 +163,7 @@ class FormPanel(QWidget):
             self._body.insertWidget(number, self._group_widget(group, group.key in opened))
         self._filter(self.find.text())
 
-    def _group_widget(self, group: FormGroup, opened: bool) -> QWidget:  # noqa: FBT001
+    def _group_widget(self, group: FormGroup, opened: bool) -> QWidget:
         whole = QWidget(self)
         header = QToolButton(whole)
         header.setText(group.title)
@@ -188,7 +188,7 @@ class FormPanel(QWidget):
             self._add_row(rows, group, field)
         body.setVisible(opened)
 
-        def turn(checked: bool) -> None:  # noqa: FBT001
+        def turn(checked: bool) -> None:
             body.setVisible(checked)
             header.setArrowType(Qt.ArrowType.DownArrow if checked else Qt.ArrowType.RightArrow)
 

@@ -43,7 +43,7 @@ class Hand(QObject):
         self._drag = self._drag_of(handle, point)
         self._canvas.show_label(self._words(self._drag.step))
 
-    def _move(self, point: Point, fine: bool) -> None:  # noqa: FBT001  # a signal's argument
+    def _move(self, point: Point, fine: bool) -> None:  # a signal's argument
         if self._drag is not None:
             step = self._drag.to(point, reach=self._canvas.scaled_reach(), fine=fine)
             self._canvas.show_label(self._words(step))
@@ -61,7 +61,7 @@ class Hand(QObject):
         if drag is not None:
             self._piece.draft(drag.before)
 
-    def _nudge(self, handle: Handle, count: int, fine: bool) -> None:  # noqa: FBT001
+    def _nudge(self, handle: Handle, count: int, fine: bool) -> None:
         drag = self._drag_of(handle, handle.at)
         step = drag.nudged(count, fine=fine)
         self._finish(drag)

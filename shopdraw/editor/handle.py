@@ -83,11 +83,21 @@ def _case_handles(design: Design, assembly: Assembly) -> list[Handle]:
     depth_ratios = ratio_magnets(w, "depth : width")
     right, up = (1.0, 0.0), (0.0, 1.0)
 
-    def handle(key: str, name: str, view: str, at: Point, along: Point, value: float, magnets: tuple[Magnet, ...]) -> Handle:
+    def handle(
+        key: str, name: str, view: str, at: Point, along: Point, value: float, magnets: tuple[Magnet, ...]
+    ) -> Handle:
         axis = 0 if along[0] else 1
         address = f"case.{key}"
         return Handle(
-            f"{address}@{view}", name, view, at, along, value, lambda point: point[axis], _setter(address, unit), magnets=magnets
+            f"{address}@{view}",
+            name,
+            view,
+            at,
+            along,
+            value,
+            lambda point: point[axis],
+            _setter(address, unit),
+            magnets=magnets,
         )
 
     top_middle = (d + (assembly.slant.run_mm if assembly.slant else 0.0)) / 2
@@ -110,9 +120,15 @@ def _slant_handles(design: Design, assembly: Assembly, fact: SlantFact) -> list[
     for view, x in (("side", 0.0), ("front", 0.0)):
         found.append(
             Handle(
-                f"slant.writing_height@{view}", "Writing height", view, (x, fact.writing_height_mm), (0.0, 1.0),
-                fact.writing_height_mm, lambda point: point[1], writing,
-            )  # fmt: skip
+                f"slant.writing_height@{view}",
+                "Writing height",
+                view,
+                (x, fact.writing_height_mm),
+                (0.0, 1.0),
+                fact.writing_height_mm,
+                lambda point: point[1],
+                writing,
+            )
         )
     return found
 
@@ -129,16 +145,29 @@ def _slant_top(design: Design, assembly: Assembly, fact: SlantFact) -> Handle:
             return _angle_through(design, assembly, fact, depth - point[0])
 
         return Handle(
-            "slant.angle@side", "Slant", "side", at, (1.0, 0.0), fact.angle_from_level_deg, angle_at,
-            lambda degrees: (Setting("slant.angle", _neat(degrees)),), angle=True,
-        )  # fmt: skip
+            "slant.angle@side",
+            "Slant",
+            "side",
+            at,
+            (1.0, 0.0),
+            fact.angle_from_level_deg,
+            angle_at,
+            lambda degrees: (Setting("slant.angle", _neat(degrees)),),
+            angle=True,
+        )
     both = table.angle is not None
     return Handle(
-        "slant.top_depth@side", "Top depth", "side", at, (1.0, 0.0), fact.top_depth_mm,
-        lambda point: depth - point[0], _setter("slant.top_depth", unit, *(["slant.angle"] if both else [])),
+        "slant.top_depth@side",
+        "Top depth",
+        "side",
+        at,
+        (1.0, 0.0),
+        fact.top_depth_mm,
+        lambda point: depth - point[0],
+        _setter("slant.top_depth", unit, *(["slant.angle"] if both else [])),
         magnets=(Magnet(depth / 2, "half the depth"), Magnet(depth / 3, "a third of the depth")),
         warns="The angle now follows from the top depth; it is no longer given." if both else "",
-    )  # fmt: skip
+    )
 
 
 def _angle_through(design: Design, assembly: Assembly, fact: SlantFact, top_depth: float) -> float:
@@ -150,14 +179,27 @@ def _angle_through(design: Design, assembly: Assembly, fact: SlantFact, top_dept
     try:
         if table.start is not None:
             made = slant_from_start(
-                assembly.depth, assembly.height, fact.writing_height_mm, fact.lid_inset_mm, table.start,
-                angle=None, top_depth=top_depth, joint_gap=gap, pin_above=above,
-            )  # fmt: skip
+                assembly.depth,
+                assembly.height,
+                fact.writing_height_mm,
+                fact.lid_inset_mm,
+                table.start,
+                angle=None,
+                top_depth=top_depth,
+                joint_gap=gap,
+                pin_above=above,
+            )
         else:
             made = slant_from_top_depth(
-                assembly.depth, assembly.height, fact.writing_height_mm, fact.lid_inset_mm, top_depth,
-                joint_gap=gap, pin_above=above, pin_behind=table.pin_behind_front,
-            )  # fmt: skip
+                assembly.depth,
+                assembly.height,
+                fact.writing_height_mm,
+                fact.lid_inset_mm,
+                top_depth,
+                joint_gap=gap,
+                pin_above=above,
+                pin_behind=table.pin_behind_front,
+            )
     except SlantDisagrees:
         # So steep or so flat that there is no slant: the drag finds its limit on the way there.
         return 89.0 if top_depth > fact.top_depth_mm else 1.0
@@ -244,17 +286,29 @@ def _rail_handle(design: Design, assembly: Assembly, ceiling: float) -> list[Han
     given = design.case.top_rail is not None
     return [
         Handle(
-            "case.top_rail@front", "Rail over the top drawer", "front", (assembly.width * 0.5, ceiling), (0.0, -1.0),
-            writing - ceiling, lambda point: writing - point[1], _setter("case.top_rail", unit_of(design)),
+            "case.top_rail@front",
+            "Rail over the top drawer",
+            "front",
+            (assembly.width * 0.5, ceiling),
+            (0.0, -1.0),
+            writing - ceiling,
+            lambda point: writing - point[1],
+            _setter("case.top_rail", unit_of(design)),
             warns="" if given else "The rail's height is now given; it no longer follows from lid and front.",
-        )  # fmt: skip
+        )
     ]
 
 
 def _base_handles(design: Design, assembly: Assembly) -> list[Handle]:
     return [
         Handle(
-            "base.height@front", "Plinth height", "front", (assembly.width * 0.8, design.base.height), (0.0, 1.0),
-            design.base.height, lambda point: point[1], _setter("base.height", unit_of(design)),
-        )  # fmt: skip
+            "base.height@front",
+            "Plinth height",
+            "front",
+            (assembly.width * 0.8, design.base.height),
+            (0.0, 1.0),
+            design.base.height,
+            lambda point: point[1],
+            _setter("base.height", unit_of(design)),
+        )
     ]

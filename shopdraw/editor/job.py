@@ -8,6 +8,7 @@ from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.views import Views, full_views
 from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
 
 
@@ -18,12 +19,12 @@ class Worked:
     Attributes:
         views: full views.
         found: findings, worst first.
-        sheets: the set of sheets.
+        sheets: sets of sheets: what prints on paper, then what prints at true size.
     """
 
     views: Views | None = None
     found: tuple[Finding, ...] | None = None
-    sheets: SheetSet | None = None
+    sheets: tuple[SheetSet, ...] | None = None
 
 
 def views_job(assembly: Assembly) -> Worked:
@@ -40,10 +41,18 @@ def findings_job(design: Design, assembly: Assembly) -> Worked:
 
 
 def sheets_job(design: Design, assembly: Assembly, found: tuple[Finding, ...]) -> Worked:
-    """The sheets of a piece."""
-    from shopdraw.sheet.sheet_set import sheet_set
+    """The sheets of a piece, and its templates in tiles."""
+    # Sheets and lists are loaded by the process that draws them, never by the window.
+    from shopdraw.editor.sheet_job import sheet_sets
 
-    return Worked(sheets=sheet_set(design, assembly, found))
+    return Worked(sheets=sheet_sets(design, assembly, found))
+
+
+def collisions_job(boards: tuple[Board, ...]) -> frozenset[str]:
+    """Ids of boards that share wood where they stand."""
+    from shopdraw.wood.interference import overlaps
+
+    return frozenset(name for one, other, _ in overlaps(boards) for name in (one, other))
 
 
 def nothing_job() -> Worked:

@@ -51,13 +51,35 @@ class Colours:
 
 
 LIGHT = Colours(
-    surround="#d9d4c7", paper="#fbfaf5", ink="#23211e", faint="#a39d90", figure="#4a5a68", accent="#0f6b5c",
-    glow="#bfe3d6", panel="#f1eee6", field="#ffffff", words="#262420", dim="#5f5a50", line="#c4bdae", wrong="#9a3412",
-)  # fmt: skip
+    surround="#d9d4c7",
+    paper="#fbfaf5",
+    ink="#23211e",
+    faint="#a39d90",
+    figure="#4a5a68",
+    accent="#0f6b5c",
+    glow="#bfe3d6",
+    panel="#f1eee6",
+    field="#ffffff",
+    words="#262420",
+    dim="#5f5a50",
+    line="#c4bdae",
+    wrong="#9a3412",
+)
 DARK = Colours(
-    surround="#191b1c", paper="#25292b", ink="#ece8dd", faint="#8f949a", figure="#a9bccb", accent="#6fd0b8",
-    glow="#20564c", panel="#1f2224", field="#2c3033", words="#ebe7dc", dim="#b1aea4", line="#454a4d", wrong="#f0a27c",
-)  # fmt: skip
+    surround="#191b1c",
+    paper="#25292b",
+    ink="#ece8dd",
+    faint="#8f949a",
+    figure="#a9bccb",
+    accent="#6fd0b8",
+    glow="#20564c",
+    panel="#1f2224",
+    field="#2c3033",
+    words="#ebe7dc",
+    dim="#b1aea4",
+    line="#454a4d",
+    wrong="#f0a27c",
+)
 
 
 @cache

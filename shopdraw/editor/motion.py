@@ -7,11 +7,12 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
-from shopdraw.shape.frame import Frame, Vec3, dot, scale
+from shopdraw.shape.frame import Frame, Vec3, dot
 from shopdraw.shape.path import Point, flattened
 from shopdraw.view.direction import Direction
 from shopdraw.wood.assembly import Assembly, Body, Motion
 from shopdraw.wood.board import Board
+from shopdraw.wood.sweep import moved_frame
 
 _CHORD_MM = 0.5
 _SQUARE = 1e-6
@@ -43,18 +44,11 @@ def motion_marks(assembly: Assembly, direction: Direction, kind: str) -> tuple[M
         if motion.kind != kind:
             continue
         boards = [assembly.board(name) for name in motion.boards if assembly.has(name)]
-        moved = [replace(board, frame=moved_frame(board.frame, motion, 1.0)) for board in boards]
+        moved = [replace(board, frame=moved_frame(board.frame, motion, motion.reach)) for board in boards]
         marks += _outlines(moved, direction)
         if kind == "turn":
             marks += _swing(boards, motion, direction)
     return tuple(marks)
-
-
-def moved_frame(frame: Frame, motion: Motion, part: float) -> Frame:
-    """Where a board stands when its motion has gone a part of its way, 0 to 1."""
-    if motion.kind == "turn":
-        return frame.turned(motion.point, motion.direction, motion.reach * part)
-    return frame.moved(scale(motion.direction, motion.reach * part))
 
 
 def moved_boards(assembly: Assembly, parts: Mapping[str, float]) -> tuple[Board, ...]:
@@ -69,7 +63,7 @@ def moved_boards(assembly: Assembly, parts: Mapping[str, float]) -> tuple[Board,
         part = parts.get(motion.id, 0.0)
         for name in motion.boards if part else ():
             if assembly.has(name):
-                frames[name] = moved_frame(frames.get(name, assembly.board(name).frame), motion, part)
+                frames[name] = moved_frame(frames.get(name, assembly.board(name).frame), motion, part * motion.reach)
     return tuple(replace(board, frame=frames.get(board.id, board.frame)) for board in assembly.boards)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import tomllib
 from collections.abc import Iterable
 from pathlib import Path
 
@@ -9,11 +10,12 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
 from shopdraw.editor.change import Change
-from shopdraw.editor.state import CannotSet, Setting, State, changed_text, state_of
+from shopdraw.editor.state import CannotSet, Setting, State, as_variant, changed_text, state_of
 from shopdraw.piece.fault import PieceError
 from shopdraw.piece.reading import piece_text
 from shopdraw.piece.saving import save_piece
 from shopdraw.piece.source_text import BYTE_ORDER_MARK
+from shopdraw.piece.variant import variant_names
 
 EMPTY = State("", None, None)
 
@@ -40,6 +42,7 @@ class OpenPiece(QObject):
         self.variant: str | None = None
         self.seen: bytes | None = None
         self.undo = QUndoStack(self)
+        self._saved_text = ""
 
     @property
     def source(self) -> str:
@@ -91,6 +94,7 @@ class OpenPiece(QObject):
         save_piece(target, self._file_text())
         self.path = target
         self.seen = target.read_bytes()
+        self._saved_text = self.state.text
         self.undo.setClean()
         self.filed.emit()
 
@@ -98,7 +102,7 @@ class OpenPiece(QObject):
         """Changes values as one undo step; False where it can't be, after saying why."""
         settings = tuple(settings)
         try:
-            text = changed_text(self.state.text, settings)
+            text = changed_text(self.state.text, settings, self.variant)
         except CannotSet as error:
             self.refused.emit(str(error))
             return False
@@ -124,18 +128,51 @@ class OpenPiece(QObject):
         """Shows a state while a hand is dragging."""
         self.drafted.emit(state)
 
+    def variants(self) -> tuple[str, ...]:
+        """Names of the variants in the file."""
+        return self._variants_of(self.state)
+
+    def keep_variant(self, name: str) -> bool:
+        """Keeps what differs from the file as last saved as a variant, as one undo step; whether something differs."""
+        base = self.saved_text()
+        try:
+            text = as_variant(base, self.state.text, name)
+        except CannotSet as error:
+            self.refused.emit(str(error))
+            return False
+        if text == base:
+            return False
+        self.take(state_of(text, self.source), name)
+        self.choose_variant(name)
+        return True
+
+    def saved_text(self) -> str:
+        """The text as it was last opened or saved."""
+        return self._saved_text
+
     def choose_variant(self, name: str | None) -> None:
         """Lays a variant over the file, or shows the file as it is."""
         self.variant = name
         self._show(state_of(self.state.text, self.source, name))
 
     def _show(self, state: State) -> None:
+        """Shows a state; one of undo's may have been made while another variant was in sight."""
+        if self.variant is not None and self.variant not in self._variants_of(state):
+            self.variant = None
         self.state = state
         self.changed.emit(state)
+
+    @staticmethod
+    def _variants_of(state: State) -> tuple[str, ...]:
+        try:
+            return variant_names(tomllib.loads(state.text))
+        except (ValueError, RecursionError):
+            return ()
 
     def _begin(self, state: State) -> None:
         self.undo.clear()
         self.undo.setClean()
+        self._saved_text = state.text
         self._show(state)
         self.filed.emit()
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import math
 from dataclasses import dataclass
 
@@ -57,17 +58,16 @@ def real_ratios(assembly: Assembly) -> tuple[RealRatio, ...]:
         pairs.append(("height", assembly.height, "writing height", writing))
     found = []
     for one, a, other, b in pairs:
-        if a < b:
-            one, a, other, b = other, b, one, a
-        nearest, plain = min(RATIOS, key=lambda item: abs(item[1] - a / b))
-        found.append(RealRatio(f"{one} : {other}", a / b, nearest, (a / b) / plain - 1.0))
+        ratio, name = (a / b, f"{one} : {other}") if a >= b else (b / a, f"{other} : {one}")
+        nearest, plain = min(RATIOS, key=lambda item, ratio=ratio: abs(item[1] - ratio))  # type: ignore[misc]
+        found.append(RealRatio(name, ratio, nearest, ratio / plain - 1.0))
     return tuple(found)
 
 
 def bank_steps(assembly: Assembly) -> tuple[tuple[float, float], ...]:
     """How each drawer opening stands to the one above it: mm more, and times as high."""
     heights = [opening.height for opening in assembly.openings if opening.use == "drawer"]
-    return tuple((low - high, low / high) for high, low in zip(heights, heights[1:], strict=False))
+    return tuple((low - high, low / high) for high, low in itertools.pairwise(heights))
 
 
 def _rectangle(across: float, up: float, ratio: float) -> list[Mark]:
@@ -101,7 +101,7 @@ def _bank(assembly: Assembly) -> tuple[Mark, ...]:
         radius = row.height / 2
         centre = (x, row.bottom + radius)
         marks.append(ArcMark(centre, radius, 0.0, 360.0, Meaning.CENTRE))
-    for (upper, lower), (more, times) in zip(zip(rows, rows[1:], strict=False), bank_steps(assembly), strict=True):
+    for (upper, lower), (more, times) in zip(itertools.pairwise(rows), bank_steps(assembly), strict=True):
         at = (x + lower.height * 0.55 + 10.0, (upper.bottom + lower.bottom + lower.height) / 2)
         marks.append(Text(at, f"+{more:.1f} mm, × {times:.3f}", _WORDS_MM))
     return tuple(marks)

@@ -15,8 +15,8 @@ from shopdraw.drawing.letters import font_size, text_runs, text_start
 from shopdraw.drawing.line_style import line_style
 from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Meaning, Text
 from shopdraw.editor.look import Colours, families
-from shopdraw.shape.path import arc_of
 from shopdraw.shape.path import Path as Outline
+from shopdraw.shape.path import arc_of
 
 _EM = 100.0
 """Glyphs are taken as outlines of this size once and scaled."""

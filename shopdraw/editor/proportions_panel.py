@@ -57,7 +57,9 @@ class ProportionsPanel(QWidget):
                     off=off, way=self.tr("over") if ratio.off > 0 else self.tr("under"), name=ratio.nearest
                 )
             )
-            rows.append(f"<tr><td>{ratio.name}&nbsp;&nbsp;</td><td><b>{shown.number(ratio.ratio)}</b>&nbsp;&nbsp;</td><td>{near}</td></tr>")
+            rows.append(
+                f"<tr><td>{ratio.name}&nbsp;&nbsp;</td><td><b>{shown.number(ratio.ratio)}</b>&nbsp;&nbsp;</td><td>{near}</td></tr>"
+            )
         steps = [
             self.tr("{more} higher, {times} times").format(more=shown.length(more), times=shown.number(times))
             for more, times in bank_steps(assembly)

@@ -25,7 +25,7 @@ class SheetsPanel(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._set: SheetSet | None = None
+        self._pages: list[tuple[SheetSet, int]] = []
         self.pages = QComboBox(self)
         self.pages.setAccessibleName(self.tr("Sheet"))
         self.pages.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
@@ -42,7 +42,7 @@ class SheetsPanel(QWidget):
         whole.addWidget(self.note)
         whole.addWidget(self.view, 1)
         self.pages.currentIndexChanged.connect(self._show_page)
-        self.large.clicked.connect(lambda: self.large_wished.emit(self._set, self.pages.currentIndex()))
+        self.large.clicked.connect(lambda: self.large_wished.emit(*self._pages[self.pages.currentIndex()]))
         self.large.setEnabled(False)
 
     def show_waiting(self) -> None:
@@ -53,18 +53,23 @@ class SheetsPanel(QWidget):
         """Says why there are no sheets."""
         self.note.setText(sentence)
 
-    def show_set(self, sheets: SheetSet) -> None:
-        """Shows a set, staying on the page that was in sight."""
+    def show_sets(self, sets: tuple[SheetSet, ...]) -> None:
+        """Shows sets of sheets, staying on the page that was in sight."""
         page = max(self.pages.currentIndex(), 0)
-        self._set = sheets
+        self._pages = [(made, number) for made in sets for number in range(len(made.sheets))]
         before = self.pages.blockSignals(True)
         self.pages.clear()
-        for sheet in sheets.sheets:
-            self.pages.addItem(f"{sheet.number}  {sheet.title}")
+        for made, number in self._pages:
+            sheet = made.sheets[number]
+            self.pages.addItem(sheet.title if made.true_size else f"{sheet.number}  {sheet.title}")
         self.pages.setCurrentIndex(min(page, self.pages.count() - 1))
         self.pages.blockSignals(before)
-        self.note.setText(self.tr("{count} sheets, as they print").format(count=len(sheets.sheets)))
-        self.large.setEnabled(bool(sheets.sheets))
+        paper = sum(len(made.sheets) for made in sets if not made.true_size)
+        tiles = len(self._pages) - paper
+        self.note.setText(
+            self.tr("{sheets} sheets and {tiles} template pages, as they print").format(sheets=paper, tiles=tiles)
+        )
+        self.large.setEnabled(bool(self._pages))
         self._show_page(self.pages.currentIndex())
 
     def dress(self, colours: Colours) -> None:
@@ -73,8 +78,9 @@ class SheetsPanel(QWidget):
         self.view.update()
 
     def _show_page(self, page: int) -> None:
-        if self._set is not None and 0 <= page < len(self._set.sheets):
-            self.view.show_sheet(self._set.sheets[page], self._set.style)
+        if 0 <= page < len(self._pages):
+            made, number = self._pages[page]
+            self.view.show_sheet(made.sheets[number], made.style)
 
 
 class SheetView(QWidget):

@@ -1,5 +1,4 @@
-"""How sizes are shown on the screen: in the piece's unit, rounded as its drawings are, with the reader's decimal sign.
-"""
+"""How sizes are shown on the screen: in the piece's unit, rounded as its drawings are, with a decimal sign."""
 
 from __future__ import annotations
 

@@ -5,6 +5,7 @@ A sketch is drawn in a square of 100 by 70; what the term names is a dimension l
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Callable
 
 from shopdraw.drawing.mark import ArcMark, Arrow, Line, Mark, Meaning
@@ -25,7 +26,7 @@ def sketch_of(address: str) -> tuple[Mark, ...]:
 
 def _lines(*points: Point, meaning: Meaning = Meaning.VISIBLE, closed: bool = False) -> list[Mark]:
     ends = [*points, points[0]] if closed else list(points)
-    return [Line(a, b, meaning) for a, b in zip(ends, ends[1:], strict=False)]
+    return [Line(a, b, meaning) for a, b in itertools.pairwise(ends)]
 
 
 def _measure(a: Point, b: Point) -> list[Mark]:

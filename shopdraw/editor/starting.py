@@ -8,10 +8,20 @@ from pathlib import Path
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QIcon, QPainter, QPixmap, QTransform
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QListWidget, QListWidgetItem, QPushButton, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QListWidget,
+    QListWidgetItem,
+    QPushButton,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from shopdraw.editor.canvas_paint import paint_faces
 from shopdraw.editor.look import LIGHT, Colours
+from shopdraw.editor.shown_size import shown_for
 from shopdraw.editor.state import state_of
 from shopdraw.shipped import sample_names, sample_path
 from shopdraw.view.direction import ISOMETRIC
@@ -46,9 +56,8 @@ def starting_pieces() -> tuple[StartingPiece, ...]:
         if state.assembly is None or state.design is None:
             continue
         a = state.assembly
-        inch = state.design.piece.units == "inch"
-        sizes = [f"{mm / 25.4:.4g}" if inch else f"{mm:.0f}" for mm in (a.width, a.height, a.depth)]
-        size = " × ".join(sizes) + (" in" if inch else " mm")
+        shown = shown_for(state.design)
+        size = " × ".join(shown.length(mm) for mm in (a.width, a.height, a.depth)) + f" {shown.unit.short}"
         found.append(StartingPiece(name, a.title, size, draft(a.boards, ISOMETRIC)))
     return tuple(found)
 

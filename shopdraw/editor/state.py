@@ -5,14 +5,18 @@ A state is made from a text alone, so that undo needs no inverse: it shows an ea
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import tomllib
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from typing import Any
 
 from shopdraw.build import CannotBuild, build
+from shopdraw.piece.address import address_text
 from shopdraw.piece.design import Design
 from shopdraw.piece.fault import Fault, PieceError, with_lines
 from shopdraw.piece.reading import Piece, parse_piece
 from shopdraw.piece.saving import CannotSet, Typed, remove_value, set_value
+from shopdraw.piece.variant import VARIANT
 from shopdraw.wood.assembly import Assembly
 
 
@@ -69,18 +73,46 @@ def state_of(text: str, source: str = "piece", variant: str | None = None) -> St
         return State(piece.text, piece, None, with_lines(error.faults, piece.text))
 
 
-def changed_text(text: str, settings: Iterable[Setting]) -> str:
+def changed_text(text: str, settings: Iterable[Setting], variant: str | None = None) -> str:
     """The text with values set or taken out, all else as it stands.
 
+    Args:
+        text: a piece file's text.
+        settings: in turn.
+        variant: the variant that is shown: what is set goes into it, the file's own values stay.
     Raises:
         CannotSet: an address can't take its value.
     """
     for setting in settings:
-        if setting.value is None:
-            text = remove_value(text, setting.address)
-        else:
-            text = set_value(text, setting.address, setting.value)
+        address = setting.address if variant is None else address_text((VARIANT, variant, setting.address))
+        text = remove_value(text, address) if setting.value is None else set_value(text, address, setting.value)
     return text
 
 
-__all__ = ["CannotSet", "Setting", "State", "changed_text", "state_of"]
+def as_variant(before: str, after: str, name: str) -> str:
+    """The text of a file with what another text has different laid down as a variant.
+
+    Args:
+        before: the file as it stays.
+        after: the same file changed; values that it lacks can't be told by a variant and are left as they are.
+        name: the variant's.
+    Raises:
+        CannotSet: the name can't stand there.
+    """
+    base, changed = dict(_leaves(tomllib.loads(before))), dict(_leaves(tomllib.loads(after)))
+    text = before
+    for path, value in changed.items():
+        if path[0] != VARIANT and base.get(path) != value:
+            text = set_value(text, address_text((VARIANT, name, address_text(path))), value)
+    return text
+
+
+def _leaves(table: Mapping[str, Any], path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[str, ...], Any]]:
+    for key, value in table.items():
+        if isinstance(value, Mapping):
+            yield from _leaves(value, (*path, key))
+        else:
+            yield (*path, key), value
+
+
+__all__ = ["CannotSet", "Setting", "State", "as_variant", "changed_text", "state_of"]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from shopdraw.drawing.mark import ArcMark, Line, Mark
+from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
 from shopdraw.editor.arrangement import DIRECTIONS
 from shopdraw.shape.frame import WORLD
 from shopdraw.view.direction import FRONT, PLAN
@@ -17,11 +17,18 @@ Views = dict[str, tuple[Mark, ...]]
 
 
 def full_views(assembly: Assembly) -> Views:
-    """Front, side and plan with hidden lines."""
+    """Front, side and plan; of the hidden lines those that the general arrangement prints."""
+    # The sheets are loaded by the process that draws, not by the window.
+    from shopdraw.sheet.arrangement import HIDDEN_MEMBERS
+
     made: Views = {}
     for view, direction in DIRECTIONS.items():
-        lines: tuple[Line | ArcMark, ...] = project(assembly.boards, direction)
-        made[view] = lines
+        told = HIDDEN_MEMBERS[view]
+        made[view] = tuple(
+            mark
+            for mark in project(assembly.boards, direction)
+            if mark.meaning is not Meaning.HIDDEN or assembly.board(mark.board).member in told
+        )
     return made
 
 

@@ -8,11 +8,12 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QLocale, QSettings, Qt
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
-from PySide6.QtWidgets import QApplication, QMainWindow, QStackedWidget, QToolBar
+from PySide6.QtWidgets import QApplication, QComboBox, QMainWindow, QStackedWidget, QToolBar, QWidget
 
 from shopdraw.editor.ask import Kind, Question
 from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.command_list import COMMANDS, MENUS, Command
+from shopdraw.editor.doing import Doing
 from shopdraw.editor.faults_page import FaultsPage
 from shopdraw.editor.field import spelt
 from shopdraw.editor.filing import Filing, data_folder
@@ -26,14 +27,27 @@ from shopdraw.piece.address import address_text
 from shopdraw.wood.finding import Finding
 
 MESSAGE_MS = 9000
+NEED_A_DRAWING = (
+    "export",
+    "print",
+    "keep_variant",
+    "fit",
+    "larger",
+    "smaller",
+    "hidden",
+    "dimensions",
+    "dados",
+    "swing",
+    "travel",
+    "picture",
+    "compare",
+)
 
 
 class Window(QMainWindow):
     """The editor."""
 
-    def __init__(
-        self, *, apart: bool = True, settings: QSettings | None = None, folder: Path | None = None
-    ) -> None:
+    def __init__(self, *, apart: bool = True, settings: QSettings | None = None, folder: Path | None = None) -> None:
         """Builds the window.
 
         Args:
@@ -59,6 +73,9 @@ class Window(QMainWindow):
         self.setCentralWidget(self.pages)
         self.setAcceptDrops(True)
         self.statusBar().setSizeGripEnabled(False)
+        self.doing = Doing(self, self.work, self.filing, self.actions_by_key)
+        self.bar = QToolBar(self.tr("Commands"), self)
+        self.variants = QComboBox(self)
         self._make_commands()
         self._join()
         self.resize(1440, 900)
@@ -110,6 +127,7 @@ class Window(QMainWindow):
             event.ignore()
             return
         self.filing.recovery.drop()
+        self.doing.close_windows()
         self.settings.setValue("geometry", self.saveGeometry())
         self.working.close()
         super().closeEvent(event)
@@ -118,15 +136,28 @@ class Window(QMainWindow):
 
     def _make_commands(self) -> None:
         does: dict[str, Callable[[], object]] = {
-            "new": self._new, "open": self.filing.open, "save": self.filing.save, "save_as": self.filing.save_as,
-            "close": self.close, "undo": self.piece.undo.undo, "redo": self.piece.undo.redo,
-            "fit": self.canvas.fit, "larger": lambda: self.canvas.zoom(1.25), "smaller": lambda: self.canvas.zoom(0.8),
+            "new": self._new,
+            "open": self.filing.open,
+            "save": self.filing.save,
+            "save_as": self.filing.save_as,
+            "close": self.close,
+            "undo": self.piece.undo.undo,
+            "redo": self.piece.undo.redo,
+            "fit": self.canvas.fit,
+            "larger": lambda: self.canvas.zoom(1.25),
+            "smaller": lambda: self.canvas.zoom(0.8),
             "dark": self._dress,
-        }  # fmt: skip
+            "export": self.doing.export,
+            "print": self.doing.print,
+            "picture": self.doing.picture,
+            "compare": self.doing.compare,
+            "keep_variant": self.doing.keep_variant,
+            "help": self.doing.help,
+        }
         for key in ("hidden", "dimensions", "dados", "swing", "travel"):
             does[key] = lambda key=key: self._show_layer(key)
         menus = {name: self.menuBar().addMenu(self.tr(name)) for name in MENUS}
-        bar = QToolBar(self.tr("Commands"), self)
+        bar = self.bar
         bar.setMovable(False)
         bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
         self.addToolBar(bar)
@@ -143,6 +174,10 @@ class Window(QMainWindow):
                     bar.addSeparator()
                 bar.addAction(action)
                 menu_before = command.menu
+        bar.addSeparator()
+        self.variants.setAccessibleName(self.tr("Variant"))
+        self.variants.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self._variants_on_bar = bar.addWidget(self.variants)
         for name, on in (("hidden", True), ("dimensions", True)):
             self.actions_by_key[name].setChecked(on)
         self.actions_by_key["dark"].setChecked(self.settings.value("dark", False, type=bool))
@@ -179,6 +214,7 @@ class Window(QMainWindow):
         self.work.said.connect(self.say)
         self.work.silence_wished.connect(self._silence)
         self.work.add_wished.connect(self._add)
+        self.variants.activated.connect(lambda _row: self.piece.choose_variant(self.variants.currentData()))
         for key in ("undo", "redo"):
             self.actions_by_key[key].setEnabled(False)
 
@@ -211,7 +247,9 @@ class Window(QMainWindow):
 
     def _add(self, table: str) -> None:
         name = spelt(table).lower()
-        key = self.ask(Question(Kind.WORDS, self.tr("Add"), self.tr("What is the new {name} called?").format(name=name)))
+        key = self.ask(
+            Question(Kind.WORDS, self.tr("Add"), self.tr("What is the new {name} called?").format(name=name))
+        )
         if key:
             self.work.begin_keyed(table, key)
 
@@ -219,15 +257,30 @@ class Window(QMainWindow):
 
     def _show_start(self) -> None:
         self.start.show_recent(self.filing.recent())
-        self.pages.setCurrentWidget(self.start)
+        self._show_page(self.start)
         self.setWindowTitle(self.tr("shopdraw"))
 
     def _changed(self, state: State) -> None:
         if state.sound:
-            self.pages.setCurrentWidget(self.work)
+            self._show_page(self.work)
         else:
             self.faults.show_state(state, self.piece.source)
-            self.pages.setCurrentWidget(self.faults)
+            self._show_page(self.faults)
+        names = self.piece.variants()
+        if [self.variants.itemData(row) for row in range(self.variants.count())] != [None, *names]:
+            self.variants.clear()
+            self.variants.addItem(self.tr("as in the file"), None)
+            for name in names:
+                self.variants.addItem(name, name)
+        self.variants.setCurrentIndex(names.index(self.piece.variant) + 1 if self.piece.variant in names else 0)
+        self._variants_on_bar.setVisible(bool(names))
+
+    def _show_page(self, page: QWidget) -> None:
+        """Shows a page; commands that need a drawing rest where there is none."""
+        self.pages.setCurrentWidget(page)
+        self.bar.setVisible(page is self.work)
+        for key in NEED_A_DRAWING:
+            self.actions_by_key[key].setEnabled(page is self.work)
 
     def _filed(self) -> None:
         self.recent_menu.clear()

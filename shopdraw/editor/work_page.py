@@ -7,6 +7,7 @@ from dataclasses import replace
 from PySide6.QtCore import QRect, Qt, Signal
 from PySide6.QtWidgets import QSplitter, QTabWidget, QVBoxLayout, QWidget
 
+from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.boards_panel import BoardsPanel
 from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.entry import Entry
@@ -33,6 +34,14 @@ from shopdraw.wood.finding import Finding
 SIDE_IN_LETTERS = 62
 
 
+def _together(before: Worked, worked: Worked) -> Worked:
+    return Worked(
+        worked.views or before.views,
+        before.found if worked.found is None else worked.found,
+        worked.sheets or before.sheets,
+    )
+
+
 class WorkPage(QWidget):
     """Canvas and panels.
 
@@ -47,7 +56,12 @@ class WorkPage(QWidget):
     add_wished = Signal(str)
 
     def __init__(
-        self, piece: OpenPiece, working: Working, decimal_sign: str, colours: Colours = LIGHT, parent: QWidget | None = None
+        self,
+        piece: OpenPiece,
+        working: Working,
+        decimal_sign: str,
+        colours: Colours = LIGHT,
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.piece = piece
@@ -139,7 +153,7 @@ class WorkPage(QWidget):
         self.piece.drafted.connect(self._draft)
         self.piece.refused.connect(self._refused)
         self.working.done.connect(self._worked)
-        self.working.failed.connect(self.said)
+        self.working.failed.connect(self._failed)
         self.hand.said.connect(self.said)
         self.canvas.board_pointed.connect(self._pointed)
         self.canvas.board_chosen.connect(self._choose_board)
@@ -177,9 +191,9 @@ class WorkPage(QWidget):
         elif panel is self.proportions:
             self.proportions.show_state(state, shown)
         elif panel is self.sheets:
-            self._ask_for_sheets(state)
+            self.ask_for_sheets(state)
 
-    def _ask_for_sheets(self, state: State) -> None:
+    def ask_for_sheets(self, state: State) -> None:
         """Asks for the sheets of a state, once, when its findings are there (they stand on the cover)."""
         worked = self._worked_out
         if worked is None or worked[0] is not state or worked[1].found is None or self._sheets_of is state:
@@ -201,14 +215,25 @@ class WorkPage(QWidget):
         if state is not self.piece.state:
             return
         before = self._worked_out[1] if self._worked_out and self._worked_out[0] is state else Worked()
-        self._worked_out = (state, Worked(worked.views or before.views, before.found if worked.found is None else worked.found))
+        self._worked_out = (state, _together(before, worked))
         if worked.views is not None and not self.hand.busy:
             self._show_canvas(state)
         if worked.found is not None:
             self.findings.model.show_findings(worked.found)
             self._show_side(state)
         if worked.sheets is not None:
-            self.sheets.show_set(worked.sheets)
+            self.sheets.show_sets(worked.sheets)
+
+    def _failed(self, sentence: str) -> None:
+        """A job of the worker couldn't be done."""
+        self.sheets.show_failed(sentence)
+        self.said.emit(sentence)
+
+    @property
+    def sheet_sets(self) -> tuple[SheetSet, ...]:
+        """The sheets of the piece as it is now; none while they are being drawn."""
+        worked = self._worked_out
+        return (worked[1].sheets or ()) if worked is not None and worked[0] is self.piece.state else ()
 
     def _shown(self) -> Shown:
         assert self.canvas.scene.shown is not None

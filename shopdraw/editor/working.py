@@ -11,9 +11,13 @@ from concurrent.futures import Future, ProcessPoolExecutor
 
 from PySide6.QtCore import QObject, Signal
 
-from shopdraw.editor.job import Worked, findings_job, nothing_job, sheets_job, views_job
+from shopdraw.editor.job import Worked, collisions_job, findings_job, nothing_job, sheets_job, views_job
 from shopdraw.editor.state import State
+from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
+
+QUICK, SLOW = "quick", "slow"
+"""Two worker processes: views never wait for sheets."""
 
 
 class Working(QObject):
@@ -21,10 +25,12 @@ class Working(QObject):
 
     Signals:
         done: a state and what was worked out of it.
+        collided: ids of boards that run into each other.
         failed: a sentence, when a job broke down.
     """
 
     done = Signal(object, object)
+    collided = Signal(object)
     failed = Signal(str)
 
     def __init__(self, parent: QObject | None = None, *, apart: bool = True) -> None:
@@ -36,13 +42,14 @@ class Working(QObject):
         """
         super().__init__(parent)
         self._apart = apart
-        self._pool: ProcessPoolExecutor | None = None
+        self._pools: dict[str, ProcessPoolExecutor] = {}
         self._waiting: list[Future[Worked]] = []
+        self._slow: list[Future[Worked]] = []
 
     def warm(self) -> None:
         """Starts the worker process before it is needed."""
         if self._apart:
-            self._executor().submit(nothing_job)
+            self._executor(QUICK).submit(nothing_job)
 
     def ask(self, state: State) -> None:
         """Asks for views and findings of a state, the views first."""
@@ -52,24 +59,37 @@ class Working(QObject):
         for future in self._waiting:
             future.cancel()
         self._waiting = [
-            self._do(state, views_job, assembly),
-            self._do(state, findings_job, design, assembly),
+            self._do(QUICK, state, views_job, assembly),
+            self._do(QUICK, state, findings_job, design, assembly),
         ]
 
     def ask_for_sheets(self, state: State, found: tuple[Finding, ...]) -> None:
         """Asks for the sheets of a state."""
         if state.design is not None and state.assembly is not None:
-            self._waiting.append(self._do(state, sheets_job, state.design, state.assembly, found))
+            for future in self._slow:
+                future.cancel()
+            self._slow = [self._do(SLOW, state, sheets_job, state.design, state.assembly, found)]
+
+    def ask_for_collisions(self, boards: tuple[Board, ...]) -> None:
+        """Asks which of some boards run into each other where they stand."""
+        if self._apart:
+            future = self._executor(QUICK).submit(collisions_job, boards)
+            future.add_done_callback(self._tell_collisions)
+        else:
+            self.collided.emit(collisions_job(boards))
 
     def close(self) -> None:
-        """Ends the worker process."""
-        if self._pool is not None:
-            self._pool.shutdown(wait=True, cancel_futures=True)
-            self._pool = None
+        """Ends the worker processes."""
+        for pool in self._pools.values():
+            # A slow job must not hold up the closing of the window.
+            for process in list((pool._processes or {}).values()):
+                process.terminate()
+            pool.shutdown(wait=True, cancel_futures=True)
+        self._pools.clear()
 
-    def _do(self, state: State, job: Callable[..., Worked], *of: object) -> Future[Worked]:
+    def _do(self, pool: str, state: State, job: Callable[..., Worked], *of: object) -> Future[Worked]:
         if self._apart:
-            future = self._executor().submit(job, *of)
+            future = self._executor(pool).submit(job, *of)
         else:
             future = Future()
             try:
@@ -89,7 +109,11 @@ class Working(QObject):
         else:
             self.done.emit(state, future.result())
 
-    def _executor(self) -> ProcessPoolExecutor:
-        if self._pool is None:
-            self._pool = ProcessPoolExecutor(1, mp_context=multiprocessing.get_context("spawn"))
-        return self._pool
+    def _tell_collisions(self, future: Future[frozenset[str]]) -> None:
+        if not future.cancelled() and future.exception() is None:
+            self.collided.emit(future.result())
+
+    def _executor(self, pool: str) -> ProcessPoolExecutor:
+        if pool not in self._pools:
+            self._pools[pool] = ProcessPoolExecutor(1, mp_context=multiprocessing.get_context("spawn"))
+        return self._pools[pool]

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
-from shopdraw.shape.frame import Frame, dot
+from shopdraw.shape.frame import Frame, Vec3, dot
 from shopdraw.shape.path import Point, flattened
 from shopdraw.view.direction import Direction
 from shopdraw.wood.board import Board, Shape
@@ -35,11 +35,15 @@ class DraftFace(NamedTuple):
         points: its corners in the view's plane, true-size mm.
         board: id of the board it belongs to.
         cut: the outline of a cut, to be drawn as a line on the face behind it.
+        facing: how far it is turned to the viewer: 1 square to the line of sight, near 0 seen almost on edge.
+        upward: how far it is turned upwards: 1 level and seen from above, -1 from below.
     """
 
     points: tuple[Point, ...]
     board: str
     cut: bool
+    facing: float = 1.0
+    upward: float = 0.0
 
 
 class _Face(NamedTuple):
@@ -48,6 +52,8 @@ class _Face(NamedTuple):
     box: Box
     square: bool
     cut: bool
+    facing: float
+    upward: float
 
 
 def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...]:
@@ -68,7 +74,7 @@ def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...
     )[:_COVERS]
     seen = [item for item in found if not _covered(item[2], covers)]
     seen.sort(key=lambda item: (item[0], item[1]))
-    return tuple(DraftFace(face.points, board, face.cut) for _, _, face, board in seen)
+    return tuple(DraftFace(face.points, board, face.cut, face.facing, face.upward) for _, _, face, board in seen)
 
 
 @lru_cache(maxsize=8192)
@@ -79,14 +85,17 @@ def _faces(shape: Shape, frame: Frame, direction: Direction) -> tuple[_Face, ...
     found = []
     if abs(dw) > _FACING:
         level = 0.0 if dw > 0 else -shape.thickness
-        found.append(_face([(u, v, level) for u, v in outline], frame, direction, square=abs(dw) > _SQUARE))
+        corners = [(u, v, level) for u, v in outline]
+        upward = frame.w[2] if dw > 0 else -frame.w[2]
+        found.append(_face(corners, frame, direction, facing=abs(dw), upward=upward))
     for (u0, v0), (u1, v1) in zip(outline, (*outline[1:], outline[0]), strict=True):
         size = ((u1 - u0) ** 2 + (v1 - v0) ** 2) ** 0.5
         facing = ((v1 - v0) * du - (u1 - u0) * dv) / size
         if facing > _FACING:
             t = -shape.thickness
             corners = [(u0, v0, 0.0), (u1, v1, 0.0), (u1, v1, t), (u0, v0, t)]
-            found.append(_face(corners, frame, direction, square=facing > _SQUARE))
+            upward = ((v1 - v0) * frame.u[2] - (u1 - u0) * frame.v[2]) / size
+            found.append(_face(corners, frame, direction, facing=facing, upward=upward))
     return (*found, *_cuts(shape, frame, direction))
 
 
@@ -100,19 +109,25 @@ def _cuts(shape: Shape, frame: Frame, direction: Direction) -> list[_Face]:
             continue
         level = prism.high if prism.entry > 0 else prism.low
         corners = [prism.frame.point((a, b, level)) for a, b in flattened(cut.outline, _CHORD_MM)]
-        found.append(_face(corners, frame, direction, square=True, cut=True))
+        found.append(_face(corners, frame, direction, cut=True))
     return found
 
 
 def _face(
-    corners: Sequence[tuple[float, float, float]], frame: Frame, direction: Direction, *, square: bool, cut: bool = False
+    corners: Sequence[Vec3],
+    frame: Frame,
+    direction: Direction,
+    *,
+    facing: float = 1.0,
+    upward: float = 0.0,
+    cut: bool = False,
 ) -> _Face:
     world = [frame.point(corner) for corner in corners]
     points = tuple(direction.on_paper(point) for point in world)
     toward = direction.toward
     depth = max(dot(point, toward) for point in world) + (_ABOVE_MM if cut else 0.0)
     xs, ys = [x for x, _ in points], [y for _, y in points]
-    return _Face(depth, points, (min(xs), min(ys), max(xs), max(ys)), square, cut)
+    return _Face(depth, points, (min(xs), min(ys), max(xs), max(ys)), facing > _SQUARE, cut, facing, upward)
 
 
 def _upright(face: _Face) -> bool:

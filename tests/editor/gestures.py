@@ -11,7 +11,9 @@ from shopdraw.editor.canvas import Canvas
 STEPS = 6
 
 
-def send(widget: QWidget, kind: QEvent.Type, at: QPointF, button: Qt.MouseButton, held: Qt.MouseButton, keys=None) -> None:
+def send(
+    widget: QWidget, kind: QEvent.Type, at: QPointF, button: Qt.MouseButton, held: Qt.MouseButton, keys=None
+) -> None:
     where = widget.mapToGlobal(at)
     modifiers = keys if keys is not None else Qt.KeyboardModifier.NoModifier
     QApplication.sendEvent(widget, QMouseEvent(kind, at, where, button, held, modifiers))

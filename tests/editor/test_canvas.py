@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tomllib
+
 import pytest
 from PySide6.QtCore import QPointF, Qt
 

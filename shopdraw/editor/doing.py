@@ -1,0 +1,197 @@
+"""What the larger commands do: export, print, picture, variants, help. Each opens or drives a part of its own."""
+
+from __future__ import annotations
+
+import re
+
+from PySide6.QtCore import QObject, QUrl
+from PySide6.QtGui import QAction, QDesktopServices
+from PySide6.QtPrintSupport import QPrinter
+from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QPushButton, QWidget
+
+from shopdraw.drawing.sheet import SheetSet
+from shopdraw.editor.ask import Kind, Question
+from shopdraw.editor.compare_window import CompareWindow
+from shopdraw.editor.exporting import Exporting
+from shopdraw.editor.filing import Filing
+from shopdraw.editor.help_window import HelpWindow
+from shopdraw.editor.picture import PictureWindow
+from shopdraw.editor.printing import Choose, choose_printer, print_pages, printer_for
+from shopdraw.editor.sheets_panel import SheetWindow
+from shopdraw.editor.state import State
+from shopdraw.editor.work_page import WorkPage
+
+
+class Doing(QObject):
+    """Larger commands."""
+
+    def __init__(self, window: QMainWindow, work: WorkPage, filing: Filing, actions: dict[str, QAction]) -> None:
+        super().__init__(window)
+        self._window = window
+        self._work = work
+        self._filing = filing
+        self._actions = actions
+        self.exporting = Exporting(self)
+        self.choose_printer: Choose = choose_printer
+        self.picture_window: PictureWindow | None = None
+        self.open_windows: list[QWidget] = []
+        self._folder = ""
+        self._wants_print = False
+        self._stage = QLabel(window)
+        self._bar = QProgressBar(window)
+        self._bar.setAccessibleName(self.tr("How far the export has come"))
+        self._bar.setMaximumWidth(window.fontMetrics().averageCharWidth() * 30)
+        self.give_up = QPushButton(self.tr("Give up"), window)
+        self.give_up.setAccessibleName(self.tr("Give up the export"))
+        for widget in (self._stage, self._bar, self.give_up):
+            window.statusBar().addPermanentWidget(widget)
+            widget.hide()
+        self.give_up.clicked.connect(self.exporting.give_up)
+        self.exporting.progressed.connect(self._progressed)
+        self.exporting.finished.connect(self._exported)
+        work.working.collided.connect(self._collided)
+        work.working.done.connect(lambda _state, _worked: self._print_if_ready())
+        work.piece.changed.connect(self._changed)
+        work.sheets.large_wished.connect(self._large)
+
+    # Export
+
+    def export(self, folder: str = "") -> None:
+        """Writes the package to a folder, asking for it where none is named."""
+        state = self._work.piece.state
+        if not state.sound or self.exporting.busy:
+            return
+        start = str(self._work.piece.path.parent) if self._work.piece.path else ""
+        question = Question(Kind.FOLDER, self.tr("Write the package to this folder"), start=start)
+        folder = folder or self._filing.ask(self._window, question)
+        if not folder:
+            return
+        self._folder = folder
+        self._progressed(0, 0, "")
+        path = self._work.piece.path
+        shop = state.design.piece.shop if state.design else ""
+        shop = str((path.parent / shop).resolve()) if shop and path else ""
+        self.exporting.begin(state.text, path.stem if path else _stem(state), folder, shop=shop)
+
+    def _progressed(self, done: int, steps: int, name: str) -> None:
+        for widget in (self._stage, self._bar, self.give_up):
+            widget.show()
+        self._bar.setRange(0, steps)
+        self._bar.setValue(done)
+        self._stage.setText(self.tr("Writing {name}").format(name=name) if name else self.tr("Writing the package"))
+
+    def _exported(self, done: bool, words: str) -> None:  # a signal's argument
+        for widget in (self._stage, self._bar, self.give_up):
+            widget.hide()
+        choices = (
+            (("", self.tr("Close")), ("show", self.tr("Show the folder")))
+            if done
+            else (("again", self.tr("Try again")), ("other", self.tr("Another folder")), ("", self.tr("Close")))
+        )
+        title = self.tr("The package is written") if done else self.tr("The package is not written")
+        answer = self._filing.ask(self._window, Question(Kind.CHOOSE, title, words, choices))
+        if answer == "show":
+            QDesktopServices.openUrl(QUrl.fromLocalFile(self._folder))
+        elif answer:
+            self.export(self._folder if answer == "again" else "")
+
+    # Print
+
+    def print(self) -> None:
+        """Prints sheets or templates; where they aren't drawn yet, as soon as they are."""
+        self._wants_print = True
+        self._work.ask_for_sheets(self._work.piece.state)
+        self._print_if_ready()
+        if self._wants_print:
+            self._work.said.emit(self.tr("The sheets are being drawn; the print dialog comes when they are there."))
+
+    def _print_if_ready(self) -> None:
+        sets = self._work.sheet_sets
+        if not self._wants_print or not sets:
+            return
+        self._wants_print = False
+        choices = tuple(
+            (str(number), self.tr("Templates at true size") if made.true_size else self.tr("Sheets"))
+            for number, made in enumerate(sets)
+        )
+        question = Question(
+            Kind.CHOOSE, self.tr("Print"), self.tr("What shall be printed?"), (*choices, ("", self.tr("Nothing")))
+        )
+        answer = self._filing.ask(self._window, question)
+        if answer:
+            self.print_set(sets[int(answer)])
+
+    def print_set(self, sheets: SheetSet) -> None:
+        """Prints a whole set, after the printer is chosen."""
+        printer = printer_for(sheets)
+        if self.choose_printer(printer, self._window):
+            print_pages(printer, sheets, _pages(printer, len(sheets.sheets)))
+
+    # Windows of their own
+
+    def picture(self) -> None:
+        """Opens the picture."""
+        if self.picture_window is None:
+            self.picture_window = PictureWindow(self._work.canvas.colours)
+            self.picture_window.resting.connect(self._work.working.ask_for_collisions)
+            self.open_windows.append(self.picture_window)
+        self._changed(self._work.piece.state)
+        self.picture_window.show()
+        self.picture_window.raise_()
+
+    def compare(self) -> None:
+        """Opens two variants side by side."""
+        piece = self._work.piece
+        if not piece.variants():
+            self._work.said.emit(self.tr("The file has no variants yet: change the piece, then keep it as a variant."))
+            return
+        window = CompareWindow(
+            piece.state.text, piece.source, piece.variants(), self._work.decimal_sign, self._work.canvas.colours
+        )
+        self._keep(window)
+
+    def keep_variant(self) -> None:
+        """Keeps what differs from the saved file as a variant."""
+        name = self._filing.ask(
+            self._window, Question(Kind.WORDS, self.tr("Keep as a variant"), self.tr("What is it called?"))
+        )
+        if name and not self._work.piece.keep_variant(name):
+            self._work.said.emit(self.tr("Nothing differs from the saved file, so there is nothing to keep."))
+
+    def help(self) -> None:
+        """Opens the help page."""
+        self._keep(HelpWindow(self._actions))
+
+    def close_windows(self) -> None:
+        """Closes what was opened beside the main window."""
+        if self.exporting.busy:
+            self.exporting.give_up()
+        for window in self.open_windows:
+            window.close()
+        self.open_windows.clear()
+
+    def _keep(self, window: QWidget) -> None:
+        self.open_windows.append(window)
+        window.destroyed.connect(lambda: self.open_windows.remove(window) if window in self.open_windows else None)
+        window.show()
+
+    def _large(self, sheets: SheetSet, page: int) -> None:
+        self._keep(SheetWindow(sheets, page, self._work.canvas.colours))
+
+    def _changed(self, state: State) -> None:
+        if self.picture_window is not None and state.assembly is not None:
+            self.picture_window.show_assembly(state.assembly)
+
+    def _collided(self, boards: frozenset[str]) -> None:
+        if self.picture_window is not None:
+            self.picture_window.show_colliding(boards)
+
+
+def _pages(printer: QPrinter, count: int) -> range:
+    first, last = printer.fromPage(), printer.toPage()
+    return range(max(first, 1) - 1, min(last, count) if last else count)
+
+
+def _stem(state: State) -> str:
+    title = state.assembly.title if state.assembly else ""
+    return re.sub(r"[^\w-]+", "-", title.lower()).strip("-") or "piece"

@@ -1,0 +1,265 @@
+"""The picture: the piece turned with the mouse, its lid and drawers opened with sliders, in a window of its own."""
+
+from __future__ import annotations
+
+import math
+
+from PySide6.QtCore import QPointF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPolygonF,
+    QTransform,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QSlider, QVBoxLayout, QWidget
+
+from shopdraw.editor.look import LIGHT, Colours
+from shopdraw.editor.motion import moved_boards
+from shopdraw.view.direction import Direction, looking
+from shopdraw.view.draft import DraftFace, draft
+from shopdraw.wood.assembly import Assembly, Motion
+from shopdraw.wood.board import Board
+
+DEGREES_PER_PIXEL = 0.4
+STEEPEST = 85.0
+SLIDER_STEPS = 100
+_MARGIN = 0.9
+
+
+def direction_of(round_deg: float, over_deg: float) -> Direction:
+    """The way of looking at a piece.
+
+    Args:
+        round_deg: how far one has walked round it, 0 in front of it, 90 at its right side.
+        over_deg: how far one looks down on it.
+    """
+    turn, over = math.radians(round_deg), math.radians(over_deg)
+    return looking((-math.sin(turn) * math.cos(over), math.cos(turn) * math.cos(over), -math.sin(over)))
+
+
+class PictureView(QWidget):
+    """The piece as shaded or outlined faces.
+
+    Signals:
+        turned: the way of looking has changed.
+    """
+
+    turned = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.colours: Colours = LIGHT
+        self.round_deg, self.over_deg, self.zoom = 32.0, 22.0, 1.0
+        self.shaded = True
+        self.colliding: frozenset[str] = frozenset()
+        self._boards: tuple[Board, ...] = ()
+        self._size = 1.0
+        self._middle = (0.0, 0.0, 0.0)
+        self._grip: QPointF | None = None
+        self._faces: tuple[DraftFace, ...] = ()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setAccessibleName(self.tr("Picture of the piece"))
+        self.setAccessibleDescription(self.tr("Arrow keys turn it, plus and minus make it larger and smaller."))
+
+    def sizeHint(self) -> QSize:  # noqa: N802  # Qt's name
+        """Room for a picture."""
+        return QSize(720, 620)
+
+    def show_boards(self, boards: tuple[Board, ...], size: tuple[float, float, float]) -> None:
+        """Shows boards where they stand.
+
+        Args:
+            boards: the piece.
+            size: of the case, mm: width, depth, height.
+        """
+        self._boards = boards
+        self._middle = (size[0] / 2, size[1] / 2, size[2] / 2)
+        self._size = math.hypot(*size) * 1.15
+        self._look_again()
+
+    def turn(self, round_by: float, over_by: float) -> None:
+        """Walks round the piece and rises over it, degrees."""
+        self.round_deg = (self.round_deg + round_by) % 360.0
+        self.over_deg = max(-STEEPEST, min(STEEPEST, self.over_deg + over_by))
+        self._look_again()
+        self.turned.emit()
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002  # Qt's name and signature
+        """Paints the faces from the back to the front."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(self.rect(), self.colours.colour("paper"))
+        direction = direction_of(self.round_deg, self.over_deg)
+        middle = direction.on_paper(self._middle)
+        zoom = min(self.width(), self.height()) / self._size * self.zoom * _MARGIN
+        x, y = self.width() / 2 - middle[0] * zoom, self.height() / 2 + middle[1] * zoom
+        painter.setTransform(QTransform(zoom, 0, 0, -zoom, x, y), True)
+        edge = QPen(self.colours.colour("ink"), 1.1)
+        edge.setCosmetic(True)
+        edge.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+        hatch = QBrush(self.colours.colour("wrong"), Qt.BrushStyle.BDiagPattern)
+        hatch.setTransform(QTransform.fromScale(1 / zoom, 1 / zoom))
+        for face in self._faces:
+            if face.cut:
+                continue
+            polygon = QPolygonF([QPointF(px, py) for px, py in face.points])
+            painter.setPen(edge)
+            painter.setBrush(self._shade(face) if self.shaded else self.colours.colour("paper"))
+            painter.drawPolygon(polygon)
+            if face.board in self.colliding:
+                painter.setBrush(hatch)
+                painter.drawPolygon(polygon)
+        painter.end()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        """Takes hold of the piece."""
+        self._grip = event.position()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
+        """Turns it with the hand."""
+        if self._grip is not None:
+            step = event.position() - self._grip
+            self._grip = event.position()
+            self.turn(-step.x() * DEGREES_PER_PIXEL, step.y() * DEGREES_PER_PIXEL)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: N802, ARG002
+        """Lets go."""
+        self._grip = None
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
+        """Comes nearer or goes back."""
+        self.zoom = min(8.0, max(0.3, self.zoom * 1.0015 ** event.angleDelta().y()))
+        self.update()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Turns with the arrow keys."""
+        turns = {
+            Qt.Key.Key_Left: (-10.0, 0.0),
+            Qt.Key.Key_Right: (10.0, 0.0),
+            Qt.Key.Key_Up: (0.0, 10.0),
+            Qt.Key.Key_Down: (0.0, -10.0),
+        }
+        if event.key() in turns:
+            self.turn(*turns[Qt.Key(event.key())])
+        elif event.key() in (Qt.Key.Key_Plus, Qt.Key.Key_Minus):
+            self.zoom = min(8.0, max(0.3, self.zoom * (1.2 if event.key() == Qt.Key.Key_Plus else 1 / 1.2)))
+            self.update()
+        else:
+            super().keyPressEvent(event)
+
+    def _look_again(self) -> None:
+        self._faces = draft(self._boards, direction_of(self.round_deg, self.over_deg))
+        self.update()
+
+    def _shade(self, face: DraftFace) -> QColor:
+        """Light from above and from the viewer: a mixture of paper and glow."""
+        light = min(1.0, max(0.0, 0.35 + 0.4 * face.facing + 0.25 * face.upward))
+        one, other = self.colours.colour("paper"), self.colours.colour("faint")
+        parts = ((a * light + b * (1.0 - light)) for a, b in zip(one.getRgbF()[:3], other.getRgbF()[:3], strict=True))
+        return QColor.fromRgbF(*parts)
+
+
+class PictureWindow(QWidget):
+    """Picture and sliders.
+
+    Signals:
+        resting: boards where they stand now that the hand is still, to be tried for collisions.
+    """
+
+    resting = Signal(object)
+
+    def __init__(self, colours: Colours) -> None:
+        super().__init__()
+        self.setWindowTitle(self.tr("Picture"))
+        self._assembly: Assembly | None = None
+        self.view = PictureView(self)
+        self.view.colours = colours
+        self.sliders: dict[str, QSlider] = {}
+        self._sliders = QVBoxLayout()
+        self.shaded = QCheckBox(self.tr("Shaded"), self)
+        self.shaded.setAccessibleName(self.tr("Shaded"))
+        self.shaded.setChecked(True)
+        self.shaded.toggled.connect(self._shade)
+        self.shut = QPushButton(self.tr("Shut everything"), self)
+        self.shut.setAccessibleName(self.tr("Shut everything"))
+        self.shut.clicked.connect(self._shut_all)
+        self.note = QLabel(self)
+        self.note.setWordWrap(True)
+        side = QVBoxLayout()
+        side.addWidget(self.shaded)
+        side.addLayout(self._sliders)
+        side.addWidget(self.shut)
+        side.addWidget(self.note)
+        side.addStretch(1)
+        whole = QHBoxLayout(self)
+        whole.addWidget(self.view, 1)
+        whole.addLayout(side)
+        self._still = QTimer(self)
+        self._still.setSingleShot(True)
+        self._still.setInterval(250)
+        self._still.timeout.connect(lambda: self.resting.emit(self.boards()))
+
+    def show_assembly(self, assembly: Assembly) -> None:
+        """Shows a piece; what is open stays open."""
+        before = {name: slider.value() for name, slider in self.sliders.items()}
+        if self._assembly is None or [m.id for m in assembly.motions] != list(self.sliders):
+            self._make_sliders(assembly.motions, before)
+        self._assembly = assembly
+        self._moved()
+
+    def boards(self) -> tuple[Board, ...]:
+        """All boards where they stand now."""
+        if self._assembly is None:
+            return ()
+        return moved_boards(self._assembly, {name: s.value() / SLIDER_STEPS for name, s in self.sliders.items()})
+
+    def show_colliding(self, boards: frozenset[str]) -> None:
+        """Marks boards that run into each other."""
+        self.view.colliding = boards
+        self.note.setText(
+            self.tr("These run into each other: {boards}").format(boards=", ".join(sorted(boards))) if boards else ""
+        )
+        self.view.update()
+
+    def _moved(self) -> None:
+        assembly = self._assembly
+        if assembly is not None:
+            self.view.colliding = frozenset()
+            self.view.show_boards(self.boards(), (assembly.width, assembly.depth, assembly.height))
+            self._still.start()
+
+    def _make_sliders(self, motions: tuple[Motion, ...], before: dict[str, int]) -> None:
+        while self._sliders.count():
+            item = self._sliders.takeAt(0)
+            widget = item.widget() if item else None
+            if widget is not None:
+                widget.deleteLater()
+        self.sliders.clear()
+        for motion in motions:
+            words = motion.id.replace(".", " ").replace("-", " ")
+            label = QLabel(words[:1].upper() + words[1:], self)
+            slider = QSlider(Qt.Orientation.Horizontal, self)
+            slider.setRange(0, SLIDER_STEPS)
+            slider.setValue(before.get(motion.id, 0))
+            slider.setMinimumWidth(self.fontMetrics().averageCharWidth() * 24)
+            slider.setAccessibleName(self.tr("Open {name}").format(name=words))
+            slider.valueChanged.connect(lambda _value: self._moved())
+            label.setBuddy(slider)
+            self._sliders.addWidget(label)
+            self._sliders.addWidget(slider)
+            self.sliders[motion.id] = slider
+
+    def _shade(self, on: bool) -> None:  # a signal's argument
+        self.view.shaded = on
+        self.view.update()
+
+    def _shut_all(self) -> None:
+        for slider in self.sliders.values():
+            slider.setValue(0)

@@ -13,9 +13,9 @@ EXIT_MUST_FIX = 1
 _ORDER = {severity: place for place, severity in enumerate(Severity)}
 
 
-def check(file: str, *, as_json: bool) -> int:
+def check(file: str, *, as_json: bool, shop: str | None = None) -> int:
     """Prints the findings, worst first; 1 where one that nobody silenced must be fixed, else 0."""
-    work = work_on(file)
+    work = work_on(file, shop)
     if as_json:
         told = {"format": 1, "findings": [finding_facts(finding) for finding in work.findings]}
         sys.stdout.write(json.dumps(told, indent=1, allow_nan=False) + "\n")

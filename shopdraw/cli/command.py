@@ -88,7 +88,7 @@ def parser() -> argparse.ArgumentParser:
     )
     export.add_argument("--board", nargs="+", action="extend", metavar="LABEL", help="only these boards")
     for verb in (check, facts, export):
-        verb.add_argument("--shop", metavar="FILE", help="shop file")
+        verb.add_argument("--shop", metavar="FILE", help="shop file; else the one that the piece names, else your own")
     return top
 
 
@@ -140,8 +140,6 @@ def _own_error(error: Exception) -> str:
 
 
 def _refuse_what_is_not_there(words: argparse.Namespace) -> None:
-    if getattr(words, "shop", None) is not None:
-        raise refused("--shop: shop files aren't there yet; leave it out and the stated defaults are used")
     if getattr(words, "board", None) is not None:
         raise refused("--board: single boards aren't there yet; leave it out and every board is written")
     if words.verb == "start" and words.kind != READY_KIND:
@@ -163,13 +161,13 @@ def _start(words: argparse.Namespace) -> int:
 def _check(words: argparse.Namespace) -> int:
     from shopdraw.cli.check import check
 
-    return check(words.file, as_json=words.json)
+    return check(words.file, as_json=words.json, shop=words.shop)
 
 
 def _facts(words: argparse.Namespace) -> int:
     from shopdraw.cli.facts import print_facts
 
-    return print_facts(words.file)
+    return print_facts(words.file, words.shop)
 
 
 def _export(words: argparse.Namespace) -> int:
@@ -181,7 +179,7 @@ def _export(words: argparse.Namespace) -> int:
     signal.signal(signal.SIGTERM, signal.default_int_handler)
 
     chosen = set(words.only or KINDS_OF_OUTPUT)
-    return export(words.file, words.folder, tuple(kind for kind in KINDS_OF_OUTPUT if kind in chosen))
+    return export(words.file, words.folder, tuple(kind for kind in KINDS_OF_OUTPUT if kind in chosen), shop=words.shop)
 
 
 _VERBS: dict[str | None, Callable[[argparse.Namespace], int]] = {

@@ -59,7 +59,13 @@ PRODUCERS: Mapping[str, Producer] = {
 """What writes each part; a producer imports its writers when it runs, so that one part doesn't wait for another's."""
 
 
-def export(file: str, folder: str, kinds: Sequence[str], producers: Mapping[str, Producer] = PRODUCERS) -> int:
+def export(
+    file: str,
+    folder: str,
+    kinds: Sequence[str],
+    producers: Mapping[str, Producer] = PRODUCERS,
+    shop: str | None = None,
+) -> int:
     """Writes the parts of the package; 0 whatever the findings say, with what must be fixed named on stderr.
 
     Args:
@@ -67,10 +73,11 @@ def export(file: str, folder: str, kinds: Sequence[str], producers: Mapping[str,
         folder: where to write.
         kinds: the parts to write, in order.
         producers: what writes each part.
+        shop: the shop file for this run, if one was named.
     Raises:
         Refused: the piece can't be read or built, or the folder can't be written; the folder is then as it was.
     """
-    work = work_on(file)
+    work = work_on(file, shop)
     for kind in kinds:
         if kind not in producers:
             raise refused(f"--only: {kind} isn't there yet; expected one of {', '.join(producers)}")

@@ -9,9 +9,9 @@ from shopdraw.cli.work import work_on
 from shopdraw.write.facts import facts
 
 
-def print_facts(file: str) -> int:
+def print_facts(file: str, shop: str | None = None) -> int:
     """Prints the facts; always 0, whatever the findings say."""
-    work = work_on(file)
+    work = work_on(file, shop)
     told = facts(work.piece.design, work.assembly, work.findings)
     sys.stdout.write(json.dumps(told, indent=1, allow_nan=False) + "\n")
     return 0

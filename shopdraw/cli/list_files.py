@@ -1,9 +1,10 @@
-"""The lists of a package: cut list and materials as CSV, both in one workbook."""
+"""The lists of a package: cut list, materials and layouts as CSV, all in one workbook, and the layouts drawn."""
 
 from __future__ import annotations
 
 from pathlib import Path
 
+from shopdraw.cli.layout_files import write_layouts
 from shopdraw.cli.work import Work
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import cut_list
@@ -12,10 +13,17 @@ from shopdraw.write.tables import write_csv, write_xlsx
 
 
 def write_lists(work: Work, folder: Path) -> tuple[Finding, ...]:
-    """Writes the lists; they have no layout that could fail."""
+    """Writes the lists.
+
+    Returns:
+        What fits no board or sheet that the shop can get.
+    """
     design, assembly = work.piece.design, work.assembly
     cut, buy = cut_list(assembly, design, exact=True), materials(assembly, design)
     write_csv(cut, folder / "cut-list.csv")
     write_csv(buy, folder / "materials.csv")
-    write_xlsx((cut_list(assembly, design), buy), folder / "lists.xlsx")
-    return ()
+    layouts, findings = write_layouts(work, folder)
+    for table in layouts:
+        write_csv(table, folder / f"{table.title.lower().replace(' ', '-')}.csv")
+    write_xlsx((cut_list(assembly, design), buy, *layouts), folder / "lists.xlsx")
+    return findings

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-import sys
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from shopdraw.build import CannotBuild, build
 from shopdraw.check import findings
 from shopdraw.cli.refused import Refused
 from shopdraw.cnc.part import router_findings
+from shopdraw.cnc.shop_cutters import cutters_of
 from shopdraw.piece.fault import Fault, PieceError, with_lines
 from shopdraw.piece.reading import Piece, read_piece
+from shopdraw.piece.shop_reading import ShopFile, shop_for
 from shopdraw.piece.unknown import UnknownKey
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
@@ -27,11 +28,13 @@ class Work:
         piece: the piece file as read.
         assembly: its boards, joints, places and motions.
         findings: what is wrong with it, silenced ones included.
+        shop: where it is made.
     """
 
     piece: Piece
     assembly: Assembly
     findings: tuple[Finding, ...]
+    shop: ShopFile = field(default_factory=ShopFile)
 
     @property
     def must_fix(self) -> tuple[Finding, ...]:
@@ -44,20 +47,27 @@ class Work:
         return self.piece.path.stem if self.piece.path else "piece"
 
 
-def work_on(file: str) -> Work:
+def work_on(file: str, shop_file: str | None = None) -> Work:
     """Reads, builds and checks the piece in a file.
 
+    Args:
+        file: the piece file.
+        shop_file: the shop file for this run; else the one that the piece names, the user's own, the stated defaults.
     Raises:
-        Refused: the file can't be read or what it asks for can't be built, one line for each fault.
+        Refused: a file can't be read or what it asks for can't be built, one line for each fault.
     """
     piece = read(file)
+    try:
+        shop = shop_for(piece.path, piece.design, shop_file)
+    except PieceError as error:
+        raise Refused(error.lines()) from error
     try:
         assembly = build(piece.design)
     except CannotBuild as error:
         raise Refused(PieceError(file, with_lines(error.faults, piece.text)).lines()) from error
-    told = tuple(unknown_key(caution) for caution in piece.cautions)
-    cutters = router_findings(assembly, piece.design)
-    return Work(piece, assembly, (*findings(piece.design, assembly, cutters), *told))
+    told = tuple(unknown_key(caution) for caution in (*piece.cautions, *shop.cautions))
+    cutters = router_findings(assembly, piece.design, cutters_of(shop.shop))
+    return Work(piece, assembly, (*findings(piece.design, assembly, cutters), *told), shop)
 
 
 def read(file: str) -> Piece:
@@ -74,8 +84,6 @@ def read(file: str) -> Piece:
     if kind != READY_KIND:
         fault = Fault(0, "piece.kind", f'"{kind}"', f'this kind isn\'t there yet; expected "{READY_KIND}"')
         raise Refused(PieceError(file, with_lines((fault,), piece.text)).lines())
-    if piece.design.piece.shop:
-        sys.stderr.write(f"{file}: piece.shop: shop files aren't there yet; the stated defaults are used\n")
     return piece
 
 
@@ -87,5 +95,5 @@ def unknown_key(caution: UnknownKey) -> Finding:
         where=(caution.address,),
         message=f"line {caution.line}: {caution.message}",
         unit="",
-        basis="the piece file's own keys",
+        basis=f"the keys of {caution.file}",
     )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from shopdraw.cnc.cutter import default_cutters
+from shopdraw.cnc.cutter import Cutter, default_cutters
 from shopdraw.cnc.file_name import file_name
 from shopdraw.cnc.flat import Unit
 from shopdraw.cnc.lay import lay
@@ -47,7 +47,11 @@ _INCH = float(MM_PER_INCH)
 
 
 def covering_tables(
-    made: Sequence[RouterPart], design: Design, check_sums: Mapping[str, str], must_fix: Sequence[Finding] = ()
+    made: Sequence[RouterPart],
+    design: Design,
+    check_sums: Mapping[str, str],
+    must_fix: Sequence[Finding] = (),
+    cutters: Sequence[Cutter] | None = None,
 ) -> tuple[Table, ...]:
     """The covering sheet.
 
@@ -56,13 +60,14 @@ def covering_tables(
         design: the piece's inputs.
         check_sums: SHA-256 of each file, by its name.
         must_fix: what must be fixed before anything is cut.
+        cutters: the shop's; None for the stated defaults.
     """
     return (
         _files(made, design, check_sums),
         _layers(made),
         _faces(made),
         _second_settings(made),
-        _words(made, design, must_fix),
+        _words(made, design, must_fix, cutters),
     )
 
 
@@ -195,7 +200,9 @@ def _second_settings(made: Sequence[RouterPart]) -> Table:
     return Table("Second settings", columns, tuple(rows))
 
 
-def _words(made: Sequence[RouterPart], design: Design, must_fix: Sequence[Finding]) -> Table:
+def _words(
+    made: Sequence[RouterPart], design: Design, must_fix: Sequence[Finding], cutters: Sequence[Cutter] | None
+) -> Table:
     rows: list[tuple[Cell, ...]] = [("must be fixed first", finding.message) for finding in must_fix]
     unit = made[0].unit if made else Unit.MM
     rows.append(("piece", f"{design.piece.title}, revision {design.piece.revision or 'not stated'}"))
@@ -208,8 +215,9 @@ def _words(made: Sequence[RouterPart], design: Design, must_fix: Sequence[Findin
     rows.extend(("caution", words) for words in WORDS)
     rows.extend(("caution", caution.words) for caution in cautions_for(("router-file", "cutter")))
     rows.extend(("tolerance asked for", f"{what}: {how}") for what, how in TOLERANCES)
-    job = ", ".join(cutter.id for cutter in default_cutters(inch=design.piece.units == "inch"))
-    rows.append(("cutters", f"{job}, and any drill asked for: stated defaults, no shop file"))
+    job = default_cutters(inch=design.piece.units == "inch") if cutters is None else cutters
+    source = "stated defaults, no shop file" if cutters is None else "as the shop file has them"
+    rows.append(("cutters", f"{', '.join(cutter.id for cutter in job)}, and any drill asked for: {source}"))
     rows.append(("waste", "the part needs the cutter and twice its allowance of waste all round"))
     for part in made:
         rows.extend((finding.severity.value, finding.message) for finding in part.findings)

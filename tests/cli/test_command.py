@@ -59,8 +59,7 @@ def test_a_kind_that_is_not_there_yet_is_told(capsys: pytest.CaptureFixture[str]
 
 @pytest.mark.parametrize(
     "words",
-    [("check", "a.piece", "--shop", "s"), ("facts", "a.piece", "--shop", "s"),
-     ("export", "a.piece", "out", "--shop", "s"), ("export", "a.piece", "out", "--board", "1L")],
+    [("export", "a.piece", "out", "--board", "1L")],
 )  # fmt: skip
 def test_options_that_are_not_there_yet_are_told(capsys: pytest.CaptureFixture[str], words: tuple[str, ...]) -> None:
     assert "there yet" in refusal(capsys, *words)

@@ -57,11 +57,13 @@ def prepared(job: Job) -> tuple[Job, tuple[Bundle, ...], tuple[Misfit, ...]]:
         if bundle is not None:
             bundles.append(bundle)
             continue
-        reason = f"these {len(parts)} parts in one strip fit no board or sheet: they are cut one by one"
-        misfits.append(Misfit(f"strip {name}", reason))
-        for part in parts:
-            kept[part.id] = replace(part, strip="")
-            bundles.append(_single(kept[part.id]))
+        runs = _runs(parts, job)
+        told = ", ".join(" + ".join(part.label or part.id for part in run.parts) for run in runs)
+        misfits.append(Misfit(f"strip {name}", f"too long for any board or sheet in one; cut in order as {told}"))
+        for number, run in enumerate(runs, 1):
+            named = f"{name} {number}" if len(run.parts) > 1 else ""
+            kept.update((part.id, replace(part, strip=named)) for part in run.parts)
+            bundles.append(replace(run, parts=tuple(kept[part.id] for part in run.parts)))
     return replace(job, parts=tuple(kept.values())), tuple(bundles), tuple(misfits)
 
 
@@ -78,6 +80,18 @@ def _bundle(parts: Sequence[Wanted], job: Job) -> Bundle | None:
     )
     choices = (along,) if isinstance(job, BoardJob) else (across, along)
     return next((one for one in choices if _fits_somewhere(one.length, one.width, job)), None)
+
+
+def _runs(parts: Sequence[Wanted], job: Job) -> list[Bundle]:
+    """A strip that fits nowhere, in its order in as few shorter strips as may be."""
+    runs: list[Bundle] = []
+    rest = list(parts)
+    while rest:
+        lengths = range(len(rest), 0, -1)
+        run = next(found for found in (_bundle(rest[:count], job) for count in lengths) if found is not None)
+        runs.append(run)
+        rest = rest[len(run.parts) :]
+    return runs
 
 
 def _single(part: Wanted) -> Bundle:
@@ -129,7 +143,7 @@ def _why_not(part: Wanted, job: Job) -> str:
     if part.width > across:
         parts.append(f"{part.width - across:.1f} mm too wide")
     return (
-        f"{part.length:.1f} × {part.width:.1f} mm is {' and '.join(parts) or 'too large'} for {piece.id}, "
+        f"{part.length:.1f} × {part.width:.1f} mm is {' and '.join(parts) or 'too large'} for {piece.called}, "
         f"of which {along:.1f} × {across:.1f} is clear"
     )
 

@@ -47,6 +47,7 @@ class Piece:
         defects: what is no good, over the whole width, mm from the reference end; only on pieces that are there and
             cost nothing.
         on_hand: it is an offcut or lies in the rack.
+        name: what people read, where that isn't the id.
     """
 
     id: str
@@ -56,6 +57,12 @@ class Piece:
     count: int | None = None
     defects: tuple[Span, ...] = ()
     on_hand: bool = False
+    name: str = ""
+
+    @property
+    def called(self) -> str:
+        """What people read."""
+        return self.name or self.id
 
 
 @dataclass(frozen=True, slots=True)

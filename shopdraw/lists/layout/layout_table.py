@@ -44,7 +44,7 @@ def buying(plans: Sequence[StockPlan], design: Design, shop: Shop) -> Table:
             counts[cut.piece] = counts.get(cut.piece, 0) + 1
         for piece, count in counts.items():
             rows.append((
-                plan.name, "use" if piece.on_hand else "buy", count, piece.id, sizes.cell(piece.width, sizes.rough),
+                plan.name, "use" if piece.on_hand else "buy", count, piece.called, sizes.cell(piece.width, sizes.rough),
                 sizes.cell(piece.length, sizes.rough), piece.cost * count, money(plan, shop),
             ))  # fmt: skip
     columns = (
@@ -83,7 +83,8 @@ def notes(plan: StockPlan, sizes: Sizes) -> list[str]:
     """What a person should know about a plan: where sizes come from, what fits nowhere, what the kerf costs."""
     told = [plan.supply.source]
     told += [f"{misfit.part}: {misfit.reason}" for misfit in plan.misfits]
-    told += [kerf_note(short, sizes) for layout in plan.layouts for short in shortfalls(layout.job)]
+    short = [kerf_note(each, sizes) for layout in plan.layouts for each in shortfalls(layout.job)]
+    told += dict.fromkeys(short)
     if any(layout.hurried for layout in plan.layouts):
         told.append("the clock ended the search: a quieter machine may find another layout")
     return told
@@ -93,7 +94,7 @@ def kerf_note(short: Shortfall, sizes: Sizes) -> str:
     """Why parts that add up on paper don't fit, by how much, and what would."""
     return (
         f"{short.count} × {sizes.words(short.size)} need {sizes.words(short.needed)} of the {short.way} of "
-        f"{short.piece.id} with the kerf, {sizes.words(short.short_by)} more than there is; "
+        f"{short.piece.called} with the kerf, {sizes.words(short.short_by)} more than there is; "
         f"{short.count} × {sizes.words(short.largest)} would fit"
     )
 
@@ -129,7 +130,7 @@ def cuts(plans: Sequence[StockPlan], design: Design) -> Table:
         for number, _, cut in numbered(plan):
             rows += [
                 (
-                    plan.name, number, cut.piece.id, step, saw.way,
+                    plan.name, number, cut.piece.called, step, saw.way,
                     *(sizes.cell(max(at, 0.0), sizes.cut) for at in (saw.at, saw.start, saw.end)),
                 )
                 for step, saw in enumerate(cut.cuts, 1)

@@ -15,17 +15,20 @@ from shopdraw.piece.design import Design
 from shopdraw.piece.shop import Shop
 from shopdraw.shape.path import polygon
 
-_LABEL_HEIGHTS = (3.5, 2.5, 1.8)
-_SIZE_HEIGHT = 1.8
-_CUT_HEIGHT = 1.8
+HEIGHTS = (3.5, 2.5, 1.8)
+"""Of labels, largest first; the last one is that of sizes and of cuts' numbers."""
 _LEADING = 1.5
+_TITLE_DROP = 3.0
+_NUMBER_IN = 3.0
 _GAP = 0.8
 _PITCH = 2.5
 """All paper mm."""
 _Box = tuple[float, float, float, float]
 
 
-def layout_drawings(plans: Sequence[StockPlan], design: Design, shop: Shop, scale: float) -> list[Drawing]:
+def layout_drawings(
+    plans: Sequence[StockPlan], design: Design, shop: Shop, scale: float, heights: tuple[float, ...] = HEIGHTS
+) -> list[Drawing]:
     """One drawing for each board or sheet, grain from left to right, at true size.
 
     Args:
@@ -33,6 +36,7 @@ def layout_drawings(plans: Sequence[StockPlan], design: Design, shop: Shop, scal
         design: for how sizes are written.
         shop: which offcuts are worth their size on the drawing.
         scale: at which they will stand on paper: words are chosen to fit at that scale.
+        heights: of letters, largest first, paper mm.
     """
     sizes = sizes_of(design)
     drawings: list[Drawing] = []
@@ -40,21 +44,25 @@ def layout_drawings(plans: Sequence[StockPlan], design: Design, shop: Shop, scal
         cut_up = list(numbered(plan))
         for number, layout, cut in cut_up:
             title = (
-                f"{plan.name}: {number} of {len(cut_up)}, {cut.piece.id}, "
+                f"{plan.name}: {number} of {len(cut_up)}, {cut.piece.called}, "
                 f"{sizes.words(cut.piece.width, sizes.rough)} × {sizes.words(cut.piece.length, sizes.rough)}"
             )
-            picture = _Picture(layout, cut, sizes, shop, scale)
-            drawings.append(Drawing(f"layout.{place}.{number}", title, picture.marks()))
+            picture = _Picture(layout, cut, sizes, shop, 1.0 / scale, heights)
+            drawings.append(Drawing(f"layout.{place}.{number}", title, (*picture.marks(), picture.title(title))))
     return drawings
 
 
 class _Picture:
     """The marks of one board or sheet."""
 
-    def __init__(self, layout: Layout, cut: CutUp, sizes: Sizes, shop: Shop, scale: float) -> None:
+    def __init__(
+        self, layout: Layout, cut: CutUp, sizes: Sizes, shop: Shop, mm: float, heights: tuple[float, ...]
+    ) -> None:
         self._layout, self._cut, self._sizes, self._shop = layout, cut, sizes, shop
-        self._mm = 1.0 / scale
+        self._mm = mm
         """A paper millimetre in the drawing."""
+        self._heights = heights
+        self._small = heights[-1]
         self._labels = {part.id: part.label or part.id for part in layout.job.parts}
 
     def marks(self) -> tuple[Mark, ...]:
@@ -73,9 +81,13 @@ class _Picture:
         found += self._grain()
         return tuple(found)
 
+    def title(self, words: str) -> Text:
+        """The drawing's title, below the piece."""
+        height = self._heights[1]
+        return Text((0.0, -(_TITLE_DROP + height) * self._mm), words, height)
+
     def _part(self, laid: Laid) -> list[Mark]:
         box = (laid.x, laid.y, laid.x + laid.length, laid.y + laid.width)
-        size = f"{self._sizes.words(min(laid.width, laid.length) if laid.turned else laid.width)}"
         length, width = (laid.width, laid.length) if laid.turned else (laid.length, laid.width)
         size = f"{_bare(self._sizes, width)} × {_bare(self._sizes, length)}"
         lines = [self._labels[laid.part], size + (", turned" if laid.turned else "")]
@@ -87,17 +99,19 @@ class _Picture:
         turned = wide < high
         along, across = (high, wide) if turned else (wide, high)
         angle = 90.0 if turned else 0.0
-        for height in _LABEL_HEIGHTS:
+        small = self._small
+        for height in self._heights:
             if text_width(lines[0], height) > along - 2 * _GAP or height > across - 2 * _GAP:
                 continue
-            second = height + _LEADING * _SIZE_HEIGHT
-            both = len(lines) > 1 and text_width(lines[1], _SIZE_HEIGHT) <= along - 2 * _GAP and second <= across - 2 * _GAP
+            second = height + _LEADING * small
+            fits = second <= across - 2 * _GAP and len(lines) > 1
+            both = fits and text_width(lines[1], small) <= along - 2 * _GAP
             whole = second if both else height
             found: list[Mark] = [self._text(box, whole / 2 - height, lines[0], height, angle, board)]
             if both:
-                found.append(self._text(box, -whole / 2, lines[1], _SIZE_HEIGHT, angle, board))
+                found.append(self._text(box, -whole / 2, lines[1], small, angle, board))
             return found
-        height = max(0.8, min(_LABEL_HEIGHTS[-1], across * 0.8))
+        height = max(0.8, min(small, across * 0.8))
         return [self._text(box, -height / 2, lines[0], height, angle, board)]
 
     def _text(self, box: _Box, above: float, words: str, height: float, angle: float, board: str) -> Text:
@@ -117,7 +131,8 @@ class _Picture:
             words = self._words(box, [told], "")
             clear = tuple(self._room(word) for word in words if isinstance(word, Text))
         outline = polygon(((box[0], box[1]), (box[2], box[1]), (box[2], box[3]), (box[0], box[3])))
-        return [Area(outline, (), Hatching("lines", 45.0, _PITCH), clear=clear), *_edges(box, Meaning.BEHIND, ""), *words]
+        hatch = Area(outline, (), Hatching("lines", 45.0, _PITCH), clear=clear)
+        return [hatch, *_edges(box, Meaning.BEHIND, ""), *words]
 
     def _room(self, word: Text) -> _Box:
         half = (text_width(word.words, word.height) / 2 + _GAP) * self._mm
@@ -126,11 +141,18 @@ class _Picture:
         return (x - high, y - half, x + low, y + half) if word.angle_deg else (x - half, y - low, x + half, y + high)
 
     def _number(self, number: int, saw: SawCut) -> Text:
-        """A cut's number at its beginning, just beyond the kerf's near side."""
-        gap = _GAP / 2 * self._mm
+        """A cut's number at its beginning, beside the kerf and inside the piece; a far end's trim at its other end."""
+        gap, height = _GAP / 2 * self._mm, self._small * self._mm
+        kerf = self._layout.job.kerf
         if saw.way == "rip":
-            return Text((saw.start + gap, saw.at - gap - _CUT_HEIGHT * self._mm), str(number), _CUT_HEIGHT)
-        return Text((saw.at - gap, saw.start + gap), str(number), _CUT_HEIGHT, "right")
+            low = saw.at - gap - height
+            y = low if low > gap else saw.at + kerf + gap
+            return Text((saw.start + _NUMBER_IN * self._mm, y), str(number), self._small)
+        x0, _, x1, _ = self._layout.job.clear(self._cut.piece)
+        y = saw.end - gap - height if saw.at >= x1 - kerf else saw.start + gap
+        if saw.at <= x0:
+            return Text((saw.at + kerf + gap, y), str(number), self._small)
+        return Text((saw.at - gap, y), str(number), self._small, "right")
 
     def _grain(self) -> list[Mark]:
         """An arrow above the piece along its grain."""
@@ -140,7 +162,7 @@ class _Picture:
         return [
             Line((0.0, y), (length, y), Meaning.SIZE),
             Arrow((length, y), 0.0, 2.5, 0.8),
-            Text((length + 2.0 * self._mm, y - 0.9 * self._mm), "grain", _SIZE_HEIGHT),
+            Text((length + 2.0 * self._mm, y - 0.9 * self._mm), "grain", self._small),
         ]
 
 

@@ -58,7 +58,7 @@ def boards_for(stock: Stock, shop: Shop) -> Supply:
             widths.append(width)
             for length in table.lengths:
                 cost = _price(table, sold, length) if priced else sold * length / _SQUARE_METRE
-                bought.append(Piece(f"{key} {sold:.0f} × {length:.0f}", length, width.clear, cost))
+                bought.append(Piece(f"{key} {sold:g} × {length:g}", length, width.clear, cost, name=key))
     on_hand = [
         Piece(key, one.length, one.width - 2 * shop.saw.edge_loss, 0.0, one.count, one.defects, on_hand=True)
         for key, one in _offcuts(stock, shop)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import replace
 
 from shopdraw.shape.path import Point
 from shopdraw.sheet.cut_at import ACROSS, ALONG, SAME, At, CutNote, Place, box_of, circle_of, corner_by_corner, low_edge
@@ -157,12 +158,18 @@ def profile(at: At) -> Iterator[CutNote]:
     face = "face" if level == 0.0 else "other face"
     square, from_face = at.sizes.angle(tilt), at.sizes.angle(90.0 - tilt)
     if tilt <= MOST_TILT:
-        angles = f"tilt saw {square} from square ({from_face} from face)"
+        angle, more = (
+            f"tilt saw {square} from square",
+            f"{at.kind}: saw tilt {square} from square, {from_face} from face",
+        )
     else:
-        angles = f"{square} from square, over what a saw tilts: {from_face} from face"
-    words = f"{at.kind}, {angles}, at {face} {at.sizes.cut(distance)} from {side}"
+        angle, more = (
+            f"{square} from square",
+            f"{at.kind} {square} from square: over what a saw tilts; {from_face} from face",
+        )
+    words = f"{at.kind}, {angle}, at {face} {at.sizes.cut(distance)} from {side}"
     point = _profile_point(at, ax, aw, slope, low, high)
-    yield at.note(words, (point,), ())
+    yield replace(at.note(words, (point,), ()), more=more)
 
 
 def _profile_point(at: At, ax: float, aw: float, slope: float, low: float, high: float) -> Point:

@@ -1,43 +1,66 @@
-"""Free places on full-size paper for words and check lines. True-size mm, which are paper mm here."""
+"""Free places on full-size paper for words and check lines. True-size mm, which are paper mm here.
+
+What stands on the paper is marked on squares of 1 mm; sums over all squares below and left of each one tell at once
+whether any rectangle is free.
+"""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Callable, Iterable
 
-from shopdraw.drawing.mark import Mark
-from shopdraw.shape.path import Path, Point
-from shopdraw.sheet.board_view import inside
-from shopdraw.sheet.box import Bounds, Box, upright
-from shopdraw.sheet.ground import Ground, What, boxes_of, strokes_of
+import numpy as np
+import numpy.typing as npt
 
-_STEP = 6.0
+from shopdraw.drawing.mark import Mark
+from shopdraw.shape.path import Path, Point, flattened
+from shopdraw.sheet.box import Bounds
+from shopdraw.sheet.ground import What, boxes_of, strokes_of
+
+SQUARE = 1.0
+"""Side of a square, mm."""
+_AROUND = 6.0
+"""Squares are kept that far round the region, so that words keep off what stands just outside."""
+_STEP = 2.0
+
+Counts = npt.NDArray[np.int32]
 
 
 class Spots:
     """A region of paper with what stands on it."""
 
     def __init__(self, region: Bounds) -> None:
+        x0, y0, x1, y1 = region
         self._region = region
-        self._ground = Ground()
+        self._at = (x0 - _AROUND, y0 - _AROUND)
+        columns = math.ceil((x1 - x0 + 2 * _AROUND) / SQUARE) + 2
+        rows = math.ceil((y1 - y0 + 2 * _AROUND) / SQUARE) + 2
+        self._taken: npt.NDArray[np.bool_] = np.zeros((rows, columns), dtype=bool)
+        self._sums: dict[Path | None, Counts] = {}
+        self._outside: dict[Path, npt.NDArray[np.bool_]] = {}
 
     def add(self, marks: Iterable[Mark]) -> None:
         """What words must keep off from now on."""
         marks = tuple(marks)
         for stroke in strokes_of(marks, What.VIEW, ""):
-            self._ground.add_stroke(stroke)
-        for box in boxes_of(marks):
-            self._ground.add_box(box, "")
+            (ax, ay), (bx, by) = stroke.line
+            count = max(2, math.ceil(2 * math.hypot(bx - ax, by - ay) / SQUARE) + 1)
+            self._mark(np.linspace(ax, bx, count), np.linspace(ay, by, count))
+        self.add_words(marks)
 
     def add_words(self, marks: Iterable[Mark]) -> None:
         """Words alone, where lines may be crossed."""
-        for box in boxes_of(tuple(marks)):
-            self._ground.add_box(box, "")
+        self.add_boxes(box.bounds() for box in boxes_of(tuple(marks)))
 
     def add_boxes(self, boxes: Iterable[Bounds]) -> None:
         """Areas that words must keep off."""
-        for box in boxes:
-            self._ground.add_box(upright(box), "")
+        rows, columns = self._taken.shape
+        for x0, y0, x1, y1 in boxes:
+            left, right = max(0, self._column(x0)), min(columns, self._column(x1) + 1)
+            low, high = max(0, self._row(y0)), min(rows, self._row(y1) + 1)
+            if left < right and low < high:
+                self._taken[low:high, left:right] = True
+        self._sums.clear()
 
     def find(
         self,
@@ -53,32 +76,96 @@ class Spots:
         Args:
             width, height: of what is to stand there.
             near: where it would stand best.
-            clear: of lines and words.
+            clear: of lines and words, at most 6.
             within: an outline that it must not leave.
             also: a further condition on the middle.
         """
         x0, y0, x1, y1 = self._region
-        columns = max(1, math.ceil((x1 - x0 - width) / _STEP))
-        rows = max(1, math.ceil((y1 - y0 - height) / _STEP))
         if width > x1 - x0 or height > y1 - y0:
             return None
-        places = [
-            (x0 + width / 2 + (x1 - x0 - width) * i / columns, y0 + height / 2 + (y1 - y0 - height) * j / rows)
-            for i in range(columns + 1)
-            for j in range(rows + 1)
-        ]
-        for place in sorted(places, key=lambda p: (round(math.dist(p, near), 3), p)):
-            if self.free(place, width, height, clear, within) and (also is None or also(place)):
+        xs = _between(x0 + width / 2, x1 - width / 2)
+        ys = _between(y0 + height / 2, y1 - height / 2)
+        free = self._windows(xs, ys, width / 2 + clear, height / 2 + clear, within) == 0
+        away = np.hypot(xs[None, :] - near[0], ys[:, None] - near[1]).round(3)
+        rows, columns = np.nonzero(free)
+        for index in np.argsort(away[rows, columns], kind="stable"):
+            place = (float(xs[columns[index]]), float(ys[rows[index]]))
+            if also is None or also(place):
                 return place
         return None
 
     def free(self, at: Point, width: float, height: float, clear: float = 1.5, within: Path | None = None) -> bool:
         """Whether a box round a point is free and lies in the region."""
-        box = Box(at[0], at[1], width / 2, height / 2)
-        x0, y0, x1, y1 = box.bounds()
-        rx0, ry0, rx1, ry1 = self._region
-        if x0 < rx0 - 1e-9 or y0 < ry0 - 1e-9 or x1 > rx1 + 1e-9 or y1 > ry1 + 1e-9:
+        x0, y0, x1, y1 = self._region
+        if at[0] - width / 2 < x0 - 1e-9 or at[1] - height / 2 < y0 - 1e-9:
             return False
-        if within is not None and not all(inside(within, corner) for corner in box.grown(clear).corners()):
+        if at[0] + width / 2 > x1 + 1e-9 or at[1] + height / 2 > y1 + 1e-9:
             return False
-        return self._ground.free_for_words(box, "own", clear)
+        xs, ys = np.array([at[0]]), np.array([at[1]])
+        return bool(self._windows(xs, ys, width / 2 + clear, height / 2 + clear, within)[0, 0] == 0)
+
+    def _windows(
+        self,
+        xs: npt.NDArray[np.float64],
+        ys: npt.NDArray[np.float64],
+        half_x: float,
+        half_y: float,
+        within: Path | None,
+    ) -> Counts:
+        """How many squares are taken round each middle."""
+        sums = self._summed(within)
+        rows, columns = sums.shape
+        left = np.clip(np.floor((xs - half_x - self._at[0]) / SQUARE).astype(int), 0, columns - 1)
+        right = np.clip(np.floor((xs + half_x - self._at[0]) / SQUARE).astype(int) + 1, 0, columns - 1)
+        low = np.clip(np.floor((ys - half_y - self._at[1]) / SQUARE).astype(int), 0, rows - 1)
+        high = np.clip(np.floor((ys + half_y - self._at[1]) / SQUARE).astype(int) + 1, 0, rows - 1)
+        counts: Counts = (
+            sums[np.ix_(high, right)] - sums[np.ix_(low, right)] - sums[np.ix_(high, left)] + sums[np.ix_(low, left)]
+        )
+        return counts
+
+    def _summed(self, within: Path | None) -> Counts:
+        found = self._sums.get(within)
+        if found is None:
+            taken = self._taken if within is None else self._taken | self._out_of(within)
+            found = np.zeros((taken.shape[0] + 1, taken.shape[1] + 1), dtype=np.int32)
+            found[1:, 1:] = taken.cumsum(axis=0, dtype=np.int32).cumsum(axis=1, dtype=np.int32)
+            self._sums[within] = found
+        return found
+
+    def _out_of(self, outline: Path) -> npt.NDArray[np.bool_]:
+        """Squares whose middle lies outside an outline, by the even-odd rule."""
+        known = self._outside.get(outline)
+        if known is not None:
+            return known
+        rows, columns = self._taken.shape
+        xs = self._at[0] + (np.arange(columns) + 0.5) * SQUARE
+        ys = self._at[1] + (np.arange(rows) + 0.5) * SQUARE
+        inside = np.zeros((rows, columns), dtype=bool)
+        points = flattened(outline, 0.2)
+        for (ax, ay), (bx, by) in zip(points, (*points[1:], points[0]), strict=True):
+            crossed = (ay > ys) != (by > ys)
+            if crossed.any():
+                at = ax + (ys[crossed] - ay) * (bx - ax) / (by - ay)
+                inside[crossed] ^= xs[None, :] < at[:, None]
+        self._outside[outline] = ~inside
+        return self._outside[outline]
+
+    def _mark(self, xs: npt.NDArray[np.float64], ys: npt.NDArray[np.float64]) -> None:
+        rows, columns = self._taken.shape
+        i = np.floor((xs - self._at[0]) / SQUARE).astype(int)
+        j = np.floor((ys - self._at[1]) / SQUARE).astype(int)
+        held = (i >= 0) & (j >= 0) & (i < columns) & (j < rows)
+        self._taken[j[held], i[held]] = True
+        self._sums.clear()
+
+    def _column(self, x: float) -> int:
+        return math.floor((x - self._at[0]) / SQUARE)
+
+    def _row(self, y: float) -> int:
+        return math.floor((y - self._at[1]) / SQUARE)
+
+
+def _between(low: float, high: float) -> npt.NDArray[np.float64]:
+    """Middles to try between two ends, both included."""
+    return np.linspace(low, high, max(1, math.ceil((high - low) / _STEP)) + 1)

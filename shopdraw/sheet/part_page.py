@@ -18,6 +18,8 @@ from shopdraw.wood.board import Face
 MOST_CELLS = 12
 """Cells on a sheet, at most."""
 BETWEEN_CELLS = 22.0
+KEYED_BELOW = 1.3
+"""Letters stand at leaders only at scales below the smallest usual one times this; words come first."""
 WORTH = 2.0
 """Sheets that it is worth to draw all parts twice as large (own choice)."""
 
@@ -71,7 +73,11 @@ def stretches(
             groups[-1].append(cell)
         else:
             groups.append([cell])
-    rooms = {(cell.id, scale.name): _least_room(cell, scale.ratio, look, area) for cell in cells for scale in scales}
+    rooms = {
+        (cell.id, scale.name): _least_room(cell, scale.ratio, small_enough, look, area)
+        for cell in cells
+        for scale in scales
+    }
     fits_usual = [
         any(
             _count([rooms[cell.id, scale.name] for cell in group], area) is not None
@@ -119,10 +125,11 @@ def fits_alone(width: float, height: float, area: FreeArea) -> bool:
     return bool(_fill([(width, height)], area))
 
 
-def _least_room(cell: Cell, scale: float, look: Look, area: FreeArea) -> tuple[float, float]:
-    """About how much paper a cell takes; with letters at its leaders where it wouldn't fit a page with words."""
+def _least_room(cell: Cell, scale: float, small_enough: float, look: Look, area: FreeArea) -> tuple[float, float]:
+    """About how much paper a cell takes; with letters at its leaders where it wouldn't fit at a small scale else."""
     room = _room(cell, scale, look)
-    return room if fits_alone(*room, area) else _room(cell, scale, look, keyed=True)
+    worded = scale > KEYED_BELOW * small_enough or fits_alone(*room, area)
+    return room if worded else _room(cell, scale, look, keyed=True)
 
 
 def _room(cell: Cell, scale: float, look: Look, *, keyed: bool = False) -> tuple[float, float]:
@@ -141,6 +148,7 @@ def _room(cell: Cell, scale: float, look: Look, *, keyed: bool = False) -> tuple
         elif face is Face.BACK:
             tall += board.width * scale + 1.6 * band + BETWEEN_VIEWS
     lines = 3 + len(cell.parts) * bool(cell.varies) + len(cell.sizes.fit_lines())
+    lines += len({note.more for note in cell.notes if note.more})
     lines += len({note.words for note in cell.notes}) if keyed else 0
     return max(width, 120.0), tall + 1.7 * look.figure * lines + look.balloon
 

@@ -19,7 +19,7 @@ _ALIKE_MM = 1e-9
 def seasoned_wood(built: Assembly) -> Callable[[Board], manifold3d.Manifold]:
     """A board's wood in the world, for boards of the same piece in another season.
 
-    A round hole is stretched with its board here; a hole's radius changes by less than a hundredth of a millimetre.
+    A round hole is stretched with its board here; it gets a few hundredths of a millimetre wider or narrower.
 
     Args:
         built: the piece at build.

@@ -170,7 +170,7 @@ def _slant_facts(places: Places, writing: Writing, look: Look) -> Iterator[Fact]
     )
     yield from chain_of("side.top", [front, end, rear], Rank.LEVEL, views, None, side="above", row=1)
     yield size_between(
-        start, end, Rank.LEVEL, views, direction_deg=slant.angle_from_level_deg, side="inside", reference=True
+        start, end, Rank.LEVEL, views, direction_deg=slant.angle_from_level_deg, side="slant", reference=True
     )
     level = places.point("slant:level", {"side": (slant.run_mm, slant.slant_start_mm)})
     named, tilt = angle_words(slant.angle_from_level_deg, writing)

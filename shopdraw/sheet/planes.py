@@ -100,7 +100,7 @@ def plane_d(assembly: Assembly) -> CuttingPlane:
     above, below = slant.lid_thickness_mm, slant.lid_thickness_mm / 2
     ends = (at[0] - above * s, at[1] + above * c), (at[0] + below * s, at[1] - below * c)
     plane = Plane(looking((0.0, c, s), (0.0, -s, c)), (0.0, *at))
-    return CuttingPlane("D", plane, "side", ends, (c, s))
+    return CuttingPlane("D", plane, "section.A", ends, (c, s))
 
 
 def plane_e(assembly: Assembly) -> CuttingPlane:

@@ -166,7 +166,9 @@ def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
         key = "sections" if sections else "details"
         counts[key] = counts.get(key, 0) + 1
         title = "; ".join(
-            f"{word} {', '.join(names)}" for word, names in (("Sections", sections), ("details", details)) if names
+            f"{word}{'s' if len(names) > 1 else ''} {', '.join(names)}"
+            for word, names in (("section", sections), ("detail", details))
+            if names
         )
         yield Page(
             key if counts[key] == 1 else f"{key}-{counts[key]}",

@@ -14,6 +14,7 @@ from shopdraw.sheet.figure import write_figures
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.mark_words import ground_of
 from shopdraw.sheet.places import Places
+from shopdraw.sheet.plane_mark import plane_marks
 from shopdraw.sheet.planes import CuttingPlane, cutting_planes
 from shopdraw.sheet.section_balloons import section_balloons
 from shopdraw.sheet.section_facts import section_facts
@@ -71,7 +72,7 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
         *section_facts(flat, manner.writing),
         *detail_facts(near, manner.writing),
     )
-    plain = [view.plain for view in arranged] + [_with_circles(cut, details, scale, manner) for cut in cuts]
+    plain = [view.plain for view in arranged] + [_with_marks(cut, planes, details, scale, manner) for cut in cuts]
     ratios: Mapping[str, float] = {
         **{view.id: scale.ratio for view in plain},
         **{d.plain.id: detail_scale.ratio for d in drawn},
@@ -95,9 +96,15 @@ def detail_name(detail: Detail, place: str) -> str:
     return f"{detail.name} / {place}"
 
 
-def _with_circles(cut: Cut, details: Sequence[Detail], scale: Scale, manner: Manner) -> PlainView:
+def _with_marks(
+    cut: Cut, planes: Sequence[CuttingPlane], details: Sequence[Detail], scale: Scale, manner: Manner
+) -> PlainView:
+    """A section with the planes that are drawn on it and the circles of its details."""
     ground = ground_of(cut.plain.marks, scale.ratio)
     marks = list(cut.plain.marks)
+    for plane in planes:
+        if plane.on == cut.plain.id:
+            marks += plane_marks(plane.letter, plane.ends, plane.sight, scale.ratio, manner.look, ground)
     for detail in details:
         if detail.plane is cut.plane:
             marks += circle_on_parent(detail, detail_name(detail, UNKNOWN), scale.ratio, manner.look, ground)

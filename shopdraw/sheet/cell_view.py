@@ -64,7 +64,7 @@ def compose_cell(
     left_out = [entry for view in views.values() for entry in view.unplaced]
     standing = _stood(views, third_angle)
     x0, y0, x1, y1 = united([s.box for s in standing])
-    lines = (*heading_lines(cell, assembly, _told_in_words(left_out, facts, figures)), *said)
+    lines = (*heading_lines(cell, assembly, _told_in_words(cell, left_out, facts, figures)), *said)
     marks, width, height = _heading(lines, max(x1 - x0, _LEAST_WIDTH), look)
     moved = tuple(Standing(s.view, (s.at[0] - x0, s.at[1] - y1 - height - _UNDER_HEADING)) for s in standing)
     return ComposedCell(cell, moved, marks, max(x1 - x0, width), height + _UNDER_HEADING + (y1 - y0))
@@ -187,10 +187,11 @@ def _stood(views: Mapping[Face, ComposedView], third_angle: bool) -> tuple[Stand
 
 
 def _told_in_words(
-    left_out: Sequence[Unplaced], facts: Mapping[Face, Sequence[Fact]], figures: Mapping[str, str]
+    cell: Cell, left_out: Sequence[Unplaced], facts: Mapping[Face, Sequence[Fact]], figures: Mapping[str, str]
 ) -> tuple[str, ...]:
     """What found no room on its view, said in words, so that nothing is lost."""
     by_id = {fact.id: fact for every in facts.values() for fact in every}
+    kinds = {place.feature.replace("/", "-"): note.kind.strip() for note in cell.notes for place in note.places}
     told = []
     for entry in left_out:
         fact = by_id.get(entry.fact)
@@ -199,7 +200,7 @@ def _told_in_words(
         if fact.rank is Rank.OVERALL:
             told.append(f"{fact.a.id.split(':')[1]} {figures[fact.id]}")
             continue
-        what = fact.b.id.split(":", 2)[-1].replace(":", " ")
+        what = next((kind for feature, kind in kinds.items() if fact.b.id.endswith(feature)), "outline")
         start = " from the reference end" if fact.direction_deg == 0.0 else " from the reference edge"
         told.append(figures[fact.id] if fact.kind == "note" else f"{what} {figures[fact.id]}{start}")
     return tuple(told)

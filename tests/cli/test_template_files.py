@@ -32,7 +32,8 @@ def test_the_piece_chooses_the_paper(asked: str, ends: tuple[str, ...], tmp_path
     text = (SAMPLES / "chart-room-desk.piece").read_text(encoding="utf-8")
     piece = tmp_path / "desk.piece"
     piece.write_text(f'{text}\n[drawing]\ntemplate_paper = "{asked}"\n', encoding="utf-8")
-    assert written(piece, tmp_path / "out") == {f"desk-template-{label}{end}.pdf" for label in ("1L", "1R") for end in ends}
+    wanted = {f"desk-template-{label}{end}.pdf" for label in ("1L", "1R") for end in ends}
+    assert written(piece, tmp_path / "out") == wanted
 
 
 def test_the_same_piece_gives_the_same_bytes(tmp_path: Path) -> None:

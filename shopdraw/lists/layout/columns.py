@@ -52,6 +52,8 @@ class ColumnSearch:
         hurried = False
         try:
             cost, _ = self._converged(self._lengths.demand, [0] * len(self._lengths.spaces))
+            if self._master.short:
+                return Filling(self.best or (), 0.0)
             self.bound = self._up(cost)
             self._exact = False
             for number in range(dives):
@@ -117,7 +119,7 @@ class ColumnSearch:
             cost, amounts = self._converged(wanted, used)
             if spent + self._up(cost) > self._best_cost - 1 + _NEAR and lengths.whole_costs:
                 return
-            if spent + cost > self._best_cost - _NEAR or cost > self._master.dear:
+            if spent + cost > self._best_cost - _NEAR or self._master.short:
                 return
             for column, times in self._fixing(amounts, chance, number):
                 kind, fill = self._master.fills[column]

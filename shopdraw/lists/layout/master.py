@@ -14,6 +14,7 @@ import numpy as np
 from shopdraw.lists.layout.lengths import Fill, Lengths
 
 _SEED = 7
+_NEAR = 1e-6
 
 
 def quiet_solver() -> highspy.Highs:
@@ -63,10 +64,12 @@ class Master:
         for space in lengths.spaces:
             most = highspy.kHighsInf if space.count is None else float(space.count)
             self._solver.addRow(-highspy.kHighsInf, most, 0, [], [])
-        self.dear = 1e3 * max(1.0, *(space.cost for space in lengths.spaces))
+        dear = 1e3 * max(1.0, *(space.cost for space in lengths.spaces))
         for row in range(len(lengths.sizes)):
-            self._solver.addCol(self.dear, 0.0, highspy.kHighsInf, 1, [row], [1.0])
+            self._solver.addCol(dear, 0.0, highspy.kHighsInf, 1, [row], [1.0])
         self._stand_ins = len(lengths.sizes)
+        self.short = False
+        """The last answer had to use stand-ins: the fillings so far don't reach."""
 
     def add(self, fills: Iterable[tuple[int, Fill]]) -> int:
         """Adds the fillings that aren't there yet; how many these were."""
@@ -100,6 +103,7 @@ class Master:
         self._solver.run()
         answer = self._solver.getSolution()
         amounts = np.asarray(answer.col_value[self._stand_ins :])
+        self.short = sum(answer.col_value[: self._stand_ins]) > _NEAR
         return self._solver.getObjectiveValue(), amounts, np.asarray(answer.row_dual)
 
 

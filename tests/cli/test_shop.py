@@ -1,0 +1,83 @@
+"""The shop file on the command line: which one counts, and what it bears on."""
+
+import json
+from pathlib import Path
+
+import pytest
+
+from shopdraw.cli import main
+
+DESK = Path(__file__).parents[2] / "sample_projects" / "harbour-office-desk.piece"
+
+
+def findings(capsys: pytest.CaptureFixture[str], *words: str) -> set[str]:
+    main(["check", *words, "--json"])
+    return {finding["code"] for finding in json.loads(capsys.readouterr().out)["findings"]}
+
+
+@pytest.fixture(autouse=True)
+def _no_file_of_the_users_own(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    monkeypatch.setenv("XDG_CONFIG_HOME", str(tmp_path / "none"))
+
+
+def test_the_shops_cutters_bear_on_the_findings(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    """A groove for 0.225 in (5.7 mm) ply takes a 3 mm cutter and none of 6.5."""
+    shop = tmp_path / "shop.toml"
+    shop.write_text('[cutter.six]\ndiameter = "6.5 mm"\n', encoding="utf-8")
+    code = "groove-narrower-than-cutter"
+    assert code not in findings(capsys, str(DESK))
+    assert code in findings(capsys, str(DESK), "--shop", str(shop))
+    named = tmp_path / "desk.piece"
+    named.write_text(DESK.read_text().replace("[piece]\n", '[piece]\nshop = "shop.toml"\n'), encoding="utf-8")
+    assert code in findings(capsys, str(named))
+
+
+def test_a_shop_file_never_bears_on_a_boards_shape(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    shop = tmp_path / "shop.toml"
+    shop.write_text('[saw]\nkerf = 6\n[cutter.a]\ndiameter = 30\n', encoding="utf-8")
+    told = []
+    for words in ([], ["--shop", str(shop)]):
+        assert main(["facts", str(DESK), *words]) == 0
+        told.append(json.loads(capsys.readouterr().out))
+    assert told[0]["boards"] == told[1]["boards"]
+
+
+def test_an_unknown_key_of_the_shop_file_is_a_caution(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    shop = tmp_path / "shop.toml"
+    shop.write_text("[saw]\nkerv = 3\n", encoding="utf-8")
+    main(["check", str(DESK), "--shop", str(shop)])
+    out = capsys.readouterr().out
+    assert "saw.kerv is no key of a shop file" in out
+    assert '"kerf"' in out
+
+
+@pytest.mark.parametrize("verb", ["check", "facts"])
+def test_a_shop_file_that_cant_be_read_is_told_in_one_line(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path, verb: str
+) -> None:
+    shop = tmp_path / "shop.toml"
+    shop.write_text("[saw]\nkerf = 'wide'\n", encoding="utf-8")
+    assert main([verb, str(DESK), "--shop", str(shop)]) == 2
+    error = capsys.readouterr().err
+    assert error.count("\n") == 1
+    assert "shop.toml:2: saw.kerf: found" in error
+    assert main([verb, str(DESK), "--shop", str(tmp_path / "gone.toml")]) == 2
+    assert "expected a shop file" in capsys.readouterr().err
+
+
+def test_the_lists_hold_the_layouts_with_the_shops_money(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    shop = tmp_path / "shop.toml"
+    shop.write_text(
+        '[shop]\ncurrency = "crowns"\n[sheet.birch]\nspecies = "plywood_birch"\nwidth = 1525\nlength = 1525\nprice = 42\n',
+        encoding="utf-8",
+    )
+    assert main(["export", str(DESK), str(tmp_path / "out"), "--only", "lists", "--shop", str(shop)]) == 0
+    capsys.readouterr()
+    lists = tmp_path / "out" / "lists"
+    rows = (lists / "boards-and-sheets.csv").read_text(encoding="utf-8").splitlines()
+    assert any("birch" in row and row.endswith("crowns") for row in rows)
+    assert (lists / "harbour-office-desk-layouts.pdf").read_bytes().startswith(b"%PDF")
+    manifest = json.loads((tmp_path / "out" / "manifest.json").read_text(encoding="utf-8"))
+    assert "lists/order-of-cuts.csv" in {file["path"] for file in manifest["files"]}

@@ -1,0 +1,144 @@
+"""What a set is composed of: planes, moved positions, points in sight, seasons, manner, columns."""
+
+import math
+
+import pytest
+
+from shopdraw.drawing.letters import text_width
+from shopdraw.drawing.mark import Line, Text
+from shopdraw.sheet.column import Block, Column, Entry, flowed
+from shopdraw.sheet.extent import extent, whole
+from shopdraw.sheet.figure import metric_writing
+from shopdraw.sheet.in_sight import points_in_sight
+from shopdraw.sheet.look import look_for
+from shopdraw.sheet.manner import larger_papers, manner_of
+from shopdraw.sheet.moving import moving_marks, open_boards
+from shopdraw.sheet.planes import cutting_planes
+from shopdraw.sheet.season import Gap, words_of_gap
+from shopdraw.view.direction import FRONT, PLAN, RIGHT_SIDE
+from shopdraw.wood.assembly import Moisture
+from shopdraw.wood.board import Stock
+from shopdraw.wood.facet import facets
+from tests.sheet.sample_set import DESKS, made
+
+LOOK = look_for("iso", "large")
+
+
+@pytest.mark.parametrize("desk", DESKS)
+def test_a_plane_runs_inside_no_upright_board_and_in_no_face(desk):
+    _, assembly, _ = made(desk)
+    planes = {plane.letter: plane for plane in cutting_planes(assembly)}
+    assert list(planes) == ["A", "B", "C", "D", "E"]
+    x = planes["A"].plane.through[0]
+    for board in assembly.boards:
+        box = extent([board])
+        if board.member in ("side", "divider", "kicker", "support"):
+            assert not box.x0 - 0.5 < x < box.x1 + 0.5, board.id
+        for letter, axis in (("A", 0), ("B", 1), ("C", 2), ("E", 2)):
+            at = planes[letter].plane.through[axis]
+            assert min(abs(box[axis] - at), abs(box[axis + 3] - at)) > 0.4, (letter, board.id)
+
+
+@pytest.mark.parametrize("desk", DESKS)
+def test_the_open_lid_lies_level_at_the_writing_height(desk):
+    _, assembly, _ = made(desk)
+    slant = assembly.slant
+    lid = next(board for board in open_boards(assembly) if board.id == "lid")
+    box = extent([lid])
+    # Turned by 180° − α about its pin the writing face is level, its free end a lid's length in front of the pin.
+    assert box.z1 == pytest.approx(slant.writing_height_mm, abs=1e-3)
+    assert box.z0 == pytest.approx(slant.writing_height_mm - slant.lid_thickness_mm, abs=1e-3)
+    assert box.y0 == pytest.approx(slant.hinge_pin_mm[0] - slant.lid_length_mm, abs=1e-3)
+    assert any(isinstance(mark, Line) for mark in moving_marks([lid], RIGHT_SIDE))
+
+
+@pytest.mark.parametrize("direction", [FRONT, PLAN, RIGHT_SIDE])
+def test_a_balloons_point_lies_where_its_board_is_nearest(direction):
+    _, assembly, _ = made("harbour-office-desk")
+    found = points_in_sight(assembly.boards, direction)
+    assert found
+    for board_id, points in found.items():
+        for point in points:
+            depths = {b.id: depth for b in assembly.boards if (depth := depth_at(b, direction, point)) is not None}
+            assert depths[board_id] == max(depths.values()), (board_id, point)
+
+
+def depth_at(board, direction, point):
+    """How near to the viewer a board's surface is on the line of sight through a point; None where it isn't met."""
+    best = None
+    solid = facets(board.shape)
+    corners = [board.frame.point(tuple(p)) for p in solid.points]
+    for triangle in solid.triangles:
+        a, b, c = (
+            (
+                *direction.on_paper(corners[i]),
+                math.fsum(u * v for u, v in zip(direction.toward, corners[i], strict=True)),
+            )
+            for i in triangle
+        )
+        turn = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+        if abs(turn) < 1e-9:
+            continue
+        s = ((point[0] - a[0]) * (c[1] - a[1]) - (point[1] - a[1]) * (c[0] - a[0])) / turn
+        t = ((b[0] - a[0]) * (point[1] - a[1]) - (b[1] - a[1]) * (point[0] - a[0])) / turn
+        if s >= -1e-9 and t >= -1e-9 and s + t <= 1 + 1e-9:
+            depth = a[2] + s * (b[2] - a[2]) + t * (c[2] - a[2])
+            best = depth if best is None else max(best, depth)
+    return best
+
+
+def test_case_17_a_gap_is_told_at_build_and_in_both_seasons():
+    # Wood Handbook, dimensional change coefficients: black cherry tangential 0.00248 per 1 %.
+    stock = Stock("primary", "cherry_black", "solid", 20.0, "", 0.00248, 560.0)
+    gap = Gap(3.0, 203.2, stock, Moisture(7.0, 6.0, 11.0))
+    assert gap.at(11.0) == pytest.approx(3.0 - 203.2 * 0.00248 * 4)
+    assert words_of_gap(gap, metric_writing(".")) == "3 (3.5 dry, 1 wet)"
+
+
+def test_a_gap_beside_plywood_has_one_figure():
+    stock = Stock("sheet", "plywood_birch", "sheet", 6.0, "", 0.0, 680.0)
+    assert words_of_gap(Gap(1.5, 300.0, stock, Moisture(8.0, 6.0, 12.0)), metric_writing(",")) == "1,5"
+
+
+def test_a_piece_that_says_nothing_gets_its_units_style():
+    inch, metric = (manner_of(made(desk)[0]) for desk in ("harbour-office-desk", "chart-room-desk"))
+    assert (inch.style, inch.third_angle, inch.size.name) == ("asme", True, "ARCH D")
+    assert (metric.style, metric.third_angle, metric.size.name) == ("iso", False, "A1")
+
+
+def test_larger_papers_are_of_the_series_and_begin_with_the_one_asked_for():
+    names = [size.name for size in larger_papers(manner_of(made("chart-room-desk")[0]).size)]
+    assert names == ["A1", "A0"]
+
+
+@pytest.mark.parametrize("desk", DESKS)
+def test_a_sheet_that_gives_a_tilt_carries_its_caution(desk):
+    for sheet in made(desk)[2].sheets.sheets:
+        words = " ".join(mark.words for mark in sheet.marks if isinstance(mark, Text))
+        views = " ".join(
+            [d.words for p in sheet.placed for d in p.drawing.dimensions]
+            + [m.words for p in sheet.placed for m in p.drawing.marks if isinstance(m, Text)]
+        )
+        if "tilt saw" in views:
+            assert "Tilted blade: unplug the saw to set it" in words
+
+
+def test_words_flow_from_column_to_column_and_sheet_to_sheet_without_loss():
+    sentences = [f"sentence number {n} of the notes that a cover carries" for n in range(60)]
+    pages = iter(
+        [[Column(0, 60, 100, 0)], [Column(0, 60, 100, 0), Column(70, 60, 100, 0)], *([[Column(0, 60, 100, 0)]] * 20)]
+    )
+    made_pages = flowed([Block("Notes", tuple(Entry(words) for words in sentences))], pages, LOOK)
+    words = " ".join(mark.words for page in made_pages for mark in page)
+    assert words == " ".join(["Notes", *sentences])
+    for page in made_pages:
+        for mark in page:
+            assert 0 <= mark.at[1] <= 100
+            assert text_width(mark.words, mark.height) <= 60 + 1e-6
+
+
+def test_the_whole_is_as_large_as_its_parts():
+    _, assembly, _ = made("pilot-station-desk")
+    box = whole(assembly)
+    assert box.z0 == 0.0
+    assert box.x1 - box.x0 == pytest.approx(assembly.width + 2 * 18.0)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from shopdraw.lists.cut_list import part_name
+from shopdraw.lists.rough import rough_of, trade_name
 from shopdraw.sheet.cell import Cell, labels
 from shopdraw.sheet.cell_fact import VARYING
-from shopdraw.trade.species import species
-from shopdraw.trade.table import NotInTable
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Stock
 from shopdraw.wood.part import Part
@@ -34,9 +34,9 @@ def _lines(cell: Cell, assembly: Assembly, also: Sequence[str]) -> Iterator[str]
             yield f"with {labels(cell.mirrored)}  {other_name}, the other hand"
     elif cell.mirrored:
         other = cell.mirrored[0]
-        yield f"{first.labels}  {_family_name(first.boards)}; {other.labels}  {_family_name(other.boards)}"
+        yield f"{first.labels}  {part_name(first)}; {other.labels}  {part_name(other)}"
     else:
-        yield f"{first.labels}  {_family_name(first.boards)}"
+        yield f"{first.labels}  {part_name(first)}"
     quantity = f"{first.quantity} of each hand, a mirrored pair" if cell.mirrored else f"quantity {first.quantity}"
     length = VARYING["length"] if cell.varies == "length" else sizes.cut(board.length)
     width = VARYING["width"] if cell.varies == "width" else sizes.cut(board.width)
@@ -47,6 +47,8 @@ def _lines(cell: Cell, assembly: Assembly, also: Sequence[str]) -> Iterator[str]
     else:
         yield f"{quantity}; {stock_words(board.stock)}"
         yield _finished(cell, width, length)
+    if not cell.varies:
+        yield _rough(cell)
     blank = _blank(board, assembly)
     if blank > board.width + 1e-3:
         yield f"blank: cut {sizes.cut(blank)} wide before the bevels"
@@ -65,6 +67,14 @@ def _finished(cell: Cell, width: str, length: str) -> str:
             return words
         words += f"; between shoulders {cell.sizes.cut(board.between_shoulders)}"
     return words
+
+
+def _rough(cell: Cell) -> str:
+    """What to cut first, as the cut list has it."""
+    rough, sizes = rough_of(cell.board), cell.sizes
+    glued = f", glued up from {rough.staves} boards" if rough.staves > 1 else ""
+    figures = (sizes.thickness(rough.thickness), sizes.rough(rough.width), sizes.rough(rough.length))
+    return f"rough T × W × L {' × '.join(figures)}{glued}"
 
 
 def _table(cell: Cell) -> Iterator[str]:
@@ -90,12 +100,8 @@ def _blank(board: Board, assembly: Assembly) -> float:
 
 
 def stock_words(stock: Stock) -> str:
-    """A stock as people read it: "primary: cherry, black"."""
-    try:
-        wood = species(stock.species).name
-    except NotInTable:
-        wood = stock.species.replace("_", " ")
-    return f"stock {stock.name}, {wood}"
+    """A stock as the cut list has it: "stock primary, Cherry, black, 4/4"."""
+    return f"stock {stock.name}, {trade_name(stock)}"
 
 
 def _family_name(boards: Sequence[Board]) -> str:

@@ -101,9 +101,9 @@ def _round_along(at: At) -> Iterator[CutNote]:
 
 def _off(at: At, gap: float, what: str) -> str:
     """How far inside or outside an edge or face something lies."""
-    written = at.sizes.cut(abs(gap))
-    if written.strip("0.,") == "":
+    if abs(gap) < float(at.sizes.writing.cut.step_mm) / 2:
         return f"on the {what}"
+    written = at.sizes.cut(abs(gap))
     return f"{written} {'inside' if gap > 0 else 'outside'} the {what}"
 
 

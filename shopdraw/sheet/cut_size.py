@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from shopdraw.measure import Form, Style, decimal_inches, millimetres, write_angle, write_chain, write_length
+from shopdraw.measure import Form, Style, decimal_inches, fractions, millimetres, write_angle, write_chain, write_length
 from shopdraw.sheet.figure import Writing
 from shopdraw.wood.assembly import Assembly, Joint
 from shopdraw.wood.board import Board
@@ -42,6 +42,11 @@ class CutSizes:
     def thickness(self, size: float) -> str:
         """A finished thickness: as measured, so rounded as fits are."""
         return write_length(size, self.writing.fit)
+
+    def rough(self, size: float) -> str:
+        """A rough width or length: to 1/4 in or 1 mm, as the cut list has it (common practice)."""
+        inch = self.writing.cut.form is not Form.MM
+        return write_length(size, fractions(4) if inch else millimetres("1", self.writing.decimal_sign))
 
     def fine(self, size: float) -> str:
         """A size that carries a fit: written finer, so that the fit isn't rounded away."""

@@ -147,7 +147,7 @@ def _room(cell: Cell, scale: float, look: Look, *, keyed: bool = False) -> tuple
             tall += board.thickness * scale + 1.6 * band + BETWEEN_VIEWS
         elif face is Face.BACK:
             tall += board.width * scale + 1.6 * band + BETWEEN_VIEWS
-    lines = 3 + len(cell.parts) * bool(cell.varies) + len(cell.sizes.fit_lines())
+    lines = 4 + len(cell.parts) * bool(cell.varies) + len(cell.sizes.fit_lines())
     lines += len({note.more for note in cell.notes if note.more})
     lines += len({note.words for note in cell.notes}) if keyed else 0
     return max(width, 120.0), tall + 1.7 * look.figure * lines + look.balloon

@@ -7,7 +7,7 @@ pegs stand fast in the cap and in slots of the tongue.
 from __future__ import annotations
 
 from shopdraw.build.bench import Bench, Blank
-from shopdraw.build.plan import Plan
+from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.shape.frame import Frame, Vec3, cross, dot, scale
 from shopdraw.shape.path import Corner, Path, circle, rectangle
 from shopdraw.wood.assembly import Body, Hardware, Joint
@@ -23,7 +23,7 @@ SLOT_ROOM_MM = 0.5
 """Added to a slot at each of its ends."""
 
 
-def lay_caps(bench: Bench, plan: Plan, lid: Blank) -> tuple[Blank, Blank]:
+def lay_caps(bench: Bench, plan: SlantPlan, lid: Blank) -> tuple[Blank, Blank]:
     """Shorten the lid's panel to stand between two caps, give it tongues, and lay the caps.
 
     Args:
@@ -49,7 +49,7 @@ def lay_caps(bench: Bench, plan: Plan, lid: Blank) -> tuple[Blank, Blank]:
     return laid[0], laid[1]
 
 
-def _cap(bench: Bench, plan: Plan, lid: Blank, hand: str, span: tuple[float, float], short: float) -> Blank:
+def _cap(bench: Bench, plan: SlantPlan, lid: Blank, hand: str, span: tuple[float, float], short: float) -> Blank:
     """A cap, grain up the slope, writing face as reference, outer edge as reference edge."""
     frame = lid.frame
     away: Vec3 = scale(frame.u, -1.0)
@@ -128,7 +128,14 @@ def _peg_places(count: int, high: float) -> tuple[float, ...]:
 
 
 def _pegs(
-    bench: Bench, plan: Plan, lid: Blank, cap: Blank, hand: str, inner: float, tongue: float, places: tuple[float, ...]
+    bench: Bench,
+    plan: SlantPlan,
+    lid: Blank,
+    cap: Blank,
+    hand: str,
+    inner: float,
+    tongue: float,
+    places: tuple[float, ...],
 ) -> None:
     """Holes through the cap and, in the tongue, a hole where it is glued and slots elsewhere."""
     choice, radius = plan.design.lid, plan.design.lid.peg / 2

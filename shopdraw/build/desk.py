@@ -6,15 +6,15 @@ import math
 
 from shopdraw.build.bay import lay_bay, support_size
 from shopdraw.build.bench import Bench
-from shopdraw.build.case import lay_case, top_flat_of
 from shopdraw.build.drawer import lay_drawers
 from shopdraw.build.label import order_of
 from shopdraw.build.lid import lay_lid
 from shopdraw.build.lid_size import lid_size
 from shopdraw.build.plan import Plan, plan_desk
 from shopdraw.build.plinth import lay_plinth
+from shopdraw.build.slant_case import lay_slant_case, top_flat_of
 from shopdraw.build.top_edge import bevel_kept
-from shopdraw.build.web_frame import lay_frames
+from shopdraw.build.web_frame import FramePlace, lay_frame
 from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly, LevelFact, OpeningFact, SlantFact
 
@@ -27,8 +27,11 @@ def desk(design: Design) -> Assembly:
     """
     plan = plan_desk(design)
     bench = Bench()
-    lay_case(bench, plan)
-    lay_frames(bench, plan)
+    lay_slant_case(bench, plan)
+    for row in plan.rows:
+        if row.level.startswith("frame."):
+            words = f"web frame under drawer {row.key}"
+            lay_frame(bench, plan, FramePlace(row.key, row.floor, words, plan.beside(row)))
     lay_bay(bench, plan)
     lay_lid(bench, plan)
     lay_drawers(bench, plan)

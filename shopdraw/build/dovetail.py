@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from shopdraw.build.bench import Bench, Blank
 from shopdraw.build.cannot import CannotBuild, fault
-from shopdraw.build.plan import Plan
+from shopdraw.build.case_plan import CasePlan
 from shopdraw.shape.frame import Frame
 from shopdraw.shape.path import Path, polygon, rectangle
 from shopdraw.trade.species import species
@@ -86,7 +86,7 @@ def tails_along(
     return Tails(slope, half, pin, spans, narrowing)
 
 
-def tails_of(plan: Plan) -> Tails:
+def tails_of(plan: CasePlan) -> Tails:
     """The layout of the top's tails; rear half pins leave 3 mm behind the back's rabbet."""
     slope = plan.design.case.tail_slope
     if slope is None:
@@ -95,7 +95,7 @@ def tails_of(plan: Plan) -> Tails:
         slope = 6.0 if soft else 8.0
     narrowing = plan.side.thickness / slope
     return tails_along(
-        plan.depth - plan.slant.run,
+        plan.depth - plan.top_front,
         plan.side.thickness,
         slope,
         plan.rabbet_depth + 3.0 + narrowing,
@@ -103,7 +103,7 @@ def tails_of(plan: Plan) -> Tails:
     )
 
 
-def dovetailed_top(bench: Bench, plan: Plan, top: Blank, sides: tuple[Blank, Blank]) -> None:
+def dovetailed_top(bench: Bench, plan: CasePlan, top: Blank, sides: tuple[Blank, Blank]) -> None:
     """Cut tails on both ends of the top and their sockets in the sides."""
     tails = tails_of(plan)
     t = plan.side.thickness
@@ -156,9 +156,11 @@ def dovetailed_top(bench: Bench, plan: Plan, top: Blank, sides: tuple[Blank, Bla
         )
 
 
-def _tail(plan: Plan, span: tuple[float, float], tails: Tails, inner: float, outer: float) -> list[tuple[float, float]]:
+def _tail(
+    plan: CasePlan, span: tuple[float, float], tails: Tails, inner: float, outer: float
+) -> list[tuple[float, float]]:
     """A tail's corners in plan, world (x, y): wide at the side's outer face, narrow at its root."""
-    y0, y1 = plan.slant.run + span[0], plan.slant.run + span[1]
+    y0, y1 = plan.top_front + span[0], plan.top_front + span[1]
     n = tails.narrowing
     return [(outer, y0), (inner, y0 + n), (inner, y1 - n), (outer, y1)]
 

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.cannot import CannotBuild, fault
+from shopdraw.build.case_plan import CasePlan, Row
 from shopdraw.build.joinery import Housing, house
-from shopdraw.build.plan import Plan, Row
 from shopdraw.wood.assembly import Hardware, Motion
 from shopdraw.wood.board import Fixing
 
@@ -48,7 +48,7 @@ class DrawerSize:
     side_clearance: float
 
 
-def drawer_size(plan: Plan, row: Row) -> DrawerSize:
+def drawer_size(plan: CasePlan, row: Row) -> DrawerSize:
     """Work out a drawer for its opening.
 
     Raises:
@@ -108,13 +108,13 @@ def drawer_size(plan: Plan, row: Row) -> DrawerSize:
     return DrawerSize(box, face, face.y1, entry, lipped, lip_thickness, above, clear)
 
 
-def lay_drawers(bench: Bench, plan: Plan) -> None:
+def lay_drawers(bench: Bench, plan: CasePlan) -> None:
     """Lay every drawer of the bank, from the top down."""
     for row in plan.rows:
         _drawer(bench, plan, row, drawer_size(plan, row))
 
 
-def _drawer(bench: Bench, plan: Plan, row: Row, size: DrawerSize) -> None:
+def _drawer(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize) -> None:
     front = _front(bench, plan, row, size)
     sides = {hand: _side(bench, plan, row, size, hand) for hand in ("left", "right")}
     for hand, side in sides.items():
@@ -134,7 +134,7 @@ def _drawer(bench: Bench, plan: Plan, row: Row, size: DrawerSize) -> None:
     bench.hardware.append(Hardware(f"screw:{drawer}.bottom", "wood screw", 3, (bottom.id, back.id)))
 
 
-def _front(bench: Bench, plan: Plan, row: Row, size: DrawerSize) -> Blank:
+def _front(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize) -> Blank:
     stock = plan.stocks.of("drawer.front")
     middle = (size.front.x0 + size.front.x1) / 2
     front = bench.lay(
@@ -162,7 +162,7 @@ def _front(bench: Bench, plan: Plan, row: Row, size: DrawerSize) -> Blank:
     return front
 
 
-def _side(bench: Bench, plan: Plan, row: Row, size: DrawerSize, hand: str) -> Blank:
+def _side(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, hand: str) -> Blank:
     """A side from the front's inner shoulder to the box's rear end; inner face as reference."""
     stock = plan.stocks.of("drawer.side")
     t = stock.thickness
@@ -180,7 +180,9 @@ def _side(bench: Bench, plan: Plan, row: Row, size: DrawerSize, hand: str) -> Bl
     )
 
 
-def _front_joint(bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, side: Blank, hand: str) -> None:
+def _front_joint(
+    bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, front: Blank, side: Blank, hand: str
+) -> None:
     """A tongue on the side in a groove of the front, or the side's whole end in a rabbet."""
     stock, fit = plan.stocks.of("drawer.side"), plan.design.case.fit
     box = side.box()
@@ -200,7 +202,7 @@ def _front_joint(bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Bl
         side.sink_box("tongue", cheek, into, id=f"tongue:{side.id}:{front.id}", purpose=f"tongue into {front.name}")
 
 
-def _back(bench: Bench, plan: Plan, row: Row, size: DrawerSize, sides: dict[str, Blank]) -> Blank:
+def _back(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, sides: dict[str, Blank]) -> Blank:
     """The back in dados of the sides; it stands on the bottom."""
     stock, ply = plan.stocks.of("drawer.back"), plan.stocks.of("drawer.bottom")
     side = plan.stocks.of("drawer.side")
@@ -246,7 +248,7 @@ def _back(bench: Bench, plan: Plan, row: Row, size: DrawerSize, sides: dict[str,
     return back
 
 
-def _bottom(bench: Bench, plan: Plan, row: Row, size: DrawerSize, front: Blank, sides: dict[str, Blank]) -> Blank:
+def _bottom(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, front: Blank, sides: dict[str, Blank]) -> Blank:
     """The bottom slides in from the rear under the back, in grooves of sides and front."""
     stock, side = plan.stocks.of("drawer.bottom"), plan.stocks.of("drawer.side")
     depth, fit = GROOVE_SHARE * side.thickness, plan.design.case.fit

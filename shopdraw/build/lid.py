@@ -8,7 +8,7 @@ from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.breadboard import lay_caps
 from shopdraw.build.joinery import butt
 from shopdraw.build.lid_size import LidSize, lid_size
-from shopdraw.build.plan import Plan
+from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.shape.frame import Frame, Vec3, add, scale
 from shopdraw.shape.path import Path, circle, rectangle
 from shopdraw.wood.assembly import Hardware, Motion
@@ -24,7 +24,7 @@ INSIDE_CAP_MM = 10.0
 AXIS: Vec3 = (1.0, 0.0, 0.0)
 
 
-def lay_lid(bench: Bench, plan: Plan) -> None:
+def lay_lid(bench: Bench, plan: SlantPlan) -> None:
     """Lay the lid shut, with its rabbets, hinge seats, motion and, for a flush seat, its stops."""
     size, s = lid_size(plan), plan.slant
     lid = _panel(bench, plan, size)
@@ -39,7 +39,7 @@ def lay_lid(bench: Bench, plan: Plan) -> None:
         _stops(bench, plan, size)
 
 
-def _panel(bench: Bench, plan: Plan, size: LidSize) -> Blank:
+def _panel(bench: Bench, plan: SlantPlan, size: LidSize) -> Blank:
     """The panel from half the joint gap above the pin to its upper end.
 
     The writing face is its reference face, the hinge edge its `near` edge.
@@ -66,7 +66,7 @@ def _panel(bench: Bench, plan: Plan, size: LidSize) -> Blank:
     )
 
 
-def _rest(plan: Plan, size: LidSize, pin: Vec3) -> Lean:
+def _rest(plan: SlantPlan, size: LidSize, pin: Vec3) -> Lean:
     """What the shut lid rests on: the sides' slant at the top, or for a flush lid its stops."""
     s = plan.slant
     if size.inset >= plan.stocks.of("lid").thickness - 1e-9:
@@ -94,7 +94,7 @@ def _rabbets(board: Blank, lid: Frame, size: LidSize, half_gap: float) -> None:
         board.sink_rectangle("rabbet", Face.FACE, lid, span, floor=-size.inset, id=cut_id, purpose=f"lip, {where}")
 
 
-def hinge_places(plan: Plan, size: LidSize) -> tuple[float, ...]:
+def hinge_places(plan: SlantPlan, size: LidSize) -> tuple[float, ...]:
     """World x of the middles of the hinges: the outer ones their own length from the core's ends (common practice).
 
     Beside breadboard caps a leaf ends at least 10 mm inside the cap's shoulder.
@@ -108,7 +108,7 @@ def hinge_places(plan: Plan, size: LidSize) -> tuple[float, ...]:
     return tuple(first + (last - first) * i / (lid.hinges - 1) for i in range(lid.hinges))
 
 
-def _hinges(bench: Bench, plan: Plan, lid: Blank, size: LidSize) -> None:
+def _hinges(bench: Bench, plan: SlantPlan, lid: Blank, size: LidSize) -> None:
     """Leaves let in to their thickness in shelf and lid, half the barrel in each edge; the pin on the writing face."""
     choice, s = plan.design.lid, plan.slant
     shelf = bench["shelf.writing"]
@@ -154,7 +154,7 @@ def stop_span(size: LidSize) -> tuple[float, float]:
     return max(upper - STOP_LENGTH_MM, size.length / 3), upper
 
 
-def _stops(bench: Bench, plan: Plan, size: LidSize) -> None:
+def _stops(bench: Bench, plan: SlantPlan, size: LidSize) -> None:
     """Short blocks on the sides' inner faces behind the lid's upper corners; short, since they lie across the grain."""
     s, stock = plan.slant, plan.stocks.of("stop")
     low, high = stop_span(size)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from shopdraw.build.plan import Plan, lid_inset
+from shopdraw.build.slant_plan import SlantPlan, lid_inset
 
 SEAT_MM = 10.0
 """How much of a lid on the slant lies on the top's bevel (common practice)."""
@@ -39,19 +39,19 @@ class LidSize:
     inset: float
 
 
-def net_gain(plan: Plan) -> float:
+def net_gain(plan: SlantPlan) -> float:
     """What a lid's upper end nears the top from build to the wettest season, mm: lid's own growth less the sides'."""
     lid = plan.stocks.of("lid")
     return _net(plan, plan.season.gain(1.0, lid), plan.season.gain(1.0, plan.side))
 
 
-def net_loss(plan: Plan) -> float:
+def net_loss(plan: SlantPlan) -> float:
     """What a lid's upper end draws away from the top in the driest season, mm."""
     lid = plan.stocks.of("lid")
     return _net(plan, plan.season.loss(1.0, lid), plan.season.loss(1.0, plan.side))
 
 
-def _net(plan: Plan, of_lid: float, of_sides: float) -> float:
+def _net(plan: SlantPlan, of_lid: float, of_sides: float) -> float:
     """The change at the upper end for a change per mm of lid and of sides; both are held in front, at the pin.
 
     Of one stock, lid and slant stretch alike from level to front, and only the lid's rise counts: length × sin² α.
@@ -66,20 +66,20 @@ def _net(plan: Plan, of_lid: float, of_sides: float) -> float:
     return length * of_lid - s.run * math.cos(alpha) * of_sides
 
 
-def _bevel_flush(plan: Plan) -> float:
+def _bevel_flush(plan: SlantPlan) -> float:
     """The bevel kept over a flush lid: as given, else 12 mm, and no more than six tenths of the whole."""
     given = plan.design.lid.bevel
     whole = plan.stocks.of("top").thickness / math.sin(math.radians(plan.slant.alpha))
     return given if given is not None else min(12.0, 0.6 * whole)
 
 
-def top_gap(plan: Plan) -> float:
+def top_gap(plan: SlantPlan) -> float:
     """Clearance between the lid's upper end and the top: its net growth and 1 mm, in half millimetres, or as given."""
     given = plan.design.lid.top_clearance
     return given if given is not None else max(1.5, math.ceil(2 * (net_gain(plan) + 1.0)) / 2)
 
 
-def lid_size(plan: Plan) -> LidSize:
+def lid_size(plan: SlantPlan) -> LidSize:
     """All sizes of the lid for the piece's seat."""
     slant_table, lid, s = plan.design.slant, plan.design.lid, plan.slant
     assert slant_table is not None

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from shopdraw.build.bench import Bench, Blank, Box
+from shopdraw.build.case_plan import CasePlan
 from shopdraw.build.joinery import butt
-from shopdraw.build.plan import Plan
 from shopdraw.shape.path import polygon
 from shopdraw.wood.assembly import Hardware, Joint
 from shopdraw.wood.board import Face, Fixing
 
 
-def lay_plinth(bench: Bench, plan: Plan) -> None:
+def lay_plinth(bench: Bench, plan: CasePlan) -> None:
     """Lay the plinth's boards and blocks; the returns are fixed in front only, their rear screws slotted."""
     base, stock = plan.design.base, plan.stocks.of("plinth")
     t, low, high = stock.thickness, base.foot_gap, base.height
@@ -41,7 +41,7 @@ def lay_plinth(bench: Bench, plan: Plan) -> None:
     _blocks(bench, plan, returns)
 
 
-def _mitres(bench: Bench, plan: Plan, front: Blank, returns: dict[str, Blank]) -> None:
+def _mitres(bench: Bench, plan: CasePlan, front: Blank, returns: dict[str, Blank]) -> None:
     """Mitres across the thickness: each board loses a triangle that runs over its whole width."""
     t = plan.stocks.of("plinth").thickness
     corners = {"left": ((-t, -t), (0.0, 0.0)), "right": ((plan.width + t, -t), (plan.width, 0.0))}
@@ -73,7 +73,7 @@ def _take_triangle(board: Blank, corners: list[tuple[float, float]], cut_id: str
     )
 
 
-def _blocks(bench: Bench, plan: Plan, returns: dict[str, Blank]) -> None:
+def _blocks(bench: Bench, plan: CasePlan, returns: dict[str, Blank]) -> None:
     """Foot blocks inside the corners: the case stands on their tops, they stand on the floor."""
     stock = plan.stocks.of("block")
     wide = plan.design.base.block

@@ -6,18 +6,18 @@ import math
 
 from shopdraw.build.bench import Blank
 from shopdraw.build.lid_size import lid_size
-from shopdraw.build.plan import Plan
+from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.shape.path import polygon
 from shopdraw.wood.board import Face
 
 
-def bevel_kept(plan: Plan) -> float:
+def bevel_kept(plan: SlantPlan) -> float:
     """How much of the slanted edge is kept, down the slope from the upper arris, mm; no more than there is."""
     whole = plan.stocks.of("top").thickness / math.sin(math.radians(plan.slant.alpha))
     return min(lid_size(plan).bevel, whole)
 
 
-def slanted_edge(top: Blank, plan: Plan, bevel: float) -> None:
+def slanted_edge(top: Blank, plan: SlantPlan, bevel: float) -> None:
     """Cut the bevel and the flat along the top's whole front edge."""
     s = plan.slant
     alpha = math.radians(s.alpha)

@@ -11,8 +11,8 @@ from dataclasses import dataclass
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.case import stand_in_sides
+from shopdraw.build.case_plan import CasePlan
 from shopdraw.build.joinery import Tenon, mortise_and_tenon
-from shopdraw.build.plan import Plan, Row
 from shopdraw.wood.board import Fixing
 
 STILL_ENGAGED_MM = 10.0
@@ -34,7 +34,7 @@ class FrameSize:
     rear_tenon: float
 
 
-def frame_size(plan: Plan) -> FrameSize:
+def frame_size(plan: CasePlan) -> FrameSize:
     """The gap from the moisture range and the tenons that stay engaged over it."""
     choice = plan.design.frame
     if choice.fixing == "front":
@@ -50,62 +50,83 @@ def _up_to_half(value: float) -> float:
     return math.ceil(2 * value - 1e-9) / 2
 
 
-def runner_bearing(plan: Plan, row_above: Row) -> float:
+@dataclass(frozen=True, slots=True)
+class Middle:
+    """A runner between the outer ones, under a divider or over one: its key, its sides and where it is held (x)."""
+
+    key: str
+    left: float
+    right: float
+    held: float
+
+
+@dataclass(frozen=True, slots=True)
+class FramePlace:
+    """Where a web frame lies.
+
+    Attributes:
+        key: of its id, `frame.KEY`.
+        top: its upper face, world z, mm.
+        words: what it is called.
+        beside: what stands on the outer runners between side and drawer, mm.
+        middles: runners between the outer ones.
+    """
+
+    key: str
+    top: float
+    words: str
+    beside: float = 0.0
+    middles: tuple[Middle, ...] = ()
+
+
+def runner_bearing(plan: CasePlan, beside: float) -> float:
     """Clear width of the outer runners from the side's face inwards, mm: all that stands or slides on them."""
     drawer_side = plan.stocks.of("drawer.side").thickness
-    least = drawer_side + 2.0 + BEARING_MM
-    if row_above is plan.rows[0]:
-        least += plan.bay + plan.divider.thickness
+    least = drawer_side + 2.0 + BEARING_MM + beside
     given = plan.design.frame.runner
     return max(least, given - plan.dado if given is not None else 45.0 - plan.dado)
 
 
-def lay_frames(bench: Bench, plan: Plan) -> None:
-    """Lay and join one web frame below every drawer but the lowest."""
-    for row in plan.rows:
-        if row.level.startswith("frame."):
-            _frame(bench, plan, row)
-
-
-def _frame(bench: Bench, plan: Plan, row: Row) -> None:
+def lay_frame(bench: Bench, plan: CasePlan, place: FramePlace) -> None:
+    """Lay and join a web frame in its place."""
     size, choice, stock = frame_size(plan), plan.design.frame, plan.stocks.of("frame")
-    low, high = row.floor - stock.thickness, row.floor
+    low, high = place.top - stock.thickness, place.top
     rear_rail = size.depth - choice.rail
-    words = f"web frame under drawer {row.key}"
 
     def rail(end: str, y0: float, y1: float, fixing: Fixing) -> Blank:
         box = Box(plan.left, plan.right, y0, y1, low, high)
-        return bench.lay(
-            f"frame.{row.key}.{end}", f"{end} rail, {words}", f"frame.{end}", stock, box, u="+x", w="+z", fixing=fixing
-        )
+        words = f"{end} rail, {place.words}"
+        id = f"frame.{place.key}.{end}"
+        return bench.lay(id, words, f"frame.{end}", stock, box, u="+x", w="+z", fixing=fixing)
 
     middle = plan.width / 2
-    front = rail("front", 0.0, choice.rail, Fixing("", (middle, 0.0, high)))
+    shoulder = plan.front + choice.rail
+    front = rail("front", plan.front, shoulder, Fixing("", (middle, plan.front, high)))
     both = choice.fixing == "front-and-rear"
-    bearing = runner_bearing(plan, row)
+    bearing = runner_bearing(plan, place.beside)
     # A frame fixed in front only carries its rear rail on its runners; each is held where it doesn't move sideways.
-    on_runner = Fixing(f"frame.{row.key}.runner-left", (_held_at(plan, row, "left"), rear_rail, high))
+    on_runner = Fixing(f"frame.{place.key}.runner-left", (_held_at(plan, place, "left"), rear_rail, high))
     rear = rail("rear", rear_rail, size.depth, Fixing("side.left", (middle, size.depth, high)) if both else on_runner)
-    runners = [
-        _runner(bench, plan, row, hand, (x0, x1), (choice.rail, rear_rail - size.gap), words)
-        for hand, x0, x1 in (
-            ("left", plan.left, plan.left + bearing),
-            ("right", plan.right - bearing, plan.right),
-        )
+    spans = [
+        ("left", plan.left, plan.left + bearing, _held_at(plan, place, "left")),
+        ("right", plan.right - bearing, plan.right, _held_at(plan, place, "right")),
+        *((f"middle-{one.key}", one.left, one.right, one.held) for one in place.middles),
     ]
-    guest_id = f"frame.{row.key}"
-    whole = Box(plan.left, plan.right, 0.0, size.depth, low, high)
+    between = (shoulder, rear_rail - size.gap)
+    runners = [_runner(bench, plan, place, which, (x0, x1), between, at) for which, x0, x1, at in spans]
+    whole = Box(plan.left, plan.right, plan.front, size.depth, low, high)
     # A runner's width moves, the dado's floor doesn't: its outer edge keeps clear of it.
-    clear = {one.id: plan.season.gain(_width(one) + plan.dado, stock) + PLAY_MM for one in runners}
+    clear = {one.id: plan.season.gain(_width(one) + plan.dado, stock) + PLAY_MM for one in runners[:2]}
     dry = () if both else (rear.id,)
-    stand_in_sides(bench, plan, guest_id, (front, rear, *runners), whole, guest_front=0.0, short=clear, dry=dry)
-    for runner, away in zip(runners, ("-x", "+x"), strict=True):
-        runner.shoulders = rear_rail - size.gap - choice.rail
+    frame = f"frame.{place.key}"
+    guests = (front, rear, *runners)
+    stand_in_sides(bench, plan, frame, guests, whole, guest_front=plan.front, short=clear, dry=dry)
+    let_in = ((0.0, plan.dado), (plan.dado, 0.0), *((0.0, 0.0) for _ in place.middles))
+    for runner, dados in zip(runners, let_in, strict=True):
+        runner.shoulders = rear_rail - size.gap - shoulder
         thickness = stock.thickness / 3
         room = plan.season.gain(_width(runner), stock) + 0.1
-        inset = (8.0, 8.0 + plan.dado)
-        if away == "+x":
-            inset = (8.0 + plan.dado, 8.0)
+        inset = (8.0 + dados[0], 8.0 + dados[1])
         front_joint = Tenon(thickness, inset, size.front_tenon, size.front_tenon + 2.0, room=room)
         mortise_and_tenon(bench, front, runner, "-y", front_joint, glued=True, purpose=runner.name)
         rear_joint = Tenon(thickness, inset, size.rear_tenon, size.rear_tenon + 2.0, gap=size.gap, room=room)
@@ -117,25 +138,30 @@ def _width(runner: Blank) -> float:
 
 
 def _runner(
-    bench: Bench, plan: Plan, row: Row, hand: str, x: tuple[float, float], y: tuple[float, float], words: str
+    bench: Bench,
+    plan: CasePlan,
+    place: FramePlace,
+    which: str,
+    x: tuple[float, float],
+    y: tuple[float, float],
+    held: float,
 ) -> Blank:
     stock = plan.stocks.of("frame")
-    box = Box(x[0], x[1], y[0], y[1], row.floor - stock.thickness, row.floor)
-    at = _held_at(plan, row, hand)
+    words = which.replace("-", " ")
     return bench.lay(
-        f"frame.{row.key}.runner-{hand}",
-        f"runner, {hand}, {words}",
+        f"frame.{place.key}.runner-{which}",
+        f"runner, {words}, {place.words}",
         "frame.runner",
         stock,
-        box,
+        Box(x[0], x[1], y[0], y[1], place.top - stock.thickness, place.top),
         u="+y",
         w="+z",
-        fixing=Fixing(f"frame.{row.key}.front", (at, y[0], row.floor)),
+        fixing=Fixing(f"frame.{place.key}.front", (held, y[0], place.top)),
     )
 
 
-def _held_at(plan: Plan, row: Row, hand: str) -> float:
-    """World x at which a runner is held: under a divider where that stands, else at the runner's middle."""
-    topmost = row is plan.rows[0]
-    beside = plan.bay + plan.divider.thickness / 2 if topmost else runner_bearing(plan, row) / 2
+def _held_at(plan: CasePlan, place: FramePlace, hand: str) -> float:
+    """World x at which an outer runner is held: under a divider where that stands, else at the runner's middle."""
+    half = plan.stocks.of("divider").thickness / 2
+    beside = place.beside - half if place.beside else runner_bearing(plan, 0.0) / 2
     return plan.left + beside if hand == "left" else plan.right - beside

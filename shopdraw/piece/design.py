@@ -43,7 +43,10 @@ class CaseTable(Table):
     width: PositiveLength
     height: PositiveLength
     depth: PositiveLength = Field(description="from the finished front plane to the sides' rear edges")
-    top_joint: Literal["dovetail", "housed"] = "dovetail"
+    top_joint: Literal["dovetail", "housed", "overhanging"] = Field(
+        "dovetail", description="overhanging: the top lies over the sides, on a frame; not under a slant"
+    )
+    overhang: Length = Field(20.0, ge=0, description="of an overhanging top, in front and at both sides")
     dado: Literal["stopped", "through"] = "stopped"
     dado_depth: PositiveLength | None = Field(None, description="default: a third of the side's thickness")
     dado_stop: PositiveLength = Field(10.0, description="how far behind the front plane a stopped dado ends")

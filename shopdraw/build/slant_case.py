@@ -1,0 +1,73 @@
+"""The case under a slant: sides cut to it, bottom, writing shelf, and a top whose front edge lies in its plane."""
+
+from __future__ import annotations
+
+import math
+
+from shopdraw.build.bench import Bench, Blank, Box
+from shopdraw.build.case import housed_top, lay_across, lay_back, lay_sides, rabbet_sides, rabbet_top, stand_in_sides
+from shopdraw.build.dovetail import dovetailed_top
+from shopdraw.build.slant import top_flat
+from shopdraw.build.slant_plan import SlantPlan
+from shopdraw.build.top_edge import bevel_kept, slanted_edge
+from shopdraw.wood.board import Fixing
+
+
+def lay_slant_case(bench: Bench, plan: SlantPlan) -> None:
+    """Lay and join the boards of a case whose lid is hinged below."""
+    sides = lay_sides(bench, plan, slant_profile(plan))
+    bottom = lay_across(bench, plan, "bottom", "bottom", "bottom", plan.bottom_top)
+    # The shelf's front edge stands half the joint gap behind the pin, and never before the front plane.
+    front = max(0.0, plan.slant.pin[0] + plan.slant.joint_gap / 2)
+    shelf = lay_across(bench, plan, "shelf.writing", "writing shelf", "shelf", plan.writing, front)
+    rabbet_sides(bench, plan)
+    top = _top(bench, plan)
+    for board in (bottom, shelf):
+        stand_in_sides(bench, plan, board.id, (board,), board.box(), guest_front=board.box().y0)
+    if plan.design.case.top_joint == "dovetail":
+        dovetailed_top(bench, plan, top, sides)
+    else:
+        housed_top(bench, plan, top, sides)
+    lay_back(bench, plan, (bottom, shelf, top))
+
+
+def slant_profile(plan: SlantPlan) -> tuple[tuple[float, float], ...]:
+    """The outline of a side with the slant cut at its upper front, (y, z)."""
+    s = plan.slant
+    return (
+        (0.0, plan.foot),
+        (plan.depth, plan.foot),
+        (plan.depth, plan.height),
+        (s.run, plan.height),
+        (0.0, s.z0),
+    )
+
+
+def _top(bench: Bench, plan: SlantPlan) -> Blank:
+    """The top, ripped to the slant in front, its sharp lower corner squared off, its rear rabbeted for the back."""
+    s, stock = plan.slant, plan.stocks.of("top")
+    t = stock.thickness
+    alpha = math.radians(s.alpha)
+    bevel = bevel_kept(plan)
+    nose = bevel * math.cos(alpha) if bevel < t / math.sin(alpha) - 1e-9 else t / math.tan(alpha)
+    front = s.run - nose
+    # Held where its front meets the sides, so that it moves with them.
+    box = Box(plan.left, plan.right, front, plan.depth, plan.height - t, plan.height)
+    top = bench.lay(
+        "top",
+        "top",
+        "top",
+        stock,
+        box,
+        u="+x",
+        w="+z",
+        fixing=Fixing("side.left", (plan.width / 2, s.run, plan.height)),
+    )
+    slanted_edge(top, plan, bevel)
+    rabbet_top(top, plan)
+    return top
+
+
+def top_flat_of(plan: SlantPlan) -> float:
+    """The flat that squares off the top's sharp lower corner, mm; 0 when the bevel takes the whole edge."""
+    return max(0.0, top_flat(plan.stocks.of("top").thickness, bevel_kept(plan), plan.slant.alpha))

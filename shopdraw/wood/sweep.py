@@ -81,6 +81,36 @@ def swept_motion(
     return tuple(hits)
 
 
+def blocked_pairs(
+    boards: Sequence[Board],
+    direction: Vec3,
+    reach: float,
+    limit_mm3: float = SHARED_MM3,
+    wood: Wood = placed_solid,
+) -> frozenset[tuple[str, str]]:
+    """Who stands in whose way when one board alone is slid in a direction.
+
+    Args:
+        direction: the way, of any length.
+        reach: how far it is slid, mm.
+        limit_mm3: what two boards may share on the way.
+        wood: a board's wood in the world, where it isn't to be made from the board's shape.
+    Returns:
+        Pairs (moving board, board in its way).
+    """
+    bodies = [wood(board) for board in boards]
+    table = np.array([body.bounding_box() for body in bodies]).reshape(-1, 6)
+    found = set()
+    for index, board in enumerate(boards):
+        motion = Motion(board.id, (board.id,), "slide", (0.0, 0.0, 0.0), direction, reach)
+        path = _Path(board, motion, bodies[index])
+        for i in np.flatnonzero(_box_volumes(np.array(path.box()), table) > limit_mm3):
+            box: Box = tuple(map(float, table[i]))  # type: ignore[assignment]
+            if i != index and not path.clears(bodies[i], box, limit_mm3):
+                found.add((board.id, boards[i].id))
+    return frozenset(found)
+
+
 def _box_volumes(one: Floats, table: Floats) -> Floats:
     """What an upright box shares with each of several, mm³."""
     both = np.minimum(one[3:], table[:, 3:]) - np.maximum(one[:3], table[:, :3])

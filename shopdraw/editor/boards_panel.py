@@ -78,6 +78,8 @@ class BoardsPanel(QWidget):
             self.table.setCurrentIndex(self.model.index(row, 0) if row >= 0 else QModelIndex())
         finally:
             self.table.selectionModel().blockSignals(with_signals)
+        if row >= 0:
+            self.table.scrollTo(self.model.index(row, 0))
         self.table.viewport().update()
         self._show_alone(board)
 

@@ -15,6 +15,7 @@ from shopdraw.editor.compare_window import CompareWindow
 from shopdraw.editor.exporting import Exporting
 from shopdraw.editor.filing import Filing
 from shopdraw.editor.help_window import HelpWindow
+from shopdraw.editor.look import Colours
 from shopdraw.editor.picture import PictureWindow
 from shopdraw.editor.printing import Choose, choose_printer, print_pages, printer_for
 from shopdraw.editor.sheets_panel import SheetWindow
@@ -161,6 +162,12 @@ class Doing(QObject):
     def help(self) -> None:
         """Opens the help page."""
         self._keep(HelpWindow(self._actions))
+
+    def dress(self, colours: Colours) -> None:
+        """Puts on another look."""
+        if self.picture_window is not None:
+            self.picture_window.view.colours = colours
+            self.picture_window.view.update()
 
     def close_windows(self) -> None:
         """Closes what was opened beside the main window."""

@@ -72,7 +72,7 @@ class FaultsPage(QWidget):
 
     def _go_to(self, row: int) -> None:
         item = self.faults.item(row)
-        line = int(item.data(Qt.ItemDataRole.UserRole)) if item else 0
+        line = int(item.data(Qt.ItemDataRole.UserRole)) if row >= 0 else 0
         block = self.text.document().findBlockByNumber(line - 1)
         if line and block.isValid():
             cursor = QTextCursor(block)

@@ -235,7 +235,7 @@ def _kind(info: FieldInfo) -> tuple[str, tuple[str, ...]]:
         kinds += getattr(annotation, "__metadata__", ())
         annotation = get_args(annotation)[0] if hasattr(annotation, "__metadata__") else annotation
     for name, quantity_type in _KINDS:
-        if any(mark in kinds for mark in quantity_type.__metadata__):  # type: ignore[attr-defined]
+        if any(mark in kinds for mark in get_args(quantity_type)[1:]):
             return name, ()
     if get_origin(annotation) is Literal:
         return "choice", tuple(str(choice) for choice in get_args(annotation))

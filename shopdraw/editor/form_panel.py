@@ -5,6 +5,8 @@ Thin: what fields there are comes from `field`, what a value leads to from the o
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
@@ -49,16 +51,16 @@ class FormPanel(QWidget):
         self._widgets: dict[str, QLineEdit | QComboBox] = {}
         self._headers: dict[str, tuple[QToolButton, QWidget]] = {}
         self._labels: dict[str, tuple[QWidget, QFormLayout, str]] = {}
-        self.find = QLineEdit(self)
-        self.find.setPlaceholderText(self.tr("Find an input"))
-        self.find.setAccessibleName(self.tr("Find an input"))
-        self.find.setClearButtonEnabled(True)
-        self.find.textChanged.connect(self._filter)
+        self.search = QLineEdit(self)
+        self.search.setPlaceholderText(self.tr("Find an input"))
+        self.search.setAccessibleName(self.tr("Find an input"))
+        self.search.setClearButtonEnabled(True)
+        self.search.textChanged.connect(self._filter)
         self.add = QPushButton(self.tr("Add"), self)
         self.add.setAccessibleName(self.tr("Add a stock, a note or another keyed table"))
         menu = QMenu(self.add)
         for name in keyed_tables():
-            menu.addAction(spelt(name), lambda name=name: self.add_wished.emit(name))
+            menu.addAction(spelt(name)).triggered.connect(partial(self._wish_more, name))
         self.add.setMenu(menu)
         self._body = QVBoxLayout()
         self._body.setContentsMargins(0, 0, 8, 0)
@@ -80,7 +82,7 @@ class FormPanel(QWidget):
         self.sketch = SketchView(self)
         self.sketch.hide()
         top = QHBoxLayout()
-        top.addWidget(self.find, 1)
+        top.addWidget(self.search, 1)
         top.addWidget(self.add)
         foot = QHBoxLayout()
         foot.addWidget(self.sketch)
@@ -105,7 +107,7 @@ class FormPanel(QWidget):
         widget = self._widgets.get(address)
         if widget is None:
             return False
-        self.find.clear()
+        self.search.clear()
         for group in self._groups:
             if any(field.address == address for field in group.fields):
                 self._headers[group.key][0].setChecked(True)
@@ -131,6 +133,9 @@ class FormPanel(QWidget):
                 self._tell(self._fields[address])
                 self.pointed.emit(address)
         return super().eventFilter(watched, event)
+
+    def _wish_more(self, name: str) -> None:
+        self.add_wished.emit(name)
 
     def _tell(self, field: FormField) -> None:
         words = [f"<b>{field.label}</b>"]
@@ -161,7 +166,7 @@ class FormPanel(QWidget):
         self._labels.clear()
         for number, group in enumerate(groups):
             self._body.insertWidget(number, self._group_widget(group, group.key in opened))
-        self._filter(self.find.text())
+        self._filter(self.search.text())
 
     def _group_widget(self, group: FormGroup, opened: bool) -> QWidget:
         whole = QWidget(self)

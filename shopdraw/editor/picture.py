@@ -162,8 +162,13 @@ class PictureView(QWidget):
         """Light from above and from the viewer: a mixture of paper and glow."""
         light = min(1.0, max(0.0, 0.35 + 0.4 * face.facing + 0.25 * face.upward))
         one, other = self.colours.colour("paper"), self.colours.colour("faint")
-        parts = ((a * light + b * (1.0 - light)) for a, b in zip(one.getRgbF()[:3], other.getRgbF()[:3], strict=True))
-        return QColor.fromRgbF(*parts)
+
+        def mixed(a: float, b: float) -> float:
+            return a * light + b * (1.0 - light)
+
+        return QColor.fromRgbF(
+            mixed(one.redF(), other.redF()), mixed(one.greenF(), other.greenF()), mixed(one.blueF(), other.blueF())
+        )
 
 
 class PictureWindow(QWidget):

@@ -26,6 +26,24 @@ class Layers:
     """Name of a proportion overlay, or ""."""
 
 
+def with_layer(layers: Layers, name: str, *, shown: bool) -> Layers:
+    """The layers with one of them turned on or off.
+
+    Args:
+        layers: as they are.
+        name: "hidden", "dimensions", "dados", "swing" or "travel".
+        shown: whether it is wanted.
+    """
+    return Layers(
+        shown if name == "hidden" else layers.hidden,
+        shown if name == "dimensions" else layers.dimensions,
+        shown if name == "dados" else layers.dados,
+        shown if name == "swing" else layers.swing,
+        shown if name == "travel" else layers.travel,
+        layers.overlay,
+    )
+
+
 @dataclass(frozen=True)
 class Scene:
     """One picture of the canvas.

@@ -113,6 +113,12 @@ class StartPage(QWidget):
         whole.addWidget(self.recent)
         whole.addStretch(1)
 
+    def dress(self, colours: Colours) -> None:
+        """Puts on another look."""
+        self._colours = colours
+        for piece in starting_pieces():
+            self.buttons[piece.name].setIcon(picture_of(piece.faces, colours, self.devicePixelRatioF()))
+
     def show_recent(self, paths: list[str]) -> None:
         """Shows the files that were open lately."""
         self.recent.clear()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QLocale, QSettings, Qt
@@ -19,6 +19,7 @@ from shopdraw.editor.field import spelt
 from shopdraw.editor.filing import Filing, data_folder
 from shopdraw.editor.look import DARK, LIGHT, dress
 from shopdraw.editor.open_piece import OpenPiece
+from shopdraw.editor.scene import with_layer
 from shopdraw.editor.starting import StartPage
 from shopdraw.editor.state import Setting, State
 from shopdraw.editor.work_page import WorkPage
@@ -63,7 +64,7 @@ class Window(QMainWindow):
         self.filing = Filing(self.piece, self, self.settings, self.folder)
         self.filing.said = self.say
         self.actions_by_key: dict[str, QAction] = {}
-        colours = DARK if self.settings.value("dark", False, type=bool) else LIGHT
+        colours = DARK if bool(self.settings.value("dark", False, type=bool)) else LIGHT
         self.work = WorkPage(self.piece, self.working, QLocale().decimalPoint(), colours, self)
         self.start = StartPage(self, colours)
         self.faults = FaultsPage(self)
@@ -155,7 +156,7 @@ class Window(QMainWindow):
             "help": self.doing.help,
         }
         for key in ("hidden", "dimensions", "dados", "swing", "travel"):
-            does[key] = lambda key=key: self._show_layer(key)
+            does[key] = partial(self._show_layer, key)
         menus = {name: self.menuBar().addMenu(self.tr(name)) for name in MENUS}
         bar = self.bar
         bar.setMovable(False)
@@ -180,7 +181,7 @@ class Window(QMainWindow):
         self._variants_on_bar = bar.addWidget(self.variants)
         for name, on in (("hidden", True), ("dimensions", True)):
             self.actions_by_key[name].setChecked(on)
-        self.actions_by_key["dark"].setChecked(self.settings.value("dark", False, type=bool))
+        self.actions_by_key["dark"].setChecked(bool(self.settings.value("dark", False, type=bool)))
         self.recent_menu = menus["File"].addMenu(self.tr("Open lately"))
 
     def _action(self, command: Command, does: Callable[[], object]) -> QAction:
@@ -225,7 +226,7 @@ class Window(QMainWindow):
             self._show_start()
 
     def _show_layer(self, key: str) -> None:
-        self.work.show_layers(replace(self.work.layers, **{key: self.actions_by_key[key].isChecked()}))
+        self.work.show_layers(with_layer(self.work.layers, key, shown=self.actions_by_key[key].isChecked()))
 
     def _dress(self) -> None:
         dark = self.actions_by_key["dark"].isChecked()
@@ -235,6 +236,8 @@ class Window(QMainWindow):
         if isinstance(app, QApplication):
             dress(app, colours)
         self.work.dress(colours)
+        self.start.dress(colours)
+        self.doing.dress(colours)
 
     def _silence(self, finding: Finding) -> None:
         question = Question(Kind.WORDS, self.tr("Accept a finding"), self.tr("Why is it all right here?"))
@@ -285,8 +288,11 @@ class Window(QMainWindow):
     def _filed(self) -> None:
         self.recent_menu.clear()
         for path in self.filing.recent():
-            self.recent_menu.addAction(Path(path).name, lambda path=path: self.filing.open(path))
+            self.recent_menu.addAction(Path(path).name).triggered.connect(partial(self._open_recent, path))
         self._mark_unsaved()
+
+    def _open_recent(self, path: str) -> None:
+        self.filing.open(path)
 
     def _mark_unsaved(self) -> None:
         self.setWindowModified(self.piece.unsaved)

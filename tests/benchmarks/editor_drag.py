@@ -1,0 +1,136 @@
+"""How quickly the editor follows a hand: drag steps, full views when the hand stops, the window's start.
+
+Run: python tests/benchmarks/editor_drag.py. Goals on two cores, offscreen: 95 % of drag steps within 33 ms (16 aimed at),
+full views within 100 ms, a window up within 1.5 times an empty PySide6 window plus the derivation of the piece.
+"""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path.insert(0, str(ROOT))
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from PySide6.QtCore import QSettings
+
+from shopdraw.editor.job import Worked
+from shopdraw.editor.start import application
+from shopdraw.editor.window import Window
+from shopdraw.shipped import sample_path
+from tests.editor.gestures import move, press, release
+
+STEPS = 60
+EMPTY = "from PySide6.QtWidgets import QApplication, QMainWindow; a = QApplication([]); w = QMainWindow(); w.show(); a.processEvents()"
+OURS = (
+    "from pathlib import Path; from PySide6.QtCore import QSettings; from shopdraw.editor.start import application;"
+    "from shopdraw.editor.window import Window; a = application();"
+    "w = Window(settings=QSettings('{memory}', QSettings.Format.IniFormat), folder=Path('{folder}')); w.show();"
+    "w.piece.open_file(Path('{piece}')); a.processEvents(); import os; os._exit(0)"
+)
+DERIVED = "from shopdraw.piece.reading import read_piece; from shopdraw.build import build; build(read_piece('{piece}').design)"
+LARGE = """\
+format = 1
+[piece]
+title = "Tall desk for the archive"
+kind = "slant-desk"
+[case]
+width = 950
+height = 2050
+depth = 520
+[slant]
+writing_height = 1650
+top_depth = 240
+seat = "rabbeted"
+[opening.bank]
+divide = { keys = ["1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12", "13"], rule = "equal" }
+"""
+
+
+def main() -> None:
+    folder = Path(tempfile.mkdtemp())
+    large = folder / "archive.piece"
+    large.write_text(LARGE, encoding="utf-8")
+    app = application()
+    for name, file in (("sample desk", sample_path("harbour-office-desk")), ("large piece", large)):
+        window = Window(settings=QSettings(str(folder / "memory.ini"), QSettings.Format.IniFormat), folder=folder)
+        window.show()
+        window.open_file(Path(file))
+        assembly = window.piece.state.assembly
+        assert assembly is not None, window.piece.state.faults
+        _until_worked(app, window)
+        print(f"{name}: {len(assembly.boards)} boards")
+        for handle in (
+            "case.width@front",
+            "case.depth@side",
+            "slant.writing_height@side",
+            "opening.bank.divide/1@front",
+        ):
+            times, views = _drag(app, window, handle)
+            times.sort()
+            p50, p95 = times[len(times) // 2], times[int(len(times) * 0.95) - 1]
+            print(
+                f"  {handle:34} step 50 %: {p50:5.1f} ms   95 %: {p95:5.1f} ms   longest: {times[-1]:5.1f} ms"
+                f"   full views after: {views:5.0f} ms"
+            )
+        window.piece.undo.setClean()
+        window.close()
+    _start_times(folder)
+
+
+def _drag(app, window: Window, handle_id: str) -> tuple[list[float], float]:  # noqa: ANN001
+    """Milliseconds of each step, from the mouse's move to the painted canvas; then until the full views are there."""
+    canvas = window.canvas
+    handle = canvas.handle_named(handle_id)
+    assert handle is not None
+    start = canvas.handle_place(handle)
+    press(canvas, start)
+    times = []
+    at = start
+    for number in range(STEPS):
+        way = number if number < STEPS / 2 else STEPS - number
+        at = type(start)(start.x() + handle.along[0] * way * 1.3, start.y() - handle.along[1] * way * 1.3)
+        begun = time.perf_counter()
+        move(canvas, at)
+        canvas.repaint()
+        times.append((time.perf_counter() - begun) * 1e3)
+    begun = time.perf_counter()
+    release(canvas, at)
+    _until_worked(app, window)
+    return times, (time.perf_counter() - begun) * 1e3
+
+
+def _until_worked(app, window: Window) -> None:  # noqa: ANN001
+    """Waits until the full views of the present state are on the canvas."""
+    seen: list[Worked] = []
+    end = time.monotonic() + 60
+    window.working.done.connect(lambda _state, worked: seen.append(worked))
+    while window.canvas.scene.lines is None and time.monotonic() < end:
+        app.processEvents()
+        time.sleep(0.0005)
+
+
+def _start_times(folder: Path) -> None:
+    piece = sample_path("harbour-office-desk")
+    words = {"memory": folder / "start.ini", "folder": folder, "piece": piece}
+    empty, derived, ours = (min(_run(code.format(**words)) for _ in range(3)) for code in (EMPTY, DERIVED, OURS))
+    bare = min(_run("pass") for _ in range(3))
+    floor = empty + derived - bare
+    print(
+        f"window up: {ours:.0f} ms; empty window {empty:.0f} + derivation {derived - bare:.0f} ms; ratio {ours / floor:.2f}"
+    )
+
+
+def _run(code: str) -> float:
+    begun = time.perf_counter()
+    subprocess.run([sys.executable, "-c", code], check=True, cwd=ROOT, capture_output=True)
+    return (time.perf_counter() - begun) * 1e3
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,91 @@
+"""The package is written while the window stays alive, or not at all."""
+
+from __future__ import annotations
+
+import time
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QTimer
+
+from shopdraw.editor.exporting import Exporting
+from shopdraw.editor.state import Setting
+from shopdraw.editor.window import Window
+from tests.editor.conftest import Answers
+
+SLOW_MS = 120_000
+
+
+@pytest.fixture
+def exporting(qtbot) -> Exporting:
+    return Exporting()
+
+
+def text_of(desk: Path) -> str:
+    return desk.read_text(encoding="utf-8")
+
+
+def test_case_69_an_export_tells_its_progress_and_no_frame_is_late(
+    exporting: Exporting, desk: Path, tmp_path: Path, qtbot
+) -> None:
+    parts: list[str] = []
+    gaps: list[float] = []
+    last = time.monotonic()
+    exporting.progressed.connect(lambda _done, _steps, name: parts.append(name))
+    frames = QTimer()
+
+    def frame() -> None:
+        nonlocal last
+        gaps.append(time.monotonic() - last)
+        last = time.monotonic()
+
+    frames.timeout.connect(frame)
+    frames.start(16)
+    with qtbot.waitSignal(exporting.finished, timeout=SLOW_MS) as done:
+        exporting.begin(text_of(desk), "harbour", str(tmp_path / "out"))
+    frames.stop()
+    assert done.args[0], done.args[1]
+    assert parts == ["sheets", "templates", "drawing", "cnc", "lists"]
+    assert (tmp_path / "out" / "manifest.json").is_file()
+    assert (tmp_path / "out" / "lists" / "cut-list.csv").is_file()
+    # A frame comes every 16 ms; the machine may be busy with others, the window is not: the middle of the gaps counts.
+    assert sorted(gaps)[len(gaps) // 2] < 0.1
+
+
+def test_giving_up_leaves_the_old_package(exporting: Exporting, desk: Path, tmp_path: Path, qtbot) -> None:
+    folder = tmp_path / "out"
+    (folder / "lists").mkdir(parents=True)
+    (folder / "lists" / "mine.txt").write_text("mine", encoding="utf-8")
+    exporting.progressed.connect(lambda _done, _steps, _name: exporting.give_up())
+    with qtbot.waitSignal(exporting.finished, timeout=SLOW_MS) as done:
+        exporting.begin(text_of(desk), "harbour", str(folder))
+    assert not done.args[0]
+    assert "Given up" in done.args[1]
+    assert sorted(p.name for p in tmp_path.rglob("*")) == ["harbour.piece", "lists", "mine.txt", "out"]
+    assert not exporting.busy
+
+
+def test_case_32_a_target_that_cannot_be_written_is_told_with_the_reason(
+    window: Window, answers: Answers, desk: Path, tmp_path: Path, qtbot
+) -> None:
+    target = tmp_path / "taken"
+    target.write_text("a file, no folder", encoding="utf-8")
+    window.open_file(desk)
+    answers.ready = [""]
+    window.doing.export(str(target))
+    qtbot.waitUntil(lambda: bool(answers.asked), timeout=SLOW_MS)
+    assert answers.asked[0].title == "The package is not written"
+    assert str(target) in answers.asked[0].words
+    assert [key for key, _ in answers.asked[0].choices] == ["again", "other", ""]
+    assert target.read_text(encoding="utf-8") == "a file, no folder"
+
+
+def test_what_is_on_the_screen_is_exported_saved_or_not(
+    window: Window, answers: Answers, desk: Path, tmp_path: Path, qtbot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window.open_file(desk)
+    window.piece.set_values((Setting("piece.title", "Another title"),), "Title")
+    texts: list[str] = []
+    monkeypatch.setattr(window.doing.exporting, "begin", lambda text, *_, **__: texts.append(text))
+    window.doing.export(str(tmp_path / "out"))
+    assert 'title = "Another title"' in texts[0]

@@ -1,0 +1,157 @@
+"""The form: every input of the typed Design can be reached, read about and set."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import get_args
+
+import pytest
+from pydantic import BaseModel
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtWidgets import QComboBox, QLineEdit
+
+from shopdraw.editor.field import form_of
+from shopdraw.editor.shown_size import shown_for
+from shopdraw.editor.window import Window
+from shopdraw.piece.design import Design
+from tests.editor.test_canvas import value
+
+
+def plain_inputs(model: type[BaseModel], path: tuple[str, ...] = ()) -> Iterator[str]:
+    """Addresses of all inputs outside keyed tables, walked here by the model's own schema."""
+    for name, info in model.model_fields.items():
+        kinds = [info.annotation, *get_args(info.annotation)]
+        table = next((k for k in kinds if isinstance(k, type) and issubclass(k, BaseModel)), None)
+        keyed = getattr(info.annotation, "__origin__", None) is dict
+        if table is not None and not keyed:
+            yield from plain_inputs(table, (*path, name))
+        elif table is None and not keyed and (path or name != "format"):
+            yield ".".join((*path, name))
+
+
+def test_every_input_of_the_design_has_a_field(open_desk: Window) -> None:
+    design = open_desk.piece.state.design
+    assert design is not None
+    offered = {f.address for group in form_of(open_desk.piece.state, shown_for(design)) for f in group.fields}
+    assert set(plain_inputs(Design)) <= offered
+    assert {"stock.primary.thickness", "opening.bank.divide.keys", "drawer.2.front", "use.lid"} <= offered
+
+
+def test_a_field_shows_what_was_typed_and_its_default(open_desk: Window) -> None:
+    width, fit = (open_desk.work.form.widget_for(a) for a in ("case.width", "case.fit"))
+    assert isinstance(width, QLineEdit)
+    assert isinstance(fit, QLineEdit)
+    assert width.text() == "36"
+    assert fit.text() == ""
+    assert fit.placeholderText() == "0.1 mm"
+
+
+@pytest.mark.parametrize(
+    ("address", "typed", "keys", "kept"),
+    [
+        ("case.width", "37 1/4", ("case", "width"), "37 1/4"),
+        ("case.width", "1/2 of height + 10", ("case", "width"), "30 3/4"),
+        ("slant.writing_height", "30", ("slant", "writing_height"), 30),
+        ("climate.wet", "11.5", ("climate", "wet"), 11.5),
+        ("lid.hinges", "2", ("lid", "hinges"), 2),
+        ("piece.title", "Desk for the pilot", ("piece", "title"), "Desk for the pilot"),
+        ("drawer.2.lip", "3/8", ("drawer", "2", "lip"), "3/8"),
+    ],
+)
+def test_typing_into_a_field_sets_its_input(open_desk: Window, qtbot, address: str, typed: str, keys, kept) -> None:
+    line = open_desk.work.form.widget_for(address)
+    assert isinstance(line, QLineEdit)
+    line.setText(typed)
+    line.editingFinished.emit()
+    assert value(open_desk, *keys) == kept
+    open_desk.piece.undo.undo()
+    assert not open_desk.piece.unsaved
+
+
+def test_an_empty_field_goes_back_to_its_default(open_desk: Window) -> None:
+    line = open_desk.work.form.widget_for("drawer.lip")
+    assert isinstance(line, QLineEdit)
+    line.setText("")
+    line.editingFinished.emit()
+    assert value(open_desk, "drawer", "lip") is None
+
+
+def test_a_choice_sets_its_input_and_its_first_line_takes_it_out(open_desk: Window) -> None:
+    box = open_desk.work.form.widget_for("slant.hinge_edge")
+    seat = open_desk.work.form.widget_for("slant.seat")
+    assert isinstance(box, QComboBox)
+    assert isinstance(seat, QComboBox)
+    seat.setCurrentIndex(seat.findData("on"))
+    seat.activated.emit(seat.currentIndex())
+    assert value(open_desk, "slant", "seat") == "on"
+    seat = open_desk.work.form.widget_for("slant.seat")
+    assert isinstance(seat, QComboBox)
+    seat.setCurrentIndex(0)
+    seat.activated.emit(0)
+    assert value(open_desk, "slant", "seat") is None
+
+
+@pytest.mark.parametrize(
+    ("address", "typed"), [("case.width", "31 -1/2"), ("lid.hinges", "2.5"), ("case.width", ""), ("case.width", "1")]
+)
+def test_what_cannot_be_is_told_and_put_back(open_desk: Window, address: str, typed: str) -> None:
+    before = open_desk.piece.state.text
+    line = open_desk.work.form.widget_for(address)
+    assert isinstance(line, QLineEdit)
+    was = line.text()
+    line.setText(typed)
+    line.editingFinished.emit()
+    assert open_desk.piece.state.text == before
+    assert line.text() == was
+    assert len(open_desk.work.form._about.text()) > 20
+
+
+def test_case_35_a_comma_typed_on_a_german_system_is_a_point_in_the_file(make_window, metric_desk) -> None:
+    german = make_window(QLocale(QLocale.Language.German, QLocale.Country.Germany))
+    german.open_file(metric_desk)
+    line = german.work.form.widget_for("stock.primary.thickness")
+    assert isinstance(line, QLineEdit)
+    for typed, kept in (("20,5", "thickness = 20.5"), ("18,3 mm", 'thickness = "18,3 mm"')):
+        line.setText(typed)
+        line.editingFinished.emit()
+        assert kept in german.piece.state.text
+        assert line.text() == typed
+    assert german.piece.state.design is not None
+    assert german.piece.state.design.stock["primary"].thickness == 18.3
+    figure = next(f for f in german.canvas.scene.figures if f.name == "Top depth")
+    assert german.canvas.scene.shown is not None
+    assert "," in german.canvas.scene.shown.length(figure.value)
+
+
+def test_the_focus_tells_what_a_field_means_with_a_sketch(open_desk: Window, qtbot) -> None:
+    open_desk.activateWindow()
+    assert open_desk.work.form.go_to("slant.writing_height")
+    line = open_desk.work.form.widget_for("slant.writing_height")
+    qtbot.waitUntil(lambda: "Writing height" in open_desk.work.form._about.text(), timeout=2000)
+    assert open_desk.work.form.sketch.isVisibleTo(open_desk)
+    assert line.accessibleName() == "Writing height, in"
+
+
+def test_searching_leaves_what_fits(open_desk: Window, qtbot) -> None:
+    qtbot.keyClicks(open_desk.work.form.search, "joint gap")
+    assert open_desk.work.form.widget_for("slant.joint_gap").isVisibleTo(open_desk)
+    assert not open_desk.work.form.widget_for("case.width").isVisibleTo(open_desk)
+
+
+def test_a_keyed_table_is_begun_with_what_it_needs(open_desk: Window, qtbot) -> None:
+    answers = open_desk.filing.ask
+    answers.ready = ["ash"]  # type: ignore[attr-defined]
+    open_desk.work.form.add_wished.emit("stock")
+    assert value(open_desk, "stock", "ash", "thickness") == "3/4"
+    assert open_desk.piece.state.sound
+
+
+def test_keys_alone_reach_a_field(open_desk: Window, qtbot) -> None:
+    open_desk.activateWindow()
+    open_desk.work.form.search.setFocus()
+    qtbot.keyClicks(open_desk.work.form.search, "writing height")
+    for _ in range(6):
+        if open_desk.focusWidget() is open_desk.work.form.widget_for("slant.writing_height"):
+            break
+        qtbot.keyClick(open_desk.focusWidget(), Qt.Key.Key_Tab)
+    assert open_desk.focusWidget() is open_desk.work.form.widget_for("slant.writing_height")

@@ -1,0 +1,274 @@
+"""Findings, boards, sheets, proportions and the picture: thin widgets over the piece."""
+
+from __future__ import annotations
+
+import math
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+from PySide6.QtCore import QPointF, Qt
+
+from shopdraw.drawing.mark import Line, Meaning
+from shopdraw.drawing.sheet import Paper, Sheet, SheetSet
+from shopdraw.editor.finding_list import boards_of, ordered, shape_of
+from shopdraw.editor.look import LIGHT
+from shopdraw.editor.overlay import OVERLAYS, overlay_marks, real_ratios
+from shopdraw.editor.printing import print_pages, printer_for
+from shopdraw.editor.state import Setting
+from shopdraw.editor.window import Window
+from shopdraw.wood.finding import Finding, Severity
+from tests.editor.conftest import Answers
+from tests.editor.gestures import click, move, press, release
+from tests.editor.test_canvas import value
+
+POINTS_PER_MM = 72 / 25.4
+
+
+def finding(severity: Severity, code: str = "rule", right: tuple[str, str] | None = None, **more) -> Finding:
+    return Finding(code, severity, ("drawer.2",), f"{code}: a sentence", right=right, **more)
+
+
+# Findings
+
+
+def test_findings_stand_worst_first_and_accepted_ones_last(open_desk: Window) -> None:
+    note, caution, must = (finding(s) for s in (Severity.NOTE, Severity.CAUTION, Severity.MUST_FIX))
+    accepted = finding(Severity.MUST_FIX, silenced="it is glued")
+    assert ordered((note, accepted, caution, must)) == (must, caution, note, accepted)
+
+
+def test_choosing_a_finding_shows_its_place_in_all_views(open_desk: Window) -> None:
+    panel, canvas = open_desk.work.findings, open_desk.canvas
+    panel.model.show_findings((finding(Severity.CAUTION),))
+    panel.list.setCurrentIndex(panel.model.index(0))
+    assert "drawer.2.front" in canvas.lit
+    assert "drawer.1.front" not in canvas.lit
+    assembly = open_desk.piece.state.assembly
+    assert assembly is not None
+    assert boards_of(finding(Severity.NOTE), assembly) == canvas.lit
+
+
+def test_a_finding_with_a_right_value_offers_to_set_it(open_desk: Window) -> None:
+    panel = open_desk.work.findings
+    panel.model.show_findings((finding(Severity.MUST_FIX, right=("drawer.reveal", "1.5 mm")),))
+    panel.list.setCurrentIndex(panel.model.index(0))
+    assert panel.set_it.text() == "Set reveal (drawer) to 1.5 mm"
+    panel.set_it.click()
+    assert value(open_desk, "drawer", "reveal") == "1.5 mm"
+    assert open_desk.piece.undo.count() == 1
+
+
+def test_a_finding_is_accepted_with_a_reason(open_desk: Window, answers: Answers) -> None:
+    panel = open_desk.work.findings
+    panel.model.show_findings((finding(Severity.CAUTION, code="drawer-racks"),))
+    panel.list.setCurrentIndex(panel.model.index(0))
+    answers.ready = ["waxed runners"]
+    panel.accept.click()
+    table = value(open_desk, "silence", "drawer-racks-1")
+    assert table == {"code": "drawer-racks", "where": "drawer.2", "reason": "waxed runners"}
+
+
+def test_each_severity_has_a_shape_of_its_own(open_desk: Window) -> None:
+    inked = []
+    for severity in Severity:
+        picture = shape_of(severity, LIGHT).pixmap(64, 64).toImage()
+        inked.append(sum(picture.pixelColor(x, y).alpha() > 128 for x in range(64) for y in range(64)))
+    filled, half, empty = inked
+    assert filled > 1.4 * half > 2 * empty > 0
+
+
+def test_findings_of_the_real_piece_come_by_themselves(open_desk: Window, qtmodeltester) -> None:
+    model = open_desk.work.findings.model
+    assert model.rowCount() > 0
+    assert "caution" in str(model.data(model.index(0), Qt.ItemDataRole.AccessibleTextRole))
+    qtmodeltester.check(model)
+
+
+# Boards
+
+
+def test_the_list_of_boards_says_what_the_canvas_shows(open_desk: Window, qtmodeltester) -> None:
+    open_desk.work.side.setCurrentWidget(open_desk.work.boards)
+    model = open_desk.work.boards.model
+    assembly = open_desk.piece.state.assembly
+    assert assembly is not None
+    assert model.rowCount() == len(assembly.boards)
+    assert model.rows[0].cells[:5] == ("1L", "side, left", "38 15/16", "19 1/2", "13/16")
+    qtmodeltester.check(model)
+
+
+def test_choosing_a_board_lights_it_up_and_shows_it_alone(open_desk: Window) -> None:
+    boards, canvas = open_desk.work.boards, open_desk.canvas
+    open_desk.work.side.setCurrentWidget(boards)
+    boards.table.setCurrentIndex(boards.model.index(boards.model.row_of("drawer.3.front"), 0))
+    assert canvas.lit == frozenset({"drawer.3.front"})
+    assert boards.alone.isVisible()
+    assert "rabbet" in boards.about.text()
+
+
+def test_clicking_a_board_on_the_canvas_chooses_it_in_the_list(open_desk: Window) -> None:
+    canvas = open_desk.canvas
+    at = canvas.sight.on_screen(canvas.scene.standings["front"].on_canvas((450.0, 180.0)))
+    click(canvas, QPointF(*at))
+    assert open_desk.work.side.currentWidget() is open_desk.work.boards
+    assert open_desk.work.boards.board == "drawer.4.front"
+
+
+# Layers and proportions
+
+
+@pytest.mark.parametrize(("key", "layer"), [("dados", "dados"), ("swing", "swing"), ("travel", "travel")])
+def test_layers_are_shown_and_left_out(open_desk: Window, key: str, layer: str) -> None:
+    canvas = open_desk.canvas
+    assert not canvas.scene.over.get(layer)
+    open_desk.actions_by_key[key].trigger()
+    assert canvas.scene.over[layer]["side"]
+    open_desk.actions_by_key[key].trigger()
+    assert not canvas.scene.over.get(layer)
+
+
+def test_hidden_lines_can_be_left_out(open_desk: Window) -> None:
+    before = open_desk.canvas.grab().toImage()
+    open_desk.actions_by_key["hidden"].trigger()
+    assert open_desk.canvas.grab().toImage() != before
+
+
+@pytest.mark.parametrize(
+    ("name", "ratio"),
+    [
+        ("1 : 1", 1.0),
+        ("√2 : 1", math.sqrt(2)),
+        ("3 : 2", 1.5),
+        ("5 : 3", 5 / 3),
+        ("golden section", (1 + math.sqrt(5)) / 2),
+    ],
+)  # fmt: skip
+def test_an_overlay_has_the_ratio_of_its_name(open_desk: Window, name: str, ratio: float) -> None:
+    open_desk.work.proportions.buttons[name].setChecked(True)
+    assert open_desk.canvas.layers.overlay == name
+    assembly = open_desk.piece.state.assembly
+    assert assembly is not None
+    first, second = overlay_marks(assembly, "front", name)[:2]
+    assert isinstance(first, Line)
+    assert isinstance(second, Line)
+    sides = sorted((math.dist(first.start, first.end), math.dist(second.start, second.end)))
+    assert sides[1] / sides[0] == pytest.approx(ratio)
+
+
+def test_the_real_ratios_are_told(open_desk: Window) -> None:
+    assembly = open_desk.piece.state.assembly
+    assert assembly is not None
+    ratios = {ratio.name: ratio for ratio in real_ratios(assembly)}
+    assert ratios["height : width"].ratio == pytest.approx(41.5 / 36)
+    open_desk.work.side.setCurrentWidget(open_desk.work.proportions)
+    assert "1.153" in open_desk.work.proportions.real.text()
+    assert set(open_desk.work.proportions.buttons) == {"", *OVERLAYS}
+
+
+# Picture
+
+
+def test_the_picture_turns_with_the_mouse_and_opens_with_its_sliders(open_desk: Window, qtbot) -> None:
+    open_desk.doing.picture()
+    window = open_desk.doing.picture_window
+    assert window is not None
+    qtbot.waitExposed(window)
+    before = window.view.round_deg
+    press(window.view, QPointF(100, 100))
+    move(window.view, QPointF(160, 100))
+    release(window.view, QPointF(160, 100))
+    assert window.view.round_deg != before
+    lid = next(board for board in window.boards() if board.id == "lid")
+    window.sliders["lid"].setValue(100)
+    opened = next(board for board in window.boards() if board.id == "lid")
+    assert abs(opened.frame.w[2]) == pytest.approx(1.0), "open, the lid lies level"
+    assert opened.frame.w != lid.frame.w
+    qtbot.waitUntil(lambda: not window._still.isActive(), timeout=5000)
+    assert window.view.colliding == frozenset()
+
+
+def test_boards_that_run_into_each_other_are_marked(open_desk: Window, qtbot) -> None:
+    open_desk.doing.picture()
+    window = open_desk.doing.picture_window
+    assert window is not None
+    window.sliders["drawer.1"].setValue(100)
+    window.sliders["lid"].setValue(60)
+    window.show_colliding(frozenset({"lid", "drawer.1.front"}))
+    assert "drawer.1.front" in window.note.text()
+
+
+# Variants
+
+
+def test_what_differs_is_kept_as_a_variant_and_the_file_stays(open_desk: Window, answers: Answers, desk: Path) -> None:
+    before = open_desk.piece.state.text
+    open_desk.piece.set_values((Setting("case.width", "40"), Setting("slant.top_depth", "10")), "Wider")
+    answers.ready = ["wide"]
+    open_desk.actions_by_key["keep_variant"].trigger()
+    assert value(open_desk, "case", "width") == "36"
+    assert value(open_desk, "variant", "wide") == {"case.width": "40", "slant.top_depth": "10"}
+    assert open_desk.piece.variant == "wide"
+    design = open_desk.piece.state.design
+    assert design is not None
+    assert design.case.width == pytest.approx(40 * 25.4)
+    open_desk.piece.set_values((Setting("case.height", "43"),), "Height")
+    assert value(open_desk, "variant", "wide", "case.height") == "43"
+    assert value(open_desk, "case", "height") == "41 1/2"
+    while open_desk.piece.undo.canUndo():
+        open_desk.piece.undo.undo()
+    assert open_desk.piece.state.text == before
+
+
+def test_two_variants_stand_side_by_side_at_one_scale(open_desk: Window, answers: Answers, qtbot) -> None:
+    open_desk.piece.set_values((Setting("case.width", "44"),), "Wider")
+    answers.ready = ["wide"]
+    open_desk.actions_by_key["keep_variant"].trigger()
+    open_desk.doing.compare()
+    window = open_desk.doing.open_windows[-1]
+    qtbot.waitExposed(window)
+    widths = [state.design.case.width for state in window.states()]
+    assert widths == pytest.approx([36 * 25.4, 44 * 25.4])
+    assert window.left.sight.zoom == pytest.approx(window.right.sight.zoom)
+
+
+# Print
+
+
+def test_a_page_prints_at_its_own_size_and_a_mm_is_a_mm(open_desk: Window, tmp_path: Path) -> None:
+    paper = Paper("A4", 210.0, 297.0, (10, 10, 200, 287), "small")
+    marks = (Line((30.0, 40.0), (130.0, 40.0), Meaning.TEMPLATE),)
+    sheets = SheetSet("check", "", "", "iso", (Sheet("a", "1", "Check", paper, (), marks),) * 2, true_size=True)
+    printer = printer_for(sheets)
+    printer.setOutputFileName(str(tmp_path / "check.pdf"))
+    print_pages(printer, sheets, range(2))
+    pages = PdfReader(tmp_path / "check.pdf").pages
+    assert len(pages) == 2
+    assert float(pages[0].mediabox.width) / POINTS_PER_MM == pytest.approx(210, abs=0.3)
+    xs = drawn_xs(pages[0])
+    assert max(xs) - min(xs) == pytest.approx(100, abs=0.1)
+
+
+def drawn_xs(page) -> list[float]:
+    """Where lines start and end across the page, mm."""
+    found = []
+
+    def visit(operator, operands, matrix, _text) -> None:
+        if operator in (b"m", b"l"):
+            x, y = (float(n) for n in operands)
+            found.append((matrix[0] * x + matrix[2] * y + matrix[4]) / POINTS_PER_MM)
+
+    page.extract_text(visitor_operand_before=visit)
+    return found
+
+
+def test_sheets_are_previewed_as_they_print(open_desk: Window) -> None:
+    paper = Paper("A3", 420.0, 297.0, (10, 10, 410, 287), "medium")
+    marks = (Line((100.0, 100.0), (300.0, 100.0), Meaning.VISIBLE),)
+    sheets = SheetSet("desk", "", "", "iso", (Sheet("a", "1", "Cover", paper, (), marks),))
+    panel = open_desk.work.sheets
+    panel.show_sets((sheets,))
+    assert panel.pages.itemText(0) == "1  Cover"
+    assert "1 sheets" in panel.note.text()
+    open_desk.work.side.setCurrentWidget(panel)
+    panel.view.grab()

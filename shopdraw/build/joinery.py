@@ -7,10 +7,11 @@ relief. Directions are world directions such as "+x"; sizes are mm.
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 
 from shopdraw.build.bench import AXES, SLIGHT_MM, Bench, Blank, Box, opposite
+from shopdraw.build.relief import mortise_corners, relieve_corners, relieve_end, rounded
 from shopdraw.shape.frame import Frame, Vec3, cross, scale
 from shopdraw.shape.path import rectangle
 from shopdraw.wood.assembly import Body, Joint
@@ -28,6 +29,7 @@ class Housing:
         stop: world coordinate (along "y") at which the pocket ends in front, or None where it runs through.
         radius: of the stopped end, the cutter's; the guest begins this far behind it.
         ease: further width on both sides, for a guest that moves otherwise than the host.
+        relieved: world directions at whose stopped ends a square guest has its corners cleared, along the groove.
     """
 
     depth: float
@@ -37,6 +39,7 @@ class Housing:
     stop: float | None = None
     radius: float = 3.0
     ease: float = 0.0
+    relieved: tuple[str, ...] = ()
 
 
 def body_in(box: Box, into: str, depth: float) -> Body:
@@ -95,13 +98,17 @@ def house(
         lug = lug._replace(y0=how.stop + how.radius)
         round_end = ("-y", how.radius)
     host.sink_box(kind, pocket, into, id=cut_id, purpose=purpose, round_end=round_end)
+    for end in how.relieved:
+        walls = (how.fit_side, opposite(how.fit_side))
+        name = f"relief:{host.id}:{guest_id}{end}"
+        relieve_end(host, pocket, into, end, walls, how.radius, id=name, purpose=f"corners for {purpose}")
     fit = how.fit + 2 * how.ease
     width = _across(box, how.fit_side) + fit
     for guest in guests:
         extra = short.get(guest.id, 0.0)
         guest.grow(into, reach - extra)
         if how.stop is not None and guest_front is not None and guest_front < lug.y0 - SLIGHT_MM:
-            _notch_front(guest, lug, box.side(into), into, f"notch:{guest.id}:{host.id}")
+            _notch_front(guest, lug, box.side(into), into, host, how.radius)
         own = lug.with_side(opposite(into), box.side(into))
         if into[1] != "y":
             own = own._replace(y0=max(own.y0, guest.box().y0), y1=min(own.y1, guest.box().y1))
@@ -127,13 +134,21 @@ def _across(box: Box, direction: str) -> float:
     return box.side("+" + direction[1]) - box.side("-" + direction[1])
 
 
-def _notch_front(guest: Blank, lug: Box, surface: float, into: str, cut_id: str) -> None:
-    """Cut a guest's front corner back behind the stopped end of its dado."""
+def _notch_front(guest: Blank, lug: Box, surface: float, into: str, host: Blank, radius: float) -> None:
+    """Cut a guest's front corner back behind the stopped end of its dado.
+
+    The corner's relief goes into the front of what stands in the dado, where the host covers it; the show edge stays.
+    """
     box = guest.box()
     if box.y0 >= lug.y0 - SLIGHT_MM:
         return
     corner = box._replace(y1=lug.y0).with_side(opposite(into), surface)
-    guest.sink_box("notch", corner, into_face(guest), id=cut_id, purpose="front corner, hides the stopped dado")
+    enter = into_face(guest)
+    guest.sink_box(
+        "notch", corner, enter, id=f"notch:{guest.id}:{host.id}", purpose="front corner, hides the stopped dado"
+    )
+    name, words = f"relief:{guest.id}:{host.id}", f"corner of the notch, covered by {host.name}"
+    relieve_end(guest, corner, enter, "+y", (opposite(into),), radius, id=name, purpose=words)
 
 
 def into_face(blank: Blank) -> str:
@@ -159,6 +174,8 @@ class Tenon:
         gap: open at the shoulder, at build.
         fit: mortise wider than the tenon is thick.
         room: mortise longer than the tenon is wide, at each of its ends.
+        radius: of the cutter that makes the mortise.
+        square: the tenon stays square and the mortise's corners are cleared; else both are rounded.
     """
 
     thickness: float
@@ -168,6 +185,8 @@ class Tenon:
     gap: float = 0.0
     fit: float = 0.1
     room: float = 0.0
+    radius: float = 3.0
+    square: bool = False
 
 
 def mortise_and_tenon(
@@ -195,7 +214,7 @@ def mortise_and_tenon(
         rectangle(low[1], low[2], high[1], high[2]),
         enter=end,
         floor=end - sign * how.length,
-        islands=(island,),
+        islands=(island if how.square else rounded(island, how.radius),),
         id=f"tenon:{guest.id}:{host.id}",
         purpose=f"tenon into {host.name}",
     )
@@ -211,7 +230,16 @@ def mortise_and_tenon(
     along = "xyz"[3 - "xyz".index(across) - "xyz".index(into[1])]
     pocket = pocket.grown("+" + along, how.room).grown("-" + along, how.room)
     host.sink_box("mortise", pocket, into, id=cut_id, purpose=purpose)
+    if how.square:
+        covered = (_across(shoulder, "+" + across) - how.thickness - how.fit) / 2
+        cleared = mortise_corners(covered, min(how.inset) - how.room, how.radius)
+        name, words = f"relief:{host.id}:{guest.id}", f"corners for {purpose}"
+        relieve_corners(host, pocket, into, (across, along), cleared, how.radius, id=name, purpose=words)
+    else:
+        made = host.cuts[-1]
+        made.outline = rounded(made.outline, how.radius)
     reach = how.length - how.gap
+    body = body_in(tenon.with_side(into, face + (1 if into[0] == "+" else -1) * reach), into, reach)
     bench.joints.append(
         Joint(
             id=cut_id,
@@ -219,7 +247,7 @@ def mortise_and_tenon(
             host=host.id,
             guest=guest.id,
             guest_boards=(guest.id,),
-            body=body_in(tenon.with_side(into, face + (1 if into[0] == "+" else -1) * reach), into, reach),
+            body=body if how.square else replace(body, outline=rounded(body.outline, how.radius)),
             fit=how.fit,
             relief=how.mortise - reach,
             glued=glued,

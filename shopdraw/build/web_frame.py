@@ -7,7 +7,7 @@ Two ways of fixing, chosen in the piece: front only (the frame is glued up whole
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.case import stand_in_sides
@@ -127,9 +127,12 @@ def lay_frame(bench: Bench, plan: CasePlan, place: FramePlace) -> None:
         thickness = stock.thickness / 3
         room = plan.season.gain(_width(runner), stock) + 0.1
         inset = (8.0 + dados[0], 8.0 + dados[1])
-        front_joint = Tenon(thickness, inset, size.front_tenon, size.front_tenon + 2.0, room=room)
+        square = choice.mortise == "square"
+        front_joint = Tenon(
+            thickness, inset, size.front_tenon, size.front_tenon + 2.0, room=room, radius=plan.radius, square=square
+        )
         mortise_and_tenon(bench, front, runner, "-y", front_joint, glued=True, purpose=runner.name)
-        rear_joint = Tenon(thickness, inset, size.rear_tenon, size.rear_tenon + 2.0, gap=size.gap, room=room)
+        rear_joint = replace(front_joint, length=size.rear_tenon, mortise=size.rear_tenon + 2.0, gap=size.gap)
         mortise_and_tenon(bench, rear, runner, "+y", rear_joint, glued=choice.fixing == "front", purpose=runner.name)
 
 

@@ -145,6 +145,9 @@ class FrameTable(Table):
     runner: PositiveLength | None = Field(None, description="width of runners; default from what bears on them")
     fixing: Literal["front", "front-and-rear"] = "front-and-rear"
     tenon: PositiveLength = Field(15.0, description="length of the glued front tenon")
+    mortise: Literal["round", "square"] = Field(
+        "round", description="round: tenons rounded to the mortises' ends; square: the mortises' corners are cleared"
+    )
 
 
 class DrawerTable(Table):

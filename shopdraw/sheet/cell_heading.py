@@ -55,7 +55,7 @@ def _lines(cell: Cell, assembly: Assembly, also: Sequence[str]) -> Iterator[str]
     if board.layers:
         yield "layers " + " + ".join(sizes.cut(layer) for layer in board.layers)
     yield from sizes.fit_lines()
-    yield from dict.fromkeys(note.more for note in cell.notes if note.more)
+    yield from dict.fromkeys(line for note in cell.notes for line in note.more)
     yield from (f"also: {words}" for words in also)
 
 

@@ -43,7 +43,7 @@ class CutNote:
         targets: points that its leader may go to, best first.
         places: what it is located by.
         cuts: which of the board's cuts it tells.
-        more: what the heading adds to it, or "".
+        more: lines that the heading adds to it.
     """
 
     view: Face
@@ -52,7 +52,7 @@ class CutNote:
     targets: tuple[Point, ...]
     places: tuple[Place, ...]
     cuts: tuple[int, ...]
-    more: str = ""
+    more: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -34,9 +34,9 @@ def cut_notes(board: Board, sizes: CutSizes) -> tuple[CutNote, ...]:
             targets = tuple(target for note in notes for target in note.targets)
             places = tuple(place for note in notes for place in note.places)
             cuts = tuple(dict.fromkeys(i for note in notes for i in note.cuts))
-            told.append(
-                replace(notes[0], words=f"{len(notes)} × {notes[0].words}", targets=targets, places=places, cuts=cuts)
-            )
+            more = tuple(dict.fromkeys(line for note in notes for line in note.more))
+            words = f"{len(notes)} × {notes[0].words}"
+            told.append(replace(notes[0], words=words, targets=targets, places=places, cuts=cuts, more=more))
         else:
             told += notes
     return tuple(told)

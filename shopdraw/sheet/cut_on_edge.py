@@ -158,18 +158,13 @@ def profile(at: At) -> Iterator[CutNote]:
     face = "face" if level == 0.0 else "other face"
     square, from_face = at.sizes.angle(tilt), at.sizes.angle(90.0 - tilt)
     if tilt <= MOST_TILT:
-        angle, more = (
-            f"tilt saw {square} from square",
-            f"{at.kind}: saw tilt {square} from square, {from_face} from face",
-        )
+        angles = f"tilt saw {square} from square, {from_face} from face"
     else:
-        angle, more = (
-            f"{square} from square",
-            f"{at.kind} {square} from square: over what a saw tilts; {from_face} from face",
-        )
-    words = f"{at.kind}, {angle}, at {face} {at.sizes.cut(distance)} from {side}"
+        angles = f"{square} from square, over what a saw tilts; {from_face} from face"
+    words = f"{at.kind} {square}"
+    more = f"{words}: {angles}; at {face} {at.sizes.cut(distance)} from {side}"
     point = _profile_point(at, ax, aw, slope, low, high)
-    yield replace(at.note(words, (point,), ()), more=more)
+    yield replace(at.note(words, (point,), ()), more=(more,))
 
 
 def _profile_point(at: At, ax: float, aw: float, slope: float, low: float, high: float) -> Point:

@@ -41,15 +41,16 @@ class Stretch:
 
 
 def pages_of(cells: Sequence[ComposedCell], area: FreeArea) -> tuple[tuple[CellAt, ...], ...] | None:
-    """Cells in their order on as many pages as they need; None where one is too large for a page."""
+    """Cells on as many pages as they need, near to their order; None where one is too large for a page."""
     pages: list[tuple[CellAt, ...]] = []
     rest = list(cells)
     while rest:
-        places = _fill([(c.width, c.height) for c in rest[:MOST_CELLS]], area)
+        places = _fill([(c.width, c.height) for c in rest], [c.cell.group for c in rest], area)
         if not places:
             return None
-        pages.append(tuple(CellAt(cell, at) for cell, at in zip(rest, places, strict=False)))
-        rest = rest[len(places) :]
+        pages.append(tuple(CellAt(rest[index], at) for index, at in places))
+        taken = {index for index, _ in places}
+        rest = [cell for index, cell in enumerate(rest) if index not in taken]
     return tuple(pages)
 
 
@@ -80,7 +81,7 @@ def stretches(
     }
     fits_usual = [
         any(
-            _count([rooms[cell.id, scale.name] for cell in group], area) is not None
+            _count([rooms[cell.id, scale.name] for cell in group], [cell.group for cell in group], area) is not None
             for scale in scales
             if scale.ratio >= small_enough
         )
@@ -98,7 +99,7 @@ def stretches(
             for scale in scales:
                 if usual and scale.ratio < small_enough:
                     break
-                count = _count([rooms[cell.id, scale.name] for cell in held], area)
+                count = _count([rooms[cell.id, scale.name] for cell in held], [cell.group for cell in held], area)
                 if count is None:
                     continue
                 price = before[0] + count - WORTH * len(held) * math.log2(scale.ratio) / len(cells)
@@ -109,20 +110,21 @@ def stretches(
     return last[1] if last is not None else ()
 
 
-def _count(rooms: Sequence[tuple[float, float]], area: FreeArea) -> int | None:
-    pages, done = 0, 0
-    while done < len(rooms):
-        places = _fill(rooms[done : done + MOST_CELLS], area)
+def _count(rooms: Sequence[tuple[float, float]], groups: Sequence[int], area: FreeArea) -> int | None:
+    pages, rest = 0, list(range(len(rooms)))
+    while rest:
+        places = _fill([rooms[i] for i in rest], [groups[i] for i in rest], area)
         if not places:
             return None
-        done += len(places)
+        taken = {index for index, _ in places}
+        rest = [cell for index, cell in enumerate(rest) if index not in taken]
         pages += 1
     return pages
 
 
 def fits_alone(width: float, height: float, area: FreeArea) -> bool:
     """Whether a cell finds a place on an empty page."""
-    return bool(_fill([(width, height)], area))
+    return bool(_fill([(width, height)], [0], area))
 
 
 def _least_room(cell: Cell, scale: float, small_enough: float, look: Look, area: FreeArea) -> tuple[float, float]:
@@ -148,7 +150,7 @@ def _room(cell: Cell, scale: float, look: Look, *, keyed: bool = False) -> tuple
         elif face is Face.BACK:
             tall += board.width * scale + 1.6 * band + BETWEEN_VIEWS
     lines = 4 + len(cell.parts) * bool(cell.varies) + len(cell.sizes.fit_lines())
-    lines += len({note.more for note in cell.notes if note.more})
+    lines += len({line for note in cell.notes for line in note.more})
     lines += len({note.words for note in cell.notes}) if keyed else 0
     return max(width, 120.0), tall + 1.7 * look.figure * lines + look.balloon
 
@@ -165,19 +167,31 @@ def _beside(cell: Cell, look: Look) -> float:
     return ends[False] + ends[True]
 
 
-def _fill(rooms: Sequence[tuple[float, float]], area: FreeArea) -> list[Point]:
-    """Upper left corners of the first cells that fit on a page: each as high as it goes, then as far left."""
+def _fill(rooms: Sequence[tuple[float, float]], groups: Sequence[int], area: FreeArea) -> list[tuple[int, Point]]:
+    """Which cells stand on a page, and their upper left corners: each as high as it goes, then as far left.
+
+    Where the next cell finds no place, later ones fill what is left, from its own group alone. The first cell always
+    comes first.
+    """
     x0, _, _, y1 = area.box
     held: list[Bounds] = []
-    for width, height in rooms:
+    found: list[tuple[int, Point]] = []
+    last: int | None = None
+    for index, (width, height) in enumerate(rooms):
+        if len(found) == MOST_CELLS or (last is not None and groups[index] > last):
+            break
         lefts = sorted({x0, *(box[2] + BETWEEN_CELLS for box in held)})
         tops = sorted({y1, *(box[1] - BETWEEN_CELLS for box in held)}, reverse=True)
         spots = ((left, top - height, left + width, top) for top in tops for left in lefts)
         place = next((box for box in spots if area.holds(box) and not _meets(box, held)), None)
-        if place is None:
+        if place is not None:
+            held.append(place)
+            found.append((index, (place[0], place[3])))
+        elif index == 0:
             break
-        held.append(place)
-    return [(box[0], box[3]) for box in held]
+        elif last is None:
+            last = groups[index]
+    return found
 
 
 def _meets(box: Bounds, held: Sequence[Bounds]) -> bool:

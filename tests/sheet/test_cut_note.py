@@ -91,16 +91,16 @@ def test_alike_cuts_are_told_together_and_each_is_located() -> None:
 def test_a_mitre_says_how_to_tilt_the_saw_from_square() -> None:
     # 45° over a thickness of 20: 20 are missing at the other face.
     (note,) = notes(board(Cut("mitre", Face.NEAR, 0.0, 400.0, polygon([(0, 0), (0, -20), (20, -20)]))))
-    assert note.words == "mitre, tilt saw 45.0° from square, at other face 20 from end"
-    assert note.more == "mitre: saw tilt 45.0° from square, 45.0° from face"
+    assert note.words == "mitre 45.0°"
+    assert note.more == ("mitre 45.0°: tilt saw 45.0° from square, 45.0° from face; at other face 20 from end",)
 
 
 def test_case_21_a_flank_that_no_saw_tilts_to_says_so() -> None:
     # Tilted 50° from square: over 20 of thickness it runs 20·tan 50° = 23.8.
     run = 20 * math.tan(math.radians(50))
     (note,) = notes(board(Cut("bevel", Face.FOOT, 0.0, 800.0, polygon([(0, 0), (0, -20), (run, -20)]))))
-    assert note.words == "bevel, 50.0° from square, at other face 23.8 from edge"
-    assert "over what a saw tilts; 40.0° from face" in note.more
+    assert note.words == "bevel 50.0°"
+    assert "50.0° from square, over what a saw tilts; 40.0° from face; at other face 23.8 from edge" in note.more[0]
 
 
 def test_an_odd_outline_is_told_corner_by_corner() -> None:

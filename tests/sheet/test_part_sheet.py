@@ -17,6 +17,7 @@ from shopdraw.drawing.sheet import Drawing, Sheet, SheetSet
 from shopdraw.piece.reading import read_piece
 from shopdraw.shape.path import Path, bounds
 from shopdraw.sheet.cell import Cell, cells, mirrored
+from shopdraw.sheet.cell_heading import heading_lines
 from shopdraw.sheet.cut_note import home_of, standing_cuts
 from shopdraw.sheet.manner import Manner, manner_of, title_fields
 from shopdraw.sheet.part_page import MOST_CELLS
@@ -73,6 +74,15 @@ def test_labels_and_sizes_stand_over_each_cell(name: str) -> None:
     words = " ".join(m.words for sheet in sheets for m in sheet.marks if isinstance(m, Text))
     for board in assembly.boards:
         assert re.search(rf"(?<![\w.]){re.escape(board.label)}(?![\w])", words), board.label
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_every_heading_is_printed_whole(name: str) -> None:
+    assembly, _, sheets = made(name)
+    words = " ".join(m.words for sheet in sheets for m in sheet.marks if isinstance(m, Text))
+    for cell in told_cells(name):
+        for line in heading_lines(cell, assembly, ()):
+            assert " ".join(line.split()) in words
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -325,6 +335,9 @@ def words_for(name: str, cell: Cell, drawing: Drawing, cut: Cut, index: int) -> 
     for text, tip in notes_of(drawing):
         if any(k in text for k in kinds) and (re.match(r"\d+ × ", text) or _belongs(tip, cut)):
             found.append(text)
+            bare = re.sub(r"^\d+ × ", "", text)
+            # A flank's angles and place stand in the heading, under the words that its leader carries.
+            found += [line for line in heading_lines(cell, made(name)[0], ()) if line.startswith(f"{bare}: ")]
     return found
 
 

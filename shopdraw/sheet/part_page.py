@@ -20,6 +20,8 @@ MOST_CELLS = 12
 BETWEEN_CELLS = 22.0
 KEYED_BELOW = 1.3
 """Letters stand at leaders only at scales below the smallest usual one times this; words come first."""
+SLACK = 1.04
+"""An estimate of a cell's room is taken that much larger, so that a page rarely holds less than was counted on."""
 WORTH = 2.0
 """Sheets that it is worth to draw all parts twice as large (own choice)."""
 
@@ -41,11 +43,22 @@ class Stretch:
 
 
 def pages_of(cells: Sequence[ComposedCell], area: FreeArea) -> tuple[tuple[CellAt, ...], ...] | None:
-    """Cells on as many pages as they need, near to their order; None where one is too large for a page."""
+    """Cells on as many pages as they need, near to their order; None where one is too large for a page.
+
+    Filled by rows or by columns, whichever takes fewer pages.
+    """
+    made = [_pages_by(cells, area, by_columns=by_columns) for by_columns in (False, True)]
+    return min((pages for pages in made if pages), key=len, default=None)
+
+
+def _pages_by(
+    cells: Sequence[ComposedCell], area: FreeArea, *, by_columns: bool
+) -> tuple[tuple[CellAt, ...], ...] | None:
     pages: list[tuple[CellAt, ...]] = []
     rest = list(cells)
     while rest:
-        places = _fill([(c.width, c.height) for c in rest], [c.cell.group for c in rest], area)
+        rooms, groups = [(c.width, c.height) for c in rest], [c.cell.group for c in rest]
+        places = _fill(rooms, groups, area, by_columns=by_columns)
         if not places:
             return None
         pages.append(tuple(CellAt(rest[index], at) for index, at in places))
@@ -152,7 +165,7 @@ def _room(cell: Cell, scale: float, look: Look, *, keyed: bool = False) -> tuple
     lines = 4 + len(cell.parts) * bool(cell.varies) + len(cell.sizes.fit_lines())
     lines += len({line for note in cell.notes for line in note.more})
     lines += len({note.words for note in cell.notes}) if keyed else 0
-    return max(width, 120.0), tall + 1.7 * look.figure * lines + look.balloon
+    return SLACK * max(width, 120.0), SLACK * (tall + 1.7 * look.figure * lines + look.balloon)
 
 
 def _beside(cell: Cell, look: Look) -> float:
@@ -167,8 +180,11 @@ def _beside(cell: Cell, look: Look) -> float:
     return ends[False] + ends[True]
 
 
-def _fill(rooms: Sequence[tuple[float, float]], groups: Sequence[int], area: FreeArea) -> list[tuple[int, Point]]:
-    """Which cells stand on a page, and their upper left corners: each as high as it goes, then as far left.
+def _fill(
+    rooms: Sequence[tuple[float, float]], groups: Sequence[int], area: FreeArea, *, by_columns: bool = False
+) -> list[tuple[int, Point]]:
+    """Which cells stand on a page, and their upper left corners: each as high as it goes, then as far left;
+    by columns the other way round.
 
     Where the next cell finds no place, later ones fill what is left, from its own group alone. The first cell always
     comes first.
@@ -182,7 +198,10 @@ def _fill(rooms: Sequence[tuple[float, float]], groups: Sequence[int], area: Fre
             break
         lefts = sorted({x0, *(box[2] + BETWEEN_CELLS for box in held)})
         tops = sorted({y1, *(box[1] - BETWEEN_CELLS for box in held)}, reverse=True)
-        spots = ((left, top - height, left + width, top) for top in tops for left in lefts)
+        corners = [(left, top) for top in tops for left in lefts]
+        if by_columns:
+            corners = [(left, top) for left in lefts for top in tops]
+        spots = ((left, top - height, left + width, top) for left, top in corners)
         place = next((box for box in spots if area.holds(box) and not _meets(box, held)), None)
         if place is not None:
             held.append(place)

@@ -70,7 +70,8 @@ def test_the_lists_hold_the_layouts_with_the_shops_money(
 ) -> None:
     shop = tmp_path / "shop.toml"
     shop.write_text(
-        '[shop]\ncurrency = "crowns"\n[sheet.birch]\nspecies = "plywood_birch"\nwidth = 1525\nlength = 1525\nprice = 42\n',
+        '[shop]\ncurrency = "crowns"\n[sheet.birch]\nspecies = "plywood_birch"\n'
+        "width = 1525\nlength = 1525\nprice = 42\n",
         encoding="utf-8",
     )
     assert main(["export", str(DESK), str(tmp_path / "out"), "--only", "lists", "--shop", str(shop)]) == 0

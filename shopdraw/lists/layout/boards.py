@@ -19,6 +19,9 @@ from shopdraw.lists.layout.tree import Cutting
 from shopdraw.lists.layout.whole import BOARD_UNIT, cost_unit, down, up
 
 DIVES = 12
+FEW = 3_000
+"""Fillings that are all handed to the exact search at once; with more, dives come first."""
+_SHARE = 0.6
 NODES = 2_000
 """The searches' own ends, the same on every machine; the clock's stop lies well behind them on furniture-size jobs."""
 
@@ -68,7 +71,7 @@ def largest_first(task: BoardTask) -> Entry:
 
 
 def fillings(task: BoardTask, stop: float) -> Entry:
-    """The exact search where the fillings are few, else fillings as they are needed and dives.
+    """The exact search where the fillings are few, else fillings as they are needed, dives, and a choice among all.
 
     Args:
         task: the job.
@@ -76,12 +79,12 @@ def fillings(task: BoardTask, stop: float) -> Entry:
     """
     lengths = task.lengths
     fills = all_fills(lengths)
-    if fills is not None:
-        chosen, bound, hurried = choose(lengths, fills, stop - time.monotonic(), 50 * NODES)
+    if fills is not None and len(fills) <= FEW:
+        chosen, bound, hurried = choose(lengths, fills, (stop - time.monotonic()) * _SHARE, 50 * NODES)
         if chosen is not None and not hurried:
             opened = trimmed(lengths, chosen)
             return Entry("all fillings", boards_of(task, opened), task.unit * _rounded(lengths, bound))
-    found: Filling = ColumnSearch(lengths, _first(task), stop).run(DIVES, NODES)
+    found: Filling = ColumnSearch(lengths, _first(task), stop, fills).run(DIVES, NODES)
     return Entry(
         "fillings as needed",
         boards_of(task, found.opened) if found.opened else None,

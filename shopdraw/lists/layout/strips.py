@@ -21,6 +21,8 @@ class _Strip:
     y: int
     left: int
     columns: list[_Column]
+    room: int = 0
+    """The most that is left in any of its columns."""
 
 
 @dataclass(slots=True)
@@ -70,6 +72,7 @@ class Attempt:
                     made.left -= column.x
                     taken = sum(placed.y for placed in column.placed)
                     made.columns.append(_Column(column.x, strip.y - taken, list(column.placed)))
+                    made.room = max(made.room, strip.y - taken)
                     sheet.filled += sum(placed.x * placed.y for placed in column.placed)
 
     def place(self, turn: Turn) -> bool:
@@ -104,16 +107,16 @@ class Attempt:
                 for strip in sheet.strips:
                     if strip.y < y:
                         continue
-                    self.looked += len(strip.columns) + 2
-                    for column in strip.columns:
+                    columns = strip.columns if strip.room >= y else ()
+                    self.looked += len(columns) + 2
+                    for column in columns:
                         if column.left >= y and column.x >= x:
                             waste = (column.x - x) * y
                             if least < 0 or waste < least:
                                 least, spot = waste, (sheet, strip, column, x, y, turned)
-                    if strip.left >= x and strip.y - y <= slack * strip.y:
-                        waste = (strip.y - y) * x
-                        if least < 0 or waste < least:
-                            least, spot = waste, (sheet, strip, None, x, y, turned)
+                    waste = (strip.y - y) * x
+                    if strip.left >= x and strip.y - y <= slack * strip.y and (least < 0 or waste < least):
+                        least, spot = waste, (sheet, strip, None, x, y, turned)
         if spot is None:
             return False
         sheet, strip, found, x, y, turned = spot
@@ -121,9 +124,11 @@ class Attempt:
         if found is None:
             strip.columns.append(_Column(x, strip.y - y, [placed]))
             strip.left -= x
+            strip.room = max(strip.room, strip.y - y)
         else:
             found.placed.append(placed)
             found.left -= y
+            strip.room = max(column.left for column in strip.columns)
         sheet.filled += x * y
         return True
 

@@ -40,8 +40,15 @@ class ComposedCell:
 
 
 def compose_cell(
-    cell: Cell, assembly: Assembly, figures: Mapping[str, str], scale: float, look: Look, *, third_angle: bool,
+    cell: Cell,
+    assembly: Assembly,
+    figures: Mapping[str, str],
+    scale: float,
+    look: Look,
+    *,
+    third_angle: bool,
     keyed: bool = False,
+    beside: bool = False,
 ) -> ComposedCell:
     """Places all that a cell tells.
 
@@ -53,6 +60,7 @@ def compose_cell(
         look: heights and distances.
         third_angle: which side the edge and end views stand on.
         keyed: leaders carry letters, and the heading says what each stands for: for small paper.
+        beside: the heading stands left of the views instead of over them.
     """
     facts = cell_facts(cell, assembly)
     letters = _letters(facts, figures) if keyed else {}
@@ -65,6 +73,11 @@ def compose_cell(
     standing = _stood(views, third_angle)
     x0, y0, x1, y1 = united([s.box for s in standing])
     lines = (*heading_lines(cell, assembly, _told_in_words(cell, left_out, facts, figures)), *said)
+    if beside:
+        marks, width, height = _heading(lines, _LEAST_WIDTH, look)
+        left = width + BETWEEN_VIEWS
+        moved = tuple(Standing(s.view, (s.at[0] - x0 + left, s.at[1] - y1)) for s in standing)
+        return ComposedCell(cell, moved, marks, left + x1 - x0, max(height, y1 - y0))
     marks, width, height = _heading(lines, max(x1 - x0, _LEAST_WIDTH), look)
     moved = tuple(Standing(s.view, (s.at[0] - x0, s.at[1] - y1 - height - _UNDER_HEADING)) for s in standing)
     return ComposedCell(cell, moved, marks, max(x1 - x0, width), height + _UNDER_HEADING + (y1 - y0))

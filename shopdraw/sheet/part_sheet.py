@@ -104,23 +104,30 @@ def part_pages(
                 made += [PartPage(scale, page) for page in pages]
                 break
         else:
-            widest = max(stretch.cells, key=lambda cell: cell.board.length)
+            tall = next((c.cell for c in composed if not fits_alone(c.width, c.height, area)), stretch.cells[0])
             raise NoRoomForPart(
-                f"{widest.board.label} {widest.board.name}: {size.name} holds it at no scale down to "
+                f"{tall.board.label} {tall.board.name}: {size.name} holds it at no scale down to "
                 f"{allowed[-1].name}; a larger paper is needed"
             )
     return tuple(made)
 
 
 def _composed(
-    cell: Cell, assembly: Assembly, figures: Mapping[str, str], scale: float, look: Look, area: FreeArea,
-    *, third_angle: bool,
+    cell: Cell,
+    assembly: Assembly,
+    figures: Mapping[str, str],
+    scale: float,
+    look: Look,
+    area: FreeArea,
+    *,
+    third_angle: bool,
 ) -> ComposedCell:
     """A cell with words at its leaders, or with letters where it is too large for a page else."""
-    made = compose_cell(cell, assembly, figures, scale, look, third_angle=third_angle)
-    if fits_alone(made.width, made.height, area):
-        return made
-    return compose_cell(cell, assembly, figures, scale, look, third_angle=third_angle, keyed=True)
+    for keyed, beside in ((False, False), (True, False), (True, True)):
+        made = compose_cell(cell, assembly, figures, scale, look, third_angle=third_angle, keyed=keyed, beside=beside)
+        if fits_alone(made.width, made.height, area):
+            break
+    return made
 
 
 def facts_of(every: tuple[Cell, ...], assembly: Assembly) -> tuple[Fact, ...]:

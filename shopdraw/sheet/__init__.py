@@ -20,6 +20,7 @@ How a new sheet is made (`size` is a `shopdraw.trade.paper.PaperSize`, `scale` a
 view where there is no choice between views; `choose_scale` tries papers and preferred scales until all fits.
 Tables: `table_sheets("cut-list", "Cut list", tables, size, fields, look, first_number, count)` gives as many sheets as
 they need; `count_table_sheets` tells beforehand how many.
+A piece's whole set, from cover to materials: `shopdraw.sheet.set.sheet_set`.
 Points of features are true-size mm in each view's own plane; rooms, boxes and sheet marks are paper mm.
 """
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
+from shopdraw.sheet.extent import whole
 from shopdraw.sheet.in_sight import points_in_sight
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.mark_words import ground_of
@@ -70,12 +71,25 @@ def _arranged(assembly: Assembly, view: str, planes: Sequence[CuttingPlane], sca
     if view == "side":
         marks += moving_marks(open_boards(assembly), direction)
         marks += swing_marks(assembly, direction)
-    ground = ground_of(marks, scale)
+    ground = ground_of((*marks, *(_kept_free(assembly) if view == "side" else ())), scale)
     for plane in planes:
         if plane.on == view:
             marks += plane_marks(plane.letter, plane.ends, plane.sight, scale, look, ground)
     plain = PlainView(view, title, tuple(marks))
     return Arranged(plain, Seen(view, direction, lines), _balloons(assembly, view, direction))
+
+
+def _kept_free(assembly: Assembly) -> tuple[Line, ...]:
+    """Where extension lines will run beside the side view: letters of cutting planes keep off these lines."""
+    slant = assembly.slant
+    if slant is None:
+        return ()
+    box = whole(assembly)
+    far = box.z1 - box.z0
+    upright = (Line((y, box.z1), (y, box.z1 + far), Meaning.SIZE) for y in (0.0, slant.run_mm, assembly.depth))
+    hanging = (Line((y, 0.0), (y, -far), Meaning.SIZE) for y in (box.y0, 0.0, assembly.depth))
+    level = (Line((box.y1, z), (box.y1 + far, z), Meaning.SIZE) for z in (0.0, slant.slant_start_mm, assembly.height))
+    return (*upright, *hanging, *level)
 
 
 def _drawn(mark: Line | ArcMark, assembly: Assembly, view: str, scale: float) -> bool:

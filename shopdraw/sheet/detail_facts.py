@@ -61,16 +61,17 @@ def _nose(places: Places, slant: SlantFact) -> Iterator[Fact]:
         found.append((bevel, core, "seat ", slant.core_length_mm - kept))
     for a, b, words, long in found:
         if long > LEAST_MM:
-            rank = Rank.CLEARANCE if words == "gap " else Rank.SIZE
+            open_space = words == "gap "
             yield size_between(
                 a,
                 b,
-                rank,
+                Rank.CLEARANCE if open_space else Rank.SIZE,
                 (D1,),
                 direction_deg=slant.angle_from_level_deg,
+                kind="clearance" if open_space else "linear",
                 side="slant",
                 prefix=words,
-                rounding="fit" if words == "gap " else "cut",
+                rounding="fit" if open_space else "cut",
             )
     if slant.top_flat_mm > LEAST_MM:
         foot = places.at("top:nose", D1, (below[0] + slant.top_flat_mm * s, below[1] - slant.top_flat_mm * c))

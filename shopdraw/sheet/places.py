@@ -56,10 +56,8 @@ class Places:
         return self.across("floor", "z", 0.0, toward)
 
     def top(self, toward: Point) -> Feature:
-        """The upper face of the top."""
-        return self.across(
-            "top:upper", "z", self.assembly.height, toward, self.extent("top") if self.assembly.has("top") else None
-        )
+        """The upper face of the top, and the ends of the sides where they reach as high."""
+        return self.across("top:upper", "z", self.assembly.height, toward)
 
     def level(self, level: str, toward: Point) -> Feature:
         """A level's upper face."""

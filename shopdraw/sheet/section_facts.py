@@ -168,7 +168,7 @@ def _drawer_gaps(places: Places, writing: Writing) -> Iterator[Fact]:
 
 
 def _bays(places: Places) -> Iterator[Fact]:
-    """Below C–C: side, support's bay, divider, drawer's bay, and the same again."""
+    """Below C–C: support's bay, divider, drawer's bay, and the same again; inside width and width over the sides."""
     left, right = places.case("x", False, BELOW), places.case("x", True, BELOW)
     openings = places.assembly.openings
     highest = max((opening.bottom for opening in openings), default=0.0)
@@ -181,9 +181,12 @@ def _bays(places: Places) -> Iterator[Fact]:
             places.across(f"opening.{o.id}:right", "x", o.left + o.width, BELOW),
         )
     ]
-    links = [left, *places.spaced(inner, C, 0, (left, right)), right]
-    yield from chain_of("C.bays", links, Rank.OPENING, (C,), len(links) - 2, "in C", side="below", row=1)
-    yield size_between(left, right, Rank.LEVEL, (C,), "in C", side="below", row=2, reference=True)
+    links = places.spaced(inner, C, 0, (left, right))
+    if len(links) > 1:
+        yield from chain_of("C.bays", links, Rank.OPENING, (C,), len(links) - 2, "in C", side="below", row=1)
+    if len(links) > 2:
+        yield size_between(links[0], links[-1], Rank.LEVEL, (C,), "in C", side="below", row=2, reference=True)
+    yield size_between(left, right, Rank.LEVEL, (C,), "in C", side="below", row=3, reference=True)
 
 
 def _drawer_depth(places: Places, writing: Writing) -> Iterator[Fact]:

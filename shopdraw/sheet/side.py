@@ -16,6 +16,8 @@ from shopdraw.sheet.look import Look
 COST_OF_CROSSING = 50.0
 COST_OF_WORDS = 200.0
 COST_OF_OTHER_SIDE = 20.0
+_BESIDE_SLOPE = (Meaning.VISIBLE, Meaning.CUT, Meaning.BEHIND, Meaning.HIDDEN)
+"""Lines that a row along a slope keeps beyond; moved positions and the ends of cutting planes it may cross."""
 SAME_PLACE = 0.3
 """An extension line that meets a view's line nearer than this to its own feature doesn't cross it."""
 
@@ -158,7 +160,7 @@ def slant_side(direction_deg: float, outline: Bounds, features: Iterable[Point],
     for stroke in ground.strokes_near(outline):
         for p in stroke.line:
             s, t = side.place(p)
-            if stroke.meaning is not Meaning.MOVING and low + 1.0 < s < high - 1.0:
+            if stroke.meaning in _BESIDE_SLOPE and low + 1.0 < s < high - 1.0:
                 base = max(base, t)
     return Side(side.name, along, out, base, base + look.first_row)
 

@@ -101,7 +101,7 @@ def test_case_19_printed_links_add_up_to_the_printed_overall(desk):
         "side.heights": ("floor/top:upper",),
         "side.depths": ("plinth.front:front/case:rear",),
         "A.frame": ("case:front/back:front",),
-        "C.bays": ("case:left/case:right, in C",),
+        "C.bays": ("opening.supports.left:left/opening.supports.right:right, in C",),
     }
     for chain, (overall,) in sums.items():
         links = [figure(words[fact.id]) for fact in chains[chain]]

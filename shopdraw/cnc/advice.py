@@ -3,16 +3,23 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
-from shopdraw.cnc.cutter import ONE_PASS_MM
+from shopdraw.cnc.cutter import ONE_PASS_MM, Cutter, is_drilled, vee_for
+from shopdraw.cnc.pocket import RELIEF
 from shopdraw.cnc.sunk import Sunk
-from shopdraw.shape.path import Point
+from shopdraw.cnc.vee import Vee
+from shopdraw.shape.path import Path, Point, arc_of, signed_area
 from shopdraw.shape.region import Region, inside, sides_of
-from shopdraw.wood.board import Board
+from shopdraw.wood.board import Board, Face
 from shopdraw.wood.finding import Finding, Severity
+from shopdraw.wood.volume import volume_mm3
 
 LEAST_WEB_MM = 3.0
 """Wood that stays under the deepest pocket."""
+INTO_BED_MM = 0.5
+"""How far a cutter goes past the stock that it cuts through."""
 DEEP = 4.0
 """Depth over the cutter's diameter beyond which it may break (common practice)."""
 
@@ -37,8 +44,8 @@ def _cutter_findings(board: Board, sunk: Sunk) -> list[Finding]:
             f"most {sunk.width:.2f} mm"
         )
         return [Finding("groove-narrower-than-cutter", Severity.MUST_FIX, where, words, sunk.width)]
-    diameter, web = sunk.cutter.diameter, board.thickness - sunk.depth
-    length = sunk.cutter.cutting_length
+    cutter = sunk.finishing or sunk.cutter
+    diameter, web, length = cutter.diameter, board.thickness - sunk.depth, cutter.cutting_length
     told = [
         (
             abs(sunk.width - diameter) < ONE_PASS_MM,
@@ -76,6 +83,84 @@ def _cutter_findings(board: Board, sunk: Sunk) -> list[Finding]:
         for holds, code, words, value, limit in told
         if holds
     ]
+
+
+def relief_findings(board: Board) -> Iterator[Finding]:
+    """The wood that reliefs take beyond their corners, named: it is out of the board for good."""
+    own = [i for i, cut in enumerate(board.shape.cuts) if cut.kind == RELIEF]
+    if not own:
+        return
+    shape = board.shape
+    without = replace(shape, cuts=tuple(cut for i, cut in enumerate(shape.cuts) if i not in own))
+    wood = volume_mm3(without) - volume_mm3(shape)
+    ids = tuple(board.cut_ids[i] for i in own if i < len(board.cut_ids))
+    what = "relief" if len(own) == 1 else "reliefs"
+    words = f"{board.label}: {len(own)} corner {what} for a round cutter: {wood:.0f} mm³ of wood, covered by the mate"
+    yield Finding("corner-relief", Severity.NOTE, (board.id, *ids), words, wood, None, "mm³", "the joint's table")
+
+
+def through_findings(
+    board: Board, outline: Region, cutter: Cutter | None, job: Sequence[Cutter]
+) -> Iterator[Finding]:
+    """What a person should know before a part is cut out."""
+    if not any(each.kind == "straight" for each in job):
+        words = f"{board.label}: no straight cutter in the shop file; it can't be cut out"
+        yield Finding("no-straight-cutter", Severity.MUST_FIX, (board.id,), words, None, None, "mm", "the shop file")
+        return
+    assert cutter is not None
+    need = board.thickness + INTO_BED_MM
+    if cutter.cutting_length is not None and cutter.cutting_length < need - 1e-9:
+        words = (
+            f"{board.label}: {board.thickness:.2f} mm thick and {INTO_BED_MM:g} into the bed; the cutter {cutter.id} "
+            f"cuts {cutter.cutting_length:.2f} mm: a longer one, or two faces"
+        )
+        yield Finding("outline-deeper-than-cutter", Severity.CAUTION, (board.id,), words, need, cutter.cutting_length,
+                      "mm", "common practice")  # fmt: skip
+    hollows = [arc_of(s.start, s.end, s.bulge).radius for p in outline for s in sides_of(p) if s.bulge < 0]
+    tightest = min(hollows, default=math.inf)
+    if tightest < cutter.diameter / 2 - 1e-6:
+        words = (
+            f"{board.label}: an inside corner of radius {tightest:.2f} mm in the outline is tighter than any cutter "
+            f"({cutter.id}): finish it by chisel"
+        )
+        yield Finding("corner-tighter-than-cutter", Severity.CAUTION, (board.id,), words, tightest,
+                      cutter.diameter / 2, "mm", "common practice")  # fmt: skip
+
+
+def hole_findings(
+    board: Board, sunk: Sequence[tuple[Face, Sunk]], outline: Region, job: Sequence[Cutter]
+) -> Iterator[Finding]:
+    """Holes without a drill, and holes that go into the bed."""
+    blind = [each.paths[0] for _, each in sunk if len(each.paths) == 1 and not any(each.opens)]
+    through = [path for path in outline if signed_area(path) < 0]
+    for path in (*blind, *through):
+        radius = round_of(path)
+        if radius is not None and not is_drilled(2 * radius, job):
+            words = f"{board.label}: no drill of {2 * radius:.2f} mm in the shop file; the hole is milled"
+            size = 2 * radius
+            yield Finding("drill-missing", Severity.CAUTION, (board.id,), words, size, None, "mm", "the shop file")
+    if any(round_of(path) is not None for path in through):
+        words = f"{board.label}: a hole goes through into the bed; lay a spoil board under it"
+        yield Finding("hole-into-bed", Severity.NOTE, (board.id,), words, None, None, "mm", "common practice")
+
+
+def vee_findings(board: Board, vees: Sequence[Vee], job: Sequence[Cutter]) -> Iterator[Finding]:
+    """V-grooves without a cutter of their angle and width."""
+    for vee in vees:
+        if vee_for(vee.angle, job, vee.width) is None:
+            words = f"{board.label}: no vee cutter of {vee.angle}° that is {vee.width:.2f} mm wide"
+            yield Finding("vee-missing", Severity.CAUTION, (board.id,), words, vee.width, None, "mm", "the shop file")
+
+
+def round_of(path: Path) -> float | None:
+    """The radius of a full circle; None for any other path."""
+    sides = sides_of(path)
+    if not all(side.bulge for side in sides):
+        return None
+    arcs = [arc_of(side.start, side.end, side.bulge) for side in sides]
+    centre, radius = arcs[0].centre, arcs[0].radius
+    alike = all(math.dist(arc.centre, centre) < 1e-6 and abs(arc.radius - radius) < 1e-6 for arc in arcs)
+    return radius if alike else None
 
 
 def _sliver_findings(board: Board, sunk: Sunk, outline: Region, radius: float) -> list[Finding]:

@@ -67,6 +67,8 @@ def covering_tables(
         _layers(made),
         _faces(made),
         _second_settings(made),
+        _corner_wood(made),
+        _counted(made),
         _words(made, design, must_fix, cutters),
     )
 
@@ -144,7 +146,7 @@ def _layers(made: Sequence[RouterPart]) -> Table:
         Column("depth", "mm", 4),
         Column("depth", "in", 4),
         Column("what for"),
-        Column("largest cutter"),
+        Column("least cutter"),
         Column("count"),
         Column("inside corners"),
     )
@@ -191,13 +193,37 @@ def _faces(made: Sequence[RouterPart]) -> Table:
 
 
 def _second_settings(made: Sequence[RouterPart]) -> Table:
-    columns = tuple(map(Column, ("labels", "cut", "kind", "on", "setting", "place", "wood left on")))
+    heads = ("labels", "cut", "kind", "on", "setting", "place", "wood left on")
+    columns = (*map(Column, heads), Column("wood left on", "mm³", 0))
     rows = [
-        (part.part.labels, each.cut, each.kind, each.on, each.setting, each.place, each.wood_left)
+        (part.part.labels, each.cut, each.kind, each.on, each.setting, each.place, each.wood_left, each.volume)
         for part in made
         for each in part.second
     ]
     return Table("Second settings", columns, tuple(rows))
+
+
+def _corner_wood(made: Sequence[RouterPart]) -> Table:
+    columns = (*map(Column, ("labels", "cuts", "what to do", "cutter")), Column("places"), Column("wood", "mm³", 1))
+    rows = [
+        (part.part.labels, ", ".join(each.cuts) or "outer edge", each.what, each.cutter, each.places, each.volume)
+        for part in made
+        for each in part.corners
+    ]
+    return Table("Corner wood", columns, tuple(rows))
+
+
+def cut_counts(part: RouterPart) -> tuple[int, int, int]:
+    """How many cuts a part has, how many of them its files make, and how many are left to second settings."""
+    in_files = {index for setting in part.settings for index in setting.cuts}
+    return len(part.part.first.shape.cuts), len(in_files), len(part.second)
+
+
+def _counted(made: Sequence[RouterPart]) -> Table:
+    columns = tuple(map(Column, ("labels", "cuts", "in the files", "in the table of second settings")))
+    rows: list[tuple[Cell, ...]] = [(part.part.labels, *cut_counts(part)) for part in made]
+    rows.append(("all, each part once", *(sum(cut_counts(part)[i] for part in made) for i in range(3))))
+    return Table("Cuts counted", columns, tuple(rows))
 
 
 def _words(

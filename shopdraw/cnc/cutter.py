@@ -11,6 +11,8 @@ ONE_PASS_MM = 0.2
 """A groove that is within this of its cutter is cut in one pass that can't be tuned (common practice)."""
 RUN_OUT_MM = 1.0
 """How much further than its radius a cutter runs out of an open pocket."""
+SAME_DRILL_MM = 0.05
+"""A drill within this of a hole's diameter makes it (common practice)."""
 _INCH = float(MM_PER_INCH)
 _SLIGHT = 1e-6
 
@@ -25,6 +27,7 @@ class Cutter:
         diameter: mm, as measured.
         cutting_length: mm, or None where nobody has said.
         plunge: whether it may enter straight down.
+        angle: of a vee's point, degrees.
     """
 
     id: str
@@ -32,6 +35,7 @@ class Cutter:
     diameter: float
     cutting_length: float | None = None
     plunge: bool = True
+    angle: float = 90.0
 
 
 def default_cutters(*, inch: bool) -> tuple[Cutter, ...]:
@@ -58,3 +62,17 @@ def largest_for(width_mm: float, cutters: Sequence[Cutter], radius_mm: float | N
     most = width_mm if radius_mm is None else min(width_mm, 2 * radius_mm)
     fitting = [c for c in straight(cutters) if c.diameter <= most + _SLIGHT]
     return fitting[-1] if fitting else None
+
+
+def vee_for(angle_deg: float, cutters: Sequence[Cutter], width_mm: float) -> Cutter | None:
+    """The thinnest vee of an angle that is wide enough for a groove; None where there is none."""
+    fitting = [
+        c for c in cutters if c.kind == "vee" and abs(c.angle - angle_deg) < 0.5 and c.diameter >= width_mm - _SLIGHT
+    ]
+    return min(fitting, key=lambda c: (c.diameter, c.id), default=None)
+
+
+def is_drilled(diameter_mm: float, cutters: Sequence[Cutter]) -> bool:
+    """Whether a hole may be drilled: a shop that names no drill has any that is asked for."""
+    drills = [c.diameter for c in cutters if c.kind == "drill"]
+    return not drills or any(abs(drill - diameter_mm) <= SAME_DRILL_MM for drill in drills)

@@ -2,20 +2,29 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from shopdraw.cnc.advice import pocket_findings
-from shopdraw.cnc.cutter import Cutter, default_cutters
+from shopdraw.cnc.advice import (
+    hole_findings,
+    pocket_findings,
+    relief_findings,
+    through_findings,
+    vee_findings,
+)
+from shopdraw.cnc.corner import CornerWood, Reached, reached_by, through_cutter
+from shopdraw.cnc.cutter import RUN_OUT_MM, Cutter, default_cutters
 from shopdraw.cnc.flat import FlatPart, NotFlat, Unit
 from shopdraw.cnc.pocket import Pocket, pockets_of
-from shopdraw.cnc.second import SecondSetting, second_setting
-from shopdraw.cnc.setting import Maker, Setting
-from shopdraw.cnc.sunk import sunk_from
+from shopdraw.cnc.second import SecondSetting, second_settings
+from shopdraw.cnc.setting import Maker, Setting, Through
+from shopdraw.cnc.sunk import Sunk, sunk_from
+from shopdraw.cnc.vee import Vee, vee_of
 from shopdraw.lists.size import sizes_of
 from shopdraw.piece.design import Design
 from shopdraw.shape.path import signed_area
+from shopdraw.shape.reach import Left
 from shopdraw.shape.region import Region, difference, region, region_area
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Face
@@ -34,6 +43,7 @@ class RouterPart:
         settings: one or two.
         second: cuts that are left to another setting.
         findings: about cutters and slivers.
+        corners: what stays in corners, or round a tenon, for a hand to finish.
     """
 
     part: Part
@@ -42,6 +52,7 @@ class RouterPart:
     settings: tuple[Setting, ...]
     second: tuple[SecondSetting, ...]
     findings: tuple[Finding, ...]
+    corners: tuple[CornerWood, ...] = ()
 
 
 def flat_part(board: Board, assembly: Assembly, design: Design, face: Face, unit: Unit | None = None) -> FlatPart:
@@ -70,18 +81,35 @@ def unit_of(design: Design) -> Unit:
     return Unit.INCH if design.piece.units == "inch" else Unit.MM
 
 
+@dataclass(frozen=True, slots=True)
+class _Flat:
+    """A board's cuts sorted by what makes them."""
+
+    pockets: tuple[Pocket, ...]
+    vees: tuple[Vee, ...]
+    others: tuple[int, ...]
+    outline: Region
+
+
 @lru_cache(maxsize=1024)
-def _flat_region(board: Board) -> tuple[tuple[Pocket, ...], tuple[int, ...], Region]:
-    pockets, others = pockets_of(board)
+def _flat_region(board: Board) -> _Flat:
+    pockets, rest = pockets_of(board)
     outline = region(board.shape.outline)
     for pocket in pockets:
         if pocket.through:
             outline = difference(outline, pocket.region)
-    return pockets, others, outline
+    found = {index: vee_of(board, index, RUN_OUT_MM) for index in rest}
+    vees = tuple(vee for vee in found.values() if vee is not None)
+    return _Flat(pockets, vees, tuple(index for index, vee in found.items() if vee is None), outline)
 
 
 def router_part(
-    part: Part, design: Design, unit: Unit | None = None, cutters: Sequence[Cutter] | None = None
+    part: Part,
+    design: Design,
+    unit: Unit | None = None,
+    cutters: Sequence[Cutter] | None = None,
+    *,
+    marks: bool = False,
 ) -> RouterPart:
     """The settings of a part, and what they leave.
 
@@ -90,32 +118,59 @@ def router_part(
         design: the piece's inputs.
         unit: of the files; the piece's own where not given.
         cutters: of the job; the stated defaults where not given.
+        marks: the layout of second settings is scored, not only noted.
     Raises:
         NotFlat: the board falls apart when its cuts are made.
     """
     board = part.first
     unit = unit or unit_of(design)
     job = cutters if cutters is not None else default_cutters(inch=design.piece.units == "inch")
-    pockets, others, outline = _flat_region(board)
-    outer = [path for path in outline if signed_area(path) > 0]
+    flat = _flat_region(board)
+    outer = [path for path in flat.outline if signed_area(path) > 0]
     if len(outer) != 1:
         raise NotFlat(f"{board.id}: its cuts leave {len(outer)} pieces; a board must stay one piece")
-    sunk = {face: sunk_from(face, pockets, outline, job) for face in (Face.FACE, Face.BACK)}
+    sunk = {face: sunk_from(face, flat.pockets, flat.outline, job) for face in (Face.FACE, Face.BACK)}
+    both = tuple((face, each) for face, found in sunk.items() for each in found)
+    reached = _reached(board, both, flat, tuple(job))
+    left = {each: one for (_, each), one in zip(both, reached.sunk, strict=True)}
+    through = Through(reached.through, reached.corners)
     areas = {face: sum(region_area(each.paths) for each in found) for face, found in sunk.items()}
     first = Face.BACK if areas[Face.BACK] > areas[Face.FACE] + 1e-6 else Face.FACE
-    faces = [first]
     other = Face.FACE if first is Face.BACK else Face.BACK
-    if sunk[other]:
-        faces.append(other)
+    grooved = any(vee.face is other for vee in flat.vees)
+    faces = [first, other] if sunk[other] or grooved else [first]
     sizes = sizes_of(design)
-    findings = [f for face in faces for each in sunk[face] for f in pocket_findings(board, each, outline)]
+    findings = list(_findings(board, flat, both, through, job))
     settings = []
     for number, face in enumerate(faces, 1):
-        maker = Maker(part, face, number, len(faces), unit, outline, pockets, sunk[face], others, sizes)
+        mine = {each: left[each] for each in sunk[face]}
+        maker = Maker(
+            part, face, number, len(faces), unit, flat.outline, flat.pockets, mine, flat.others, sizes,
+            flat.vees, through, job, marks,
+        )  # fmt: skip
         settings.append(maker.made())
         findings.extend(maker.findings)
-    second = tuple(second_setting(board, index, sizes) for index in others)
-    return RouterPart(part, unit, outline, tuple(settings), second, _each_once(findings))
+    second = second_settings(board, flat.others, sizes)
+    return RouterPart(part, unit, flat.outline, tuple(settings), second, _each_once(findings), reached.wood)
+
+
+@lru_cache(maxsize=1024)
+def _reached(
+    board: Board, both: tuple[tuple[Face, Sunk], ...], flat: _Flat, job: tuple[Cutter, ...]
+) -> Reached:
+    cut_through = tuple(dict.fromkeys(pocket.cut for pocket in flat.pockets if pocket.through))
+    return reached_by(board, both, flat.outline, cut_through, job)
+
+
+def _findings(
+    board: Board, flat: _Flat, both: Sequence[tuple[Face, Sunk]], through: Through, job: Sequence[Cutter]
+) -> Iterator[Finding]:
+    for _, each in both:
+        yield from pocket_findings(board, each, flat.outline)
+    yield from relief_findings(board)
+    yield from through_findings(board, flat.outline, through.cutter, job)
+    yield from hole_findings(board, both, flat.outline, job)
+    yield from vee_findings(board, flat.vees, job)
 
 
 def router_findings(
@@ -130,10 +185,12 @@ def router_findings(
     job = cutters if cutters is not None else default_cutters(inch=design.piece.units == "inch")
     found: list[Finding] = []
     for part in parts(assembly.boards):
-        pockets, _, outline = _flat_region(part.first)
-        for face in (Face.FACE, Face.BACK):
-            for each in sunk_from(face, pockets, outline, job):
-                found.extend(pocket_findings(part.first, each, outline))
+        flat = _flat_region(part.first)
+        both = tuple(
+            (face, each) for face in (Face.FACE, Face.BACK) for each in sunk_from(face, flat.pockets, flat.outline, job)
+        )
+        cutter = through_cutter(flat.outline, tuple(job))
+        found.extend(_findings(part.first, flat, both, Through(cutter, Left()), job))
     return _each_once(found)
 
 

@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+import math
+from dataclasses import dataclass, replace
 
-from shopdraw.shape.path import Path, bounds, rectangle
-from shopdraw.shape.region import Region, difference, region, union
+from shopdraw.shape.path import Path, arc_of, area, bounds, rectangle
+from shopdraw.shape.region import Region, difference, region, sides_of, union
 from shopdraw.wood.board import Board, Cut, Face, Shape
 
+RELIEF = "relief"
+"""The kind of a cut that only clears a corner for a round cutter."""
 SLIGHT_MM = 1e-6
+_QUARTER = math.tan(math.pi / 8)
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,6 +25,7 @@ class Pocket:
         depth: from that face, mm.
         region: what is cut, not carried past the edges.
         through: all the way through the thickness.
+        relief: it only clears another pocket's corner.
     """
 
     cut: int
@@ -28,6 +33,7 @@ class Pocket:
     depth: float
     region: Region
     through: bool
+    relief: bool = False
 
 
 def pockets_of(board: Board) -> tuple[tuple[Pocket, ...], tuple[int, ...]]:
@@ -37,7 +43,7 @@ def pockets_of(board: Board) -> tuple[tuple[Pocket, ...], tuple[int, ...]]:
     for index, cut in enumerate(board.shape.cuts):
         own = _pockets(board.shape, index, cut)
         if own:
-            found.extend(own)
+            found.extend(replace(each, relief=cut.kind == RELIEF) for each in own)
         else:
             others.append(index)
     return tuple(found), tuple(others)
@@ -53,7 +59,7 @@ def _pockets(shape: Shape, index: int, cut: Cut) -> list[Pocket]:
     box = _box(cut.outline)
     if box is None:
         return []
-    islands = [_box(island) for island in cut.islands]
+    islands = [rounded_box(island) for island in cut.islands]
     return _cheeks(shape, index, cut, box, islands) if islands else _from_edge(shape, index, cut, box)
 
 
@@ -106,6 +112,19 @@ def _cheeks(shape: Shape, index: int, cut: Cut, box: Box, islands: list[Box | No
     return found
 
 
+def tenon_edges(shape: Shape, cut: Cut) -> list[tuple[float, float]]:
+    """Rounded tenons of a cut: the radius of each one's edges, and the wood that the flat part keeps there, mm³."""
+    if cut.face not in (Face.FOOT, Face.HEAD, Face.NEAR, Face.FAR) or not _pockets(shape, 0, cut):
+        return []
+    found = []
+    for island in cut.islands:
+        box, radii = rounded_box(island), [arc_of(s.start, s.end, s.bulge).radius for s in sides_of(island) if s.bulge]
+        if box is not None and radii:
+            kept = (box[2] - box[0]) * (box[3] - box[1]) - area(island)
+            found.append((max(radii), kept * cut.depth))
+    return found
+
+
 def _plan(shape: Shape, cut: Cut, low: float, high: float) -> Path:
     """What a prism from an edge or end covers in u and v, between two coordinates along that edge."""
     near, far = cut.start, cut.start + cut.depth
@@ -118,6 +137,23 @@ def _plan(shape: Shape, cut: Cut, low: float, high: float) -> Path:
             return rectangle(near, low, far, high)
         case _:
             return rectangle(shape.length - far, low, shape.length - near, high)
+
+
+def rounded_box(path: Path) -> Box | None:
+    """An upright rectangle's corners, square or rounded; None for any other path."""
+    if not any(corner.bulge for corner in path.corners):
+        return _box(path)
+    x0, y0, x1, y1 = box = bounds(path)
+    for side in sides_of(path):
+        if side.bulge:
+            if abs(side.bulge - _QUARTER) > SLIGHT_MM and abs(side.bulge - 1.0) > SLIGHT_MM:
+                return None
+        elif not any(abs(a - b) < SLIGHT_MM and abs(c - b) < SLIGHT_MM for a, c, b in (
+            (side.start[0], side.end[0], x0), (side.start[0], side.end[0], x1),
+            (side.start[1], side.end[1], y0), (side.start[1], side.end[1], y1),
+        )):  # fmt: skip
+            return None
+    return box
 
 
 def _box(path: Path) -> Box | None:

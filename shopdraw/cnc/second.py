@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
 from shopdraw.cnc.side_name import reference_edge, side_name
 from shopdraw.lists.size import Sizes
 from shopdraw.shape.path import Point, bounds
 from shopdraw.shape.region import Side, sides_of
 from shopdraw.wood.board import Board, Cut, Face
+from shopdraw.wood.volume import volume_mm3
 
 _SLIGHT = 0.05
+_POCKETED = frozenset({"mortise", "groove", "dado", "rabbet", "slot"})
 _TILTING = frozenset({"bevel", "mitre", "chamfer"})
 
 
@@ -26,6 +29,7 @@ class SecondSetting:
         setting: tilt, or what does it.
         place: where it lies and how deep it is.
         wood_left: what stays for it in the flat part, or "".
+        volume: of the wood that it takes of what the files leave, mm³; what two of them share counts for the first.
     """
 
     cut: str
@@ -34,6 +38,7 @@ class SecondSetting:
     setting: str
     place: str
     wood_left: str
+    volume: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +76,26 @@ def second_setting(board: Board, index: int, sizes: Sizes) -> SecondSetting:
     )
 
 
+def second_settings(board: Board, others: Sequence[int], sizes: Sizes) -> tuple[SecondSetting, ...]:
+    """All cuts that the router files of a board leave, each with the wood that it takes.
+
+    Args:
+        board: whose cuts.
+        others: indices of those cuts.
+        sizes: how sizes are written.
+    """
+    shape = board.shape
+    made = [cut for index, cut in enumerate(shape.cuts) if index not in others]
+    before = volume_mm3(replace(shape, cuts=tuple(made)))
+    found = []
+    for index in others:
+        made.append(shape.cuts[index])
+        after = volume_mm3(replace(shape, cuts=tuple(made)))
+        found.append(replace(second_setting(board, index, sizes), volume=max(0.0, before - after)))
+        before = after
+    return tuple(found)
+
+
 def _setting(cut: Cut, slopes: list[Flank], purpose: str) -> str:
     if cut.kind == "dovetail":
         how = "chisel, from the full-size template"
@@ -81,7 +106,21 @@ def _setting(cut: Cut, slopes: list[Flank], purpose: str) -> str:
             how += " (over 45°: plane it, or cut it on edge against a tall fence)"
     else:
         how = "by itself, from the side named"
+    if cut.kind in _POCKETED and cut.face is not Face.TILTED and sharp_corners(cut):
+        how += ", corners square by chisel"
     return f"{how}: {purpose}" if purpose else how
+
+
+def sharp_corners(cut: Cut) -> int:
+    """Corners of a pocket between two walls in the wood that no round cutter makes."""
+    if cut.islands:
+        return 0
+    sides, walls = sides_of(cut.outline), [i not in cut.open for i in range(len(cut.outline.corners))]
+    count = 0
+    for i, side in enumerate(sides):
+        turn = (side.heading() - sides[i - 1].heading(at_end=True) + math.pi) % (2 * math.pi) - math.pi
+        count += walls[i] and walls[i - 1] and turn > math.radians(5.0)
+    return count
 
 
 def _lies_on(board: Board, cut: Cut) -> Face:

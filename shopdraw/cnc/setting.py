@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from shopdraw.cnc.cutter import RUN_OUT_MM
+from shopdraw.cnc.advice import round_of
+from shopdraw.cnc.corner import CHISEL, made_with, name_of, run_radius
+from shopdraw.cnc.cutter import RUN_OUT_MM, Cutter, is_drilled, vee_for
 from shopdraw.cnc.flat import INSIDE, THROUGH, Circle, FlatPart, Operation, Unit
 from shopdraw.cnc.free_place import Ground
 from shopdraw.cnc.lay import Lay, lay
@@ -16,17 +17,21 @@ from shopdraw.cnc.pocket import Pocket
 from shopdraw.cnc.run_out import run_out
 from shopdraw.cnc.second import finished_lines
 from shopdraw.cnc.side_name import reference_edge, side_name, side_word
-from shopdraw.cnc.sunk import Sunk, sharp_hollows
+from shopdraw.cnc.sunk import Sunk
+from shopdraw.cnc.vee import Vee, vee_layer, vee_line
 from shopdraw.drawing.mark import Line, Text
 from shopdraw.lists.cut_list import part_name
 from shopdraw.lists.size import Sizes
 from shopdraw.measure import decimal_inches, millimetres, write_length
 from shopdraw.shape.path import Path, arc_of, rectangle, signed_area
+from shopdraw.shape.reach import Left
 from shopdraw.shape.region import Region, sides_of
 from shopdraw.wood.board import Face
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.part import Part
 
+MARK_MM = 0.3
+"""Depth of scored lines."""
 TRIM_MM = 12.0
 """Waste on each side of the finished outline."""
 
@@ -73,6 +78,14 @@ class Setting:
     runs: tuple[tuple[float, float], ...]
 
 
+@dataclass(frozen=True, slots=True)
+class Through:
+    """What cuts a part out: the cutter, and the hollow corners that it leaves."""
+
+    cutter: Cutter | None
+    corners: Left
+
+
 class Maker:
     """Puts one setting of a part together."""
 
@@ -85,13 +98,19 @@ class Maker:
         unit: Unit,
         outline: Region,
         pockets: Sequence[Pocket],
-        sunk: Sequence[Sunk],
+        sunk: Mapping[Sunk, Left],
         others: Sequence[int],
         sizes: Sizes,
+        vees: Sequence[Vee],
+        through: Through,
+        job: Sequence[Cutter],
+        marks: bool,
     ) -> None:
         self._part, self._board = part, part.first
         self._face, self._number, self._faces, self._unit = face, number, faces, unit
         self._outline, self._pockets, self._sunk, self._others, self._sizes = outline, pockets, sunk, others, sizes
+        self._vees = [vee for vee in vees if vee.face is face]
+        self._through, self._job, self._marks = through, tuple(job), marks
         self._lay: Lay = lay(self._board, face)
         self._last = number == faces
         self._runs: list[tuple[float, float]] = []
@@ -109,10 +128,18 @@ class Maker:
             layers.extend(self._layer_uses(own, alike))
             if "_N" in name:
                 self._finding("depths-round-alike", f"two depths round to {name[:-3]}; the table tells them apart")
+        operations.extend(self._grooves())
+        layers.extend(self._vee_layers(operations))
         if self._last:
             operations.extend(self._openings())
             layers.extend(self._through_layers(operations))
-        cuts = [i for each in self._sunk for i in each.cuts]
+        if self._marks:
+            lines = self._layout()
+            figure = depth_figure(MARK_MM, self._unit)
+            operations.extend(Operation(f"MARK_{figure}", vee_line(line.start, line.end)) for line in lines)
+            if lines:
+                layers.append(LayerUse(f"MARK_{figure}", MARK_MM, "layout of second settings", "vee", len(lines)))
+        cuts = [*(i for each in self._sunk for i in each.cuts), *(vee.cut for vee in self._vees)]
         if self._last:
             cuts += [pocket.cut for pocket in self._pockets if pocket.through]
         table = self._lay.region(self._outline)
@@ -136,8 +163,7 @@ class Maker:
     def _pocket(self, sunk: Sunk, layer: str) -> list[Operation]:
         outer, *islands = sunk.paths
         opens = sunk.opens
-        # where nothing fits the finding says so; its run-out is the least radius that there could be
-        radius = sunk.cutter.diameter / 2 if sunk.cutter is not None else min(sunk.width, 1e3) / 2
+        radius = run_radius(sunk)
         carried, by = run_out(outer, opens, radius + RUN_OUT_MM, self._outline)
         if any(opens):
             self._runs.append((by, radius))
@@ -147,13 +173,29 @@ class Maker:
                     f"a pocket may run only {by:.2f} mm past the edge, other wood stands there; finish it by hand",
                     by, radius + RUN_OUT_MM,
                 )  # fmt: skip
-        found = []
         round_whole = _circle(self._lay.path(carried))
-        if round_whole is not None and not any(opens):
+        if round_whole is not None and not any(opens) and is_drilled(2 * round_whole.radius, self._job):
             figure = depth_figure(sunk.depth, self._unit)
             return [Operation(f"HOLE_{figure}", round_whole)]
-        found.append(Operation(layer, self._lay.path(carried)))
+        found = [Operation(layer, round_whole or self._lay.path(carried))]
         found.extend(Operation(layer, self._lay.path(island), island=True) for island in islands)
+        return found
+
+    def _grooves(self) -> list[Operation]:
+        return [
+            Operation(vee_layer(vee, self._unit), vee_line(self._lay.point(vee.start), self._lay.point(vee.end)))
+            for vee in self._vees
+        ]
+
+    def _vee_layers(self, operations: Sequence[Operation]) -> list[LayerUse]:
+        found = []
+        for name, count in _counted([o for o in operations if o.layer.startswith("VEE")]):
+            own = [vee for vee in self._vees if vee_layer(vee, self._unit) == name]
+            cutter = vee_for(own[0].angle, self._job, own[0].width)
+            width = self._sizes.words(own[0].width, self._sizes.thickness)
+            words = "; ".join(dict.fromkeys(self._purpose(vee.cut) for vee in own))
+            purpose = f"{words}, {width} wide at the surface"
+            found.append(LayerUse(name, own[0].depth, purpose, name_of(cutter), count))
         return found
 
     def _openings(self) -> list[Operation]:
@@ -162,22 +204,24 @@ class Maker:
             if signed_area(path) > 0:
                 continue
             hole = _circle(self._lay.path(path))
-            found.append(Operation("HOLE_ALL", hole) if hole else Operation(INSIDE, self._lay.path(path)))
+            drilled = hole is not None and is_drilled(2 * hole.radius, self._job)
+            found.append(Operation("HOLE_ALL" if drilled else INSIDE, hole or self._lay.path(path)))
         return found
 
     def _layer_uses(self, operations: Sequence[Operation], sunk: Sequence[Sunk]) -> list[LayerUse]:
         indices = sorted({i for each in sunk for i in each.cuts})
         purposes = dict.fromkeys(self._purpose(i) for i in indices)
-        cutters = [each.finishing for each in sunk]
+        cutters = [made_with(each) for each in sunk]
         least = min((c.diameter for c in cutters if c is not None), default=None)
         named = next((c.id for c in cutters if c is not None and c.diameter == least), "none fits")
         rounded = sorted({round(each.radius, 3) for each in sunk if each.radius is not None})
         words = [f"round, R {self._sizes.words(radius, self._sizes.thickness)}" for radius in rounded]
-        sharp = sum(each.chiselled for each in sunk)
+        sharp = sum(self._sunk[each].places for each in sunk)
         if sharp:
-            words.append(f"{sharp} square by chisel")
+            words.append(f"{sharp} {CHISEL}")
+        corners = ", ".join(words) or "none"
         return [
-            LayerUse(name, sunk[0].depth, "; ".join(purposes), named, count, ", ".join(words) or "none")
+            LayerUse(name, sunk[0].depth, "; ".join(purposes), _tool(name, named), count, corners)
             for name, count in _counted(operations)
         ]
 
@@ -190,25 +234,29 @@ class Maker:
     def _through_layers(self, operations: Sequence[Operation]) -> list[LayerUse]:
         through = [self._purpose(pocket.cut) for pocket in self._pockets if pocket.through]
         purpose = "; ".join(["outer edge", *dict.fromkeys(through)])
-        corners = sharp_hollows(self._outline)
-        words = f"{corners} square by chisel" if corners else "none"
-        found = [LayerUse(THROUGH, self._board.thickness, purpose, "any", 1, words)]
+        corners = self._through.corners.places
+        words, cutter = f"{corners} {CHISEL}" if corners else "none", name_of(self._through.cutter)
+        found = [LayerUse(THROUGH, self._board.thickness, purpose, cutter, 1, words)]
         for name, count in _counted([o for o in operations if o.layer in (INSIDE, "HOLE_ALL")]):
-            found.append(LayerUse(name, self._board.thickness, purpose, "any", count))
+            found.append(LayerUse(name, self._board.thickness, purpose, _tool(name, cutter), count))
         return found
 
-    def _notes(self, table: Region, operations: Sequence[Operation]) -> tuple[Text | Line, ...]:
-        cut = tuple(o.shape for o in operations if isinstance(o.shape, Path) and o.layer.startswith("SINK"))
-        layout = [
+    def _layout(self) -> list[Line]:
+        """Where the walls of cuts of other settings meet the faces."""
+        return [
             line
             for index in self._others
             for line in layout_lines(finished_lines(self._board, self._board.shape.cuts[index]), self._lay)
         ]
+
+    def _notes(self, table: Region, operations: Sequence[Operation]) -> tuple[Text | Line, ...]:
+        cut = tuple(o.shape for o in operations if isinstance(o.shape, Path) and o.layer.startswith("SINK"))
+        layout = self._layout()
         ground = Ground(table, cut, boxes_of(layout))
         texts, box = placed_words(self._words(), ground)
         line, line_box = measures(self._unit, ground.with_taken(box))
         arrow = grain_arrow(ground.with_taken(box, line_box))
-        return (*texts, *line, *arrow, *layout)
+        return (*texts, *line, *arrow, *(() if self._marks else layout))
 
     def _words(self) -> list[str]:
         board, lay_ = self._board, self._lay
@@ -236,6 +284,10 @@ class Maker:
         return words
 
 
+def _tool(layer: str, cutter: str) -> str:
+    return "drill, or the cutter" if layer.startswith("HOLE") else cutter
+
+
 def _file_size(size_mm: float, unit: Unit) -> str:
     return write_length(size_mm, millimetres("0.1") if unit is Unit.MM else decimal_inches(4))
 
@@ -249,10 +301,8 @@ def _counted(operations: Sequence[Operation]) -> list[tuple[str, int]]:
 
 def _circle(path: Path) -> Circle | None:
     """The full circle that a path of arcs of one centre is, or None."""
-    sides = sides_of(path)
-    if not all(side.bulge for side in sides):
+    radius = round_of(path)
+    if radius is None:
         return None
-    arcs = [arc_of(side.start, side.end, side.bulge) for side in sides]
-    if any(math.dist(a.centre, arcs[0].centre) > 1e-6 or abs(a.radius - arcs[0].radius) > 1e-6 for a in arcs):
-        return None
-    return Circle(arcs[0].centre, arcs[0].radius)
+    first = sides_of(path)[0]
+    return Circle(arc_of(first.start, first.end, first.bulge).centre, radius)

@@ -11,6 +11,6 @@ def cutters_of(shop: Shop) -> tuple[Cutter, ...] | None:
     if not shop.cutter:
         return None
     return tuple(
-        Cutter(key, table.kind, table.diameter, table.cutting_length, table.plunge)
+        Cutter(key, table.kind, table.diameter, table.cutting_length, table.plunge, table.angle or 90.0)
         for key, table in shop.cutter.items()
     )

@@ -14,7 +14,6 @@ from shopdraw.shape.path import Path, arc_of, bounds, signed_area
 from shopdraw.shape.region import Region, inside, intersection, region_area, sides_of, union
 from shopdraw.wood.board import Face
 
-_SHARP_TURN = math.radians(5.0)
 _SLIGHT_MM2 = 1e-6
 
 
@@ -29,7 +28,6 @@ class Sunk:
         cuts: indices of the cuts that make it.
         width: between the walls of its narrowest pocket, mm; infinite where that is open to one side.
         radius: of its tightest rounded corner, or None.
-        chiselled: inside corners that no round cutter makes.
         cutter: the largest of the job that fits its width, or None where none does.
         finishing: the largest that makes its rounded corners too, or None.
     """
@@ -40,7 +38,6 @@ class Sunk:
     cuts: tuple[int, ...]
     width: float
     radius: float | None
-    chiselled: int
     cutter: Cutter | None
     finishing: Cutter | None
 
@@ -76,8 +73,11 @@ def _sunk(
         pieces = apart(intersection(pocket.region, group))
         if sum(map(region_area, pieces)) > _SLIGHT_MM2:
             cuts.append(pocket.cut)
-            widths += [_width(piece[0], open_sides(piece[0], outline)) for piece in pieces]
+            if not pocket.relief:
+                widths += [_width(piece[0], open_sides(piece[0], outline)) for piece in pieces]
     width, radius = min(widths, default=math.inf), _tightest(group)
+    # a pocket without an open side is entered from above
+    able = [cutter for cutter in cutters if cutter.plunge or any(opens)]
     return Sunk(
         depth=depth,
         paths=group,
@@ -85,9 +85,8 @@ def _sunk(
         cuts=tuple(dict.fromkeys(cuts)),
         width=width,
         radius=radius,
-        chiselled=_sharp_corners(group, opens),
-        cutter=largest_for(width, cutters),
-        finishing=largest_for(width, cutters, radius),
+        cutter=largest_for(width, able),
+        finishing=largest_for(width, able, radius),
     )
 
 
@@ -119,27 +118,3 @@ def _tightest(paths: Region) -> float | None:
         arc_of(side.start, side.end, side.bulge).radius for path in paths for side in sides_of(path) if side.bulge > 0
     ]
     return min(radii, default=None)
-
-
-def _sharp_corners(paths: Region, opens: Sequence[bool]) -> int:
-    """Inside corners between two walls that no round cutter makes."""
-    count = 0
-    for number, path in enumerate(paths):
-        sides = sides_of(path)
-        for i, side in enumerate(sides):
-            before = sides[i - 1]
-            turn = (side.heading() - before.heading(at_end=True) + math.pi) % (2 * math.pi) - math.pi
-            walls = number > 0 or not (opens[i] or opens[i - 1])
-            count += walls and turn > _SHARP_TURN
-    return count
-
-
-def sharp_hollows(outline: Region) -> int:
-    """Hollow corners of an outline that a round cutter leaves rounded."""
-    count = 0
-    for path in outline:
-        sides = sides_of(path)
-        for i, side in enumerate(sides):
-            turn = (side.heading() - sides[i - 1].heading(at_end=True) + math.pi) % (2 * math.pi) - math.pi
-            count += turn < -_SHARP_TURN
-    return count

@@ -50,7 +50,7 @@ def test_each_part_is_cut_out_once_and_layers_follow_the_grammar(sample: str) ->
 def test_case_26_covering_sheet_and_files_name_the_same_layers(sample: str) -> None:
     design, _ = piece(sample)
     made = router_parts(sample)
-    files, layers, faces, second, words = covering_tables(made, design, {})
+    files, layers, faces, second, _, counted_cuts, words = covering_tables(made, design, {})
     told = {(row[0], row[1]) for row in layers.rows}
     there = {
         (name, e.get(8))
@@ -66,6 +66,7 @@ def test_case_26_covering_sheet_and_files_name_the_same_layers(sample: str) -> N
     assert counted == {(row[0], row[1]): row[7] for row in layers.rows if row[7] is not None}
     assert len(files.rows) == len(faces.rows) == len({name for name, _ in told})
     assert len(second.rows) == sum(len(part.second) for part in made)
+    assert all(cuts == in_files + later for _, cuts, in_files, later in counted_cuts.rows)  # type: ignore[operator]
     assert any("OSHA 3157" in str(row[1]) for row in words.rows)
 
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from shopdraw.drawing.mark import Meaning
 from shopdraw.shape.path import Point
-from shopdraw.sheet.box import Bounds, crossing
+from shopdraw.sheet.box import Bounds, Segment, crossing
 from shopdraw.sheet.fact import Fact, Rank
 from shopdraw.sheet.ground import Ground, What
 from shopdraw.sheet.look import Look
@@ -158,11 +158,20 @@ def slant_side(direction_deg: float, outline: Bounds, features: Iterable[Point],
     base = max(t for _, t in places)
     low, high = min(s for s, _ in places), max(s for s, _ in places)
     for stroke in ground.strokes_near(outline):
-        for p in stroke.line:
-            s, t = side.place(p)
-            if stroke.meaning in _BESIDE_SLOPE and low + 1.0 < s < high - 1.0:
-                base = max(base, t)
+        if stroke.meaning in _BESIDE_SLOPE:
+            base = max(base, _reach_between(side, stroke.line, low + 1.0, high - 1.0))
     return Side(side.name, along, out, base, base + look.first_row)
+
+
+def _reach_between(side: Side, line: Segment, low: float, high: float) -> float:
+    """How far out a line reaches between two positions along a side; minus infinity where it doesn't come there."""
+    (s0, t0), (s1, t1) = sorted((side.place(line[0]), side.place(line[1])))
+    if s1 < low or s0 > high:
+        return -math.inf
+    if s1 - s0 < 1e-9:
+        return max(t0, t1)
+    ends = (min(max(at, s0), s1) for at in (low, high))
+    return max(t0 + (at - s0) / (s1 - s0) * (t1 - t0) for at in ends)
 
 
 def cost(side: Side, span: Span, ground: Ground) -> float:

@@ -8,6 +8,7 @@ from shopdraw.cnc.cutter import Cutter, default_cutters
 from shopdraw.cnc.file_name import file_name
 from shopdraw.cnc.flat import Unit
 from shopdraw.cnc.lay import lay
+from shopdraw.cnc.nest import Nests
 from shopdraw.cnc.part import RouterPart
 from shopdraw.cnc.setting import TRIM_MM, Setting
 from shopdraw.cnc.side_name import reference_edge, side_name
@@ -21,6 +22,7 @@ from shopdraw.shape.region import region_area
 from shopdraw.trade.cautions import cautions_for
 from shopdraw.wood.finding import Finding
 
+NO_NESTS = Nests((), ())
 SMALL_M2 = 0.02
 NARROW_MM = 75.0
 SLENDER = 12.0
@@ -52,6 +54,7 @@ def covering_tables(
     check_sums: Mapping[str, str],
     must_fix: Sequence[Finding] = (),
     cutters: Sequence[Cutter] | None = None,
+    nested: Nests = NO_NESTS,
 ) -> tuple[Table, ...]:
     """The covering sheet.
 
@@ -61,14 +64,16 @@ def covering_tables(
         check_sums: SHA-256 of each file, by its name.
         must_fix: what must be fixed before anything is cut.
         cutters: the shop's; None for the stated defaults.
+        nested: its sheets.
     """
     return (
         _files(made, design, check_sums),
-        _layers(made),
+        _layers(made, nested),
         _faces(made),
         _second_settings(made),
         _corner_wood(made),
         _counted(made),
+        _nested(nested, design, check_sums),
         _words(made, design, must_fix, cutters),
     )
 
@@ -138,7 +143,7 @@ def _exact(size_mm: float, unit: Unit) -> str:
     return f"{size_mm:.3f} mm" if unit is Unit.MM else f"{size_mm / _INCH:.4f} in"
 
 
-def _layers(made: Sequence[RouterPart]) -> Table:
+def _layers(made: Sequence[RouterPart], nested: Nests) -> Table:
     columns = (
         Column("file"),
         Column("layer"),
@@ -151,14 +156,16 @@ def _layers(made: Sequence[RouterPart]) -> Table:
         Column("inside corners"),
     )
     rows: list[tuple[Cell, ...]] = []
-    for name, _, setting in files_of(made):
-        for layer in setting.layers:
+    files = [(name, setting.layers) for name, _, setting in files_of(made)]
+    files += [(nest.file, nest.layers) for nest in nested.sheets]
+    for name, layers in files:
+        for layer in layers:
             verb = layer.name.split("_")[0].lower()
             inches = layer.depth / _INCH
             row = (name, layer.name, verb, layer.depth, inches, layer.purpose, layer.cutter, layer.count, layer.corners)
             rows.append(row)
         rows.append((name, "NOTE", "note", None, None, "words, never cut", "", None, ""))
-        rows.append((name, "STOCK", "stock", None, None, "the blank, never cut", "", None, ""))
+        rows.append((name, "STOCK", "stock", None, None, "the blank or sheet, never cut", "", None, ""))
     return Table("Layers of the router files", columns, tuple(rows))
 
 
@@ -224,6 +231,36 @@ def _counted(made: Sequence[RouterPart]) -> Table:
     rows: list[tuple[Cell, ...]] = [(part.part.labels, *cut_counts(part)) for part in made]
     rows.append(("all, each part once", *(sum(cut_counts(part)[i] for part in made) for i in range(3))))
     return Table("Cuts counted", columns, tuple(rows))
+
+
+def _nested(nested: Nests, design: Design, check_sums: Mapping[str, str]) -> Table:
+    sizes = sizes_of(design)
+    columns = (
+        Column("file"),
+        Column("stock"),
+        Column("measured thickness", "mm", 2),
+        Column("sheet"),
+        Column("parts"),
+        Column("gap at least", "mm", 1),
+        Column("for a cutter of", "mm", 2),
+        Column("edge margin", "mm", 1),
+        Column("keep-out strips"),
+        Column("SHA-256"),
+    )
+    rows: list[tuple[Cell, ...]] = []
+    for nest in nested.sheets:
+        strips = ", ".join(f"{low:g} to {high:g} mm" for low, high in nest.nesting.keep_out)
+        size = f"{sizes.words(nest.size[1])} × {sizes.words(nest.size[0])}"
+        labels = " ".join(one.board.label for one in nest.parts)
+        rows.append(
+            (
+                nest.file, trade_name(nest.stock), nest.stock.thickness, size, labels, nest.gap, nest.cutter,
+                nest.nesting.margin, strips or "none", check_sums.get(nest.file, ""),
+            )
+        )  # fmt: skip
+    for label, reason in nested.left_out:
+        rows.append(("not nested", "", None, "", label, None, None, None, reason, ""))
+    return Table("Nested sheets", columns, tuple(rows))
 
 
 def _words(

@@ -61,6 +61,12 @@ class RouterTable(Table):
 
     base: PositiveLength | None = Field(None, description="from the cutter's middle to the base's guiding edge")
     dxf: Literal["R2010", "R12"] = "R2010"
+    allowance: Clearance = Field(0.5, description="left on an outline for the finishing pass")
+    margin: Clearance = Field(15.0, description="from a sheet's edges to the first part of a nest")
+    keep_out: tuple[Span, ...] = Field(
+        (), description="strips across a nested sheet for clamps and screws: from and to, from one end"
+    )
+    marks: bool = Field(False, description="score the layout of second settings instead of only noting it")
 
 
 class CollarTable(Table):

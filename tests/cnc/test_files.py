@@ -50,7 +50,7 @@ def test_each_part_is_cut_out_once_and_layers_follow_the_grammar(sample: str) ->
 def test_case_26_covering_sheet_and_files_name_the_same_layers(sample: str) -> None:
     design, _ = piece(sample)
     made = router_parts(sample)
-    files, layers, faces, second, _, counted_cuts, words = covering_tables(made, design, {})
+    files, layers, faces, second, _, counted_cuts, _, words = covering_tables(made, design, {})
     told = {(row[0], row[1]) for row in layers.rows}
     there = {
         (name, e.get(8))

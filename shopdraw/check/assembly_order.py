@@ -26,7 +26,7 @@ STAGES: tuple[frozenset[str], ...] = (
     frozenset({"lid"}),
     frozenset({"partition", "pigeonhole", "bracket", "compartment"}),
 )
-"""Members by stage, first to last: case, back, what trims it, base, what slides, lid, compartments (common practice)."""
+"""Members by stage: case, back, what trims it, base, what slides, lid, compartments (common practice)."""
 _OTHERS = 2
 PIECE = "piece"
 
@@ -77,7 +77,9 @@ def assembly_order(assembly: Assembly) -> AssemblyOrder:
     # what had to be taken apart board by board isn't put together on the bench
     whole = {step.unit for step in main}
     inner = [
-        step for name, boards in units.items() if len(boards) > 1 and name in whole
+        step
+        for name, boards in units.items()
+        if len(boards) > 1 and name in whole
         for step in taking.apart(name, {board: (board,) for board in boards})
     ]
     return AssemblyOrder((*taking.bench, *inner, *main), tuple(taking.stuck))
@@ -116,7 +118,7 @@ class _Taking:
         return steps[::-1]
 
     def _best(self, group: str, here: Mapping[str, Sequence[str]]) -> Way | None:
-        """Of all ways the one whose boards the trade puts in last, wiping the least glue, leaving what hangs together."""
+        """The way whose boards the trade puts in last; it wipes the least glue and leaves what hangs together."""
         found = list(ways_out(here, self._ways, self._assembly.joints))
         if not found:
             return None
@@ -150,7 +152,7 @@ class _Taking:
         boards = self._ordered(gone)
         moving, there = set(boards), set(onto)
         joints = tuple(joint for joint in self._assembly.joints if _closes(joint, moving, there))
-        held = tuple(fitting for fitting in self._assembly.hardware if moving & set(fitting.on) and there & set(fitting.on))
+        held = tuple(f for f in self._assembly.hardware if moving & set(f.on) and there & set(f.on))
         return Step(group, " + ".join(names), boards, onto, direction, joints, held)
 
 

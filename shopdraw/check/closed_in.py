@@ -25,6 +25,7 @@ from shopdraw.wood.solid import placed_solid
 
 SHARE = 0.5
 """A face is closed in when more than this share of its points is."""
+SIDES = ("face", "back")
 POINTS = 4
 """Points along a face and across it."""
 TOUCHING_MM = 2.0
@@ -58,7 +59,7 @@ class _Outlook:
 def closed_in(assembly: Assembly) -> tuple[Closed, ...]:
     """For each step of the order of assembly, in order, the faces that it closes in."""
     outlooks = {
-        (board.id, side): tuple(_outlooks(assembly, board, side)) for board in assembly.boards for side in ("face", "back")
+        (board.id, side): tuple(_outlooks(assembly, board, side)) for board in assembly.boards for side in SIDES
     }
     sanded: set[tuple[str, str]] = set()
     finished: set[tuple[str, str]] = set()

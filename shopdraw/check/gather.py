@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from shopdraw.check.assembly_order import assembly_findings
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.fit import fit_findings
 from shopdraw.check.movement import movement_findings
@@ -39,6 +40,7 @@ def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -
         *drawer_findings(subject),
         *support_findings(subject),
         *web_findings(subject),
+        *assembly_findings(assembly),
         *more,
     ]
     return tuple(sorted(silenced(subject, found), key=lambda finding: _WORST_FIRST[finding.severity]))

@@ -7,7 +7,8 @@ rest in its way. Taking boards away never makes it harder for another to go, so 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence, Set
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -40,11 +41,14 @@ class Ways:
     Attributes:
         directions: unit, world; the axes first, then square to boards that lean.
         blocked: for each direction, the boards that stand in each board's way.
+        movers: for each direction, the boards that it is tried for: all along an axis, else those that
+            lie square to it.
         spans: for each direction, from where to where each board reaches along it, mm.
     """
 
     directions: tuple[Vec3, ...]
-    blocked: tuple[Mapping[str, Set[str]], ...]
+    blocked: tuple[Mapping[str, AbstractSet[str]], ...]
+    movers: tuple[AbstractSet[str], ...]
     spans: tuple[Mapping[str, tuple[float, float]], ...]
 
     def travel(self, moving: Iterable[str], rest: Iterable[str], direction: Vec3) -> float:
@@ -81,18 +85,22 @@ def ways_of(assembly: Assembly) -> Ways:
     directions = (*AXES, *(way for one in lean for way in (one, scale(one, -1.0))))
     boxes = [box_of(board) for board in boards]
     reach = _BEYOND_MM + sum(max(b[i + 3] for b in boxes) - min(b[i] for b in boxes) for i in range(3))
-    known: dict[Vec3, Mapping[str, Set[str]]] = {}
-    for direction in directions:
-        other_way = scale(direction, -1.0)
-        match = next((d for d in known if dot(d, other_way) > 1.0 - 1e-12), None)
-        if match is not None:
+    every = frozenset(board.id for board in boards)
+    movers = [every if d in AXES else _lying_square(boards, d) for d in directions]
+    known: dict[Vec3, Mapping[str, AbstractSet[str]]] = {}
+    for direction, moving in zip(directions, movers, strict=True):
+        match = scale(direction, -1.0)
+        if direction in AXES and match in known:
             # a stands in b's way along d just where b stands in a's way against d
             known[direction] = _turned_round(known[match])
         else:
-            pairs = blocked_pairs(boards, direction, reach)
-            known[direction] = _by_first(pairs)
+            known[direction] = _by_first(blocked_pairs(boards, direction, reach, moving))
     spans = tuple({board.id: _span(board, direction) for board in boards} for direction in directions)
-    return Ways(directions, tuple(known[direction] for direction in directions), spans)
+    return Ways(directions, tuple(known[direction] for direction in directions), tuple(movers), spans)
+
+
+def _lying_square(boards: Sequence[Board], direction: Vec3) -> AbstractSet[str]:
+    return frozenset(board.id for board in boards if abs(dot(board.frame.w, direction)) > 1.0 - 1e-9)
 
 
 def _span(board: Board, direction: Vec3) -> tuple[float, float]:
@@ -100,20 +108,18 @@ def _span(board: Board, direction: Vec3) -> tuple[float, float]:
     return float(along.min()), float(along.max())
 
 
-def _by_first(pairs: Set[tuple[str, str]]) -> Mapping[str, Set[str]]:
+def _by_first(pairs: AbstractSet[tuple[str, str]]) -> Mapping[str, AbstractSet[str]]:
     found: dict[str, set[str]] = {}
     for first, second in pairs:
         found.setdefault(first, set()).add(second)
     return found
 
 
-def _turned_round(blocked: Mapping[str, Set[str]]) -> Mapping[str, Set[str]]:
+def _turned_round(blocked: Mapping[str, AbstractSet[str]]) -> Mapping[str, AbstractSet[str]]:
     return _by_first({(second, first) for first, seconds in blocked.items() for second in seconds})
 
 
-def ways_out(
-    nodes: Mapping[str, Sequence[str]], ways: Ways, joints: Sequence[Joint]
-) -> Iterator[Way]:
+def ways_out(nodes: Mapping[str, Sequence[str]], ways: Ways, joints: Sequence[Joint]) -> Iterator[Way]:
     """Each smallest set of nodes that can go, direction by direction.
 
     Args:
@@ -122,19 +128,23 @@ def ways_out(
         joints: of the piece.
     """
     home = {board: node for node, boards in nodes.items() for board in boards}
-    for direction, blocked in zip(ways.directions, ways.blocked, strict=True):
+    for direction, blocked, movers in zip(ways.directions, ways.blocked, ways.movers, strict=True):
         beyond = {
             node: {home[other] for board in boards for other in blocked.get(board, ()) if other in home} - {node}
             for node, boards in nodes.items()
         }
-        for group in _free_sets(beyond):
-            if len(group) < len(nodes):
-                ordered = tuple(node for node in nodes if node in group)
-                moving = {board for node in ordered for board in nodes[node]}
-                yield Way(ordered, direction, _wiped(moving, set(home) - moving, direction, joints))
+        if direction in AXES:
+            groups = [group for group in _free_sets(beyond) if len(group) < len(nodes)]
+        else:
+            square = [node for node, boards in nodes.items() if movers >= set(boards) and not beyond[node]]
+            groups = [frozenset({node}) for node in square if len(nodes) > 1]
+        for group in groups:
+            ordered = tuple(node for node in nodes if node in group)
+            moving = {board for node in ordered for board in nodes[node]}
+            yield Way(ordered, direction, _wiped(moving, set(home) - moving, direction, joints))
 
 
-def _wiped(moving: Set[str], rest: Set[str], direction: Vec3, joints: Sequence[Joint]) -> int:
+def _wiped(moving: AbstractSet[str], rest: AbstractSet[str], direction: Vec3, joints: Sequence[Joint]) -> int:
     count = 0
     for joint in joints:
         if joint.glued and joint.body is not None:
@@ -145,7 +155,7 @@ def _wiped(moving: Set[str], rest: Set[str], direction: Vec3, joints: Sequence[J
     return count
 
 
-def _free_sets(beyond: Mapping[str, Set[str]]) -> list[frozenset[str]]:
+def _free_sets(beyond: Mapping[str, AbstractSet[str]]) -> list[frozenset[str]]:
     """Sets that hold each other in a ring and have nothing else in their way: each goes as one, or alone."""
     reached = {node: _reached(node, beyond) for node in beyond}
     found: dict[frozenset[str], None] = {}
@@ -155,7 +165,7 @@ def _free_sets(beyond: Mapping[str, Set[str]]) -> list[frozenset[str]]:
     return list(found)
 
 
-def _reached(node: str, beyond: Mapping[str, Set[str]]) -> Set[str]:
+def _reached(node: str, beyond: Mapping[str, AbstractSet[str]]) -> AbstractSet[str]:
     seen: set[str] = set()
     waiting = [node]
     while waiting:

@@ -57,7 +57,8 @@ def assembly_tables(assembly: Assembly, figures: Figures) -> tuple[Table, ...]:
     bench: dict[tuple[tuple[str, ...], ...], list[tuple[str, list[_Row]]]] = {}
     for group in groups:
         rows = [_row(assembly, step, closed, figures) for step, closed in steps if step.group == group]
-        bench.setdefault(tuple(_masked(row, _group_label(group)) for row in rows), []).append((_group_label(group), rows))
+        label = _group_label(group)
+        bench.setdefault(tuple(_masked(row, label) for row in rows), []).append((label, rows))
     inner = [*_first(assembly), *(row for alike in bench.values() for row in _together(alike))]
     main = [*_piece_rows(assembly, steps, figures), *_last(assembly)]
     tables = [_table(BENCH_TITLE, inner, 1), _table(TITLE, main, 1 + len(inner))]

@@ -49,7 +49,7 @@ class Setting:
 
 
 def settings_of(board: Board, assembly: Assembly) -> Iterator[Setting]:
-    """Every cut of a board that is set by width, depth and distance; what is sawn to a line or at a tilt is left out."""
+    """Every cut that is set by width, depth and distance; what is sawn to a line or at a tilt is left out."""
     for index, cut in enumerate(board.shape.cuts):
         if cut.face in (Face.FOOT, Face.HEAD):
             yield from _on_end(board, cut)
@@ -85,7 +85,9 @@ def _bore(board: Board, cut: Cut) -> Setting:
     distance, reference = _off_edge(board, (b0 + b1) / 2, (b0 + b1) / 2)
     if cut.face in (Face.NEAR, Face.FAR):
         distance, reference = -(b0 + b1) / 2, FACE
-    return Setting("bore", cut.kind, board, a1 - a0, 0.0, cut.depth, 0.0, distance, reference, open=_through(board, cut))
+    return Setting(
+        "bore", cut.kind, board, a1 - a0, 0.0, cut.depth, 0.0, distance, reference, open=_through(board, cut)
+    )
 
 
 def _square(board: Board, cut: Cut, joint: Joint | None) -> Setting:
@@ -106,7 +108,18 @@ def _square(board: Board, cut: Cut, joint: Joint | None) -> Setting:
         return Setting("channel", cut.kind, board, size, 0.0, cut.depth, 0.0, distance, reference, guest, fit)
     distance, reference = _off_end(board, a0, a1)
     return Setting(
-        "pocket", cut.kind, board, a1 - a0, b1 - b0, cut.depth, 0.0, distance, reference, guest, fit, any((*ends, *edges))
+        "pocket",
+        cut.kind,
+        board,
+        a1 - a0,
+        b1 - b0,
+        cut.depth,
+        0.0,
+        distance,
+        reference,
+        guest,
+        fit,
+        any((*ends, *edges)),
     )
 
 
@@ -142,4 +155,6 @@ def _on_end(board: Board, cut: Cut) -> Iterator[Setting]:
     for island in cut.islands:
         _, w0, _, w1 = bounds(island)
         reference = END if cut.face is Face.FOOT else OTHER_END
-        yield Setting("end", cut.kind, board, cut.depth, 0.0, max(0.0, -w1), max(0.0, board.thickness + w0), 0.0, reference)
+        yield Setting(
+            "end", cut.kind, board, cut.depth, 0.0, max(0.0, -w1), max(0.0, board.thickness + w0), 0.0, reference
+        )

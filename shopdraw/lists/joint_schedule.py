@@ -17,7 +17,8 @@ COLUMNS = ("joint", "host", "guest", "width", "depth", "fit", "relief", "fixing"
 def joint_schedule(assembly: Assembly, figures: Figures) -> Table:
     """One row for joints that are cut and fixed alike.
 
-    Hosts and their guests stand in the same order: "6.1a; 6.2a" and "6.1f, 6.1g; 6.2f, 6.2g". A gap is told at build and in both seasons.
+    Hosts and their guests stand in the same order: "6.1a; 6.2a" and "6.1f, 6.1g; 6.2f, 6.2g".
+    A gap is told at build and in both seasons.
 
     Args:
         assembly: the piece.
@@ -111,5 +112,3 @@ def _further(joint: Joint, figures: Figures) -> Iterator[str]:
         yield f"tenon {figures.size(sizes['tenon'])} long, {figures.size(sizes['thickness'])} thick"
     if "angle" in sizes:
         yield f"mitre {figures.angle(sizes['angle'])}"
-
-

@@ -1,8 +1,8 @@
 """Machine settings: every cut, same settings together, so that each machine is set once.
 
-Straight-edge offset: from the guiding edge of a router's base to the cutter's side. Template offset: what a guide collar
-keeps the cutter away from the template. Both are plain geometry; base, collar and cutters are the shop's, or stated
-defaults.
+Straight-edge offset: from the guiding edge of a router's base to the cutter's side. Template offset: what a guide
+collar keeps the cutter away from the template. Both are plain geometry; base, collar and
+cutters are the shop's, or stated defaults.
 """
 
 from __future__ import annotations
@@ -105,7 +105,8 @@ def _places(settings: Sequence[Setting], figures: Figures) -> str:
             places.append(told)
     boards: dict[str, list[str]] = {}
     for label, references in by_board.items():
-        boards.setdefault("; ".join(_told(places, reference) for reference, places in references.items()), []).append(label)
+        words = "; ".join(_told(places, reference) for reference, places in references.items())
+        boards.setdefault(words, []).append(label)
     return " · ".join(f"{', '.join(labels)}: {words}" for words, labels in boards.items())
 
 
@@ -126,16 +127,18 @@ def _tilt_table(assembly: Assembly, tilts: Sequence[Tilt], figures: Figures) -> 
             return tilt.kind, square, level, "blade tilted, board flat"
         return tilt.kind, square, level, f"over what a saw tilts: board on edge against a tall fence, tilt {level}"
 
-    rows = []
+    rows: list[tuple[str, ...]] = []
     slant = assembly.slant
     if slant is not None:
         sides = _labels(board for board in assembly.boards if board.member == "side")
         level, tilt = figures.angle(slant.angle_from_level_deg), figures.angle(slant.saw_tilt_deg)
         rows.append(("slant", figures.angle(0.0), level, f"blade square; sawn to the line, {tilt} from plumb", sides))
     for words, alike in _grouped(tilts, key).items():
-        where = [f"{t.board.label}: meets the {t.face} {figures.size(t.distance)} from the {t.reference}" for t in alike]
+        where = [f"{t.board.label}: {t.face}, {figures.size(t.distance)} from the {t.reference}" for t in alike]
         rows.append((*words, " · ".join(dict.fromkeys(where))))
-    return _table("Saw tilts", ("cut", "saw tilt from square", "angle from level", "setting", "boards"), rows)
+    return _table(
+        "Saw tilts", ("cut", "saw tilt from square", "angle from level", "setting", "boards: where it meets the"), rows
+    )
 
 
 def _channel_table(settings: Sequence[Setting], figures: Figures, tools: Tools) -> Table:
@@ -146,11 +149,19 @@ def _channel_table(settings: Sequence[Setting], figures: Figures, tools: Tools) 
             return setting.kind, written, figures.size(setting.depth), "none fits", "", ""
         edge = figures.size(tools.base - cutter / 2)
         rest = setting.width - cutter
-        shift = "" if rest <= 1e-6 else figures.fine_size(rest) if setting.fit > 0.0 else figures.size(rest)
+        shift = "" if rest <= 1e-6 else figures.fine_size(rest) if setting.fit > 0.0 else figures.gap(rest)
         return setting.kind, written, figures.size(setting.depth), figures.size(cutter), edge, shift
 
     rows = [(*words, _places(alike, figures)) for words, alike in _grouped(settings, key).items()]
-    heads = ("cut", "width", "depth", "cutter", "straight edge off the near side", "moved for the far side", "boards, near side")
+    heads = (
+        "cut",
+        "width",
+        "depth",
+        "cutter",
+        "straight edge off the near side",
+        "moved for the far side",
+        "near side",
+    )
     return _table("Dados, grooves, rabbets", heads, rows)
 
 
@@ -173,7 +184,7 @@ def _pocket_table(settings: Sequence[Setting], figures: Figures, tools: Tools) -
         )  # fmt: skip
 
     rows = [(*words, _places(alike, figures)) for words, alike in _grouped(settings, key).items()]
-    heads = ("cut", "along × across", "depth", "cutter", "guide collar", "template offset", "boards, near side")
+    heads = ("cut", "along × across", "depth", "cutter", "guide collar", "template offset", "near side")
     return _table("Pockets with a guide collar", heads, rows)
 
 
@@ -198,7 +209,8 @@ def _end_table(settings: Sequence[Setting], figures: Figures) -> Table:
 
 def _bore_table(settings: Sequence[Setting], figures: Figures) -> Table:
     def key(setting: Setting) -> tuple[str, ...]:
-        return setting.kind, f"Ø {figures.size(setting.width)}", "through" if setting.open else figures.size(setting.depth)
+        depth = "through" if setting.open else figures.size(setting.depth)
+        return setting.kind, f"Ø {figures.size(setting.width)}", depth
 
     rows = [(*words, _labels(s.board for s in alike)) for words, alike in _grouped(settings, key).items()]
     return _table("Bores", ("cut", "drill", "depth", "boards"), rows)

@@ -8,12 +8,15 @@ from dataclasses import dataclass, replace
 from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.lists.table import Table
 from shopdraw.piece.design import Design
+from shopdraw.piece.shop import Shop
 from shopdraw.sheet.compose_sheet import compose_sheet
 from shopdraw.sheet.cover import cover_sheets
 from shopdraw.sheet.cross_reference import with_references
+from shopdraw.sheet.leaf import leaf_sheets
 from shopdraw.sheet.list_sheet import count_list_sheets, list_sheets
 from shopdraw.sheet.manner import Manner, larger_papers, manner_of, title_fields
 from shopdraw.sheet.part_sheet import NoRoomForPart, count_part_sheets, part_sheets
+from shopdraw.sheet.schedules import assembly_leaves, hardware, machine_leaves
 from shopdraw.sheet.set_pages import Drawn, drawn_pages
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
@@ -43,14 +46,16 @@ def sheet_set(
     findings: Sequence[Finding],
     cut_list: Table,
     materials: Sequence[Table],
+    workshop: Shop | None = None,
 ) -> Set:
-    """Cover, general arrangement, sections, details, part sheets, cut list and materials.
+    """Cover, arrangement, sections, details, parts, schedules, cut list, materials and the order of assembly.
 
     Args:
         design: what a person decided: units, style, projection, paper.
         assembly: the piece.
         findings: of its checks; what must be fixed stands on the cover.
         cut_list, materials: as the lists have them.
+        workshop: whose cutters, router base and collars machine settings are for; None for the stated defaults.
     Raises:
         NoRoomForSet: no paper of the series holds the piece.
         NoRoomForPart: no scale holds a part on the paper.
@@ -63,10 +68,13 @@ def sheet_set(
     shop = _manner_of_parts(design, assembly, manner)
     parts = count_part_sheets(design, assembly, shop.look, shop.size)
     sign = manner.writing.decimal_sign
+    machines = machine_leaves(assembly, manner, workshop or Shop())
+    order = assembly_leaves(assembly, manner)
+    materials = (*materials, *hardware(assembly, manner))
     lists = count_list_sheets(cut_list, materials, manner.size, manner.look, sign)
     covers = 1
     for _ in range(MOST_COVERS):
-        count = covers + len(drawn.pages) + parts + lists
+        count = covers + len(drawn.pages) + parts + len(machines) + lists + len(order)
         pages = with_references(drawn, covers + 1)
         drawings = [
             compose_sheet(
@@ -84,8 +92,12 @@ def sheet_set(
         ]
         after = covers + 1 + len(drawings)
         made = part_sheets(design, assembly, shop.look, shop.size, fields, after, count)
-        tables = list_sheets(cut_list, materials, manner.size, fields, manner.look, after + len(made), count, sign)
-        inner: list[Sheet] = [*drawings, *made, *tables]
+        after += len(made)
+        schedules = leaf_sheets(machines, manner, fields, after, count)
+        after += len(machines)
+        tables = list_sheets(cut_list, materials, manner.size, fields, manner.look, after, count, sign)
+        steps = leaf_sheets(order, manner, fields, after + len(tables), count)
+        inner: list[Sheet] = [*drawings, *made, *schedules, *tables, *steps]
         titles = [("1", "Cover"), *((sheet.number, sheet.title) for sheet in inner)]
         every = [placed.drawing for sheet in drawings for placed in sheet.placed]
         front = cover_sheets(assembly, findings, titles, every, manner, fields, count)

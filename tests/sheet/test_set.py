@@ -226,7 +226,9 @@ def test_the_sheets_stand_in_order_and_are_numbered_through():
     sheets = whole_set.sheets.sheets
     assert [sheet.number for sheet in sheets] == [str(n) for n in range(1, len(sheets) + 1)]
     keys = [re.sub(r"-\d+$", "", sheet.key) for sheet in sheets]
-    order = ["cover", "general-arrangement", "sections", "parts", "cut-list", "materials"]
+    order = [
+        "cover", "general-arrangement", "sections", "parts", "settings", "cut-list", "materials", "exploded", "assembly"
+    ]  # fmt: skip
     assert [key for key in dict.fromkeys(keys) if key in order] == order
 
 

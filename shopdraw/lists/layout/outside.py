@@ -11,6 +11,7 @@ import time
 from pathlib import Path
 from typing import Any
 
+from shopdraw.lists.layout.answer import CutUp
 from shopdraw.lists.layout.boards import BoardTask, boards_of
 from shopdraw.lists.layout.bundle import Bundle
 from shopdraw.lists.layout.contender import Entry
@@ -28,55 +29,56 @@ def is_there() -> bool:
 
 
 class OutsideRun:
-    """One problem, or the same sheets with three stages of cuts and with any number of them, side by side."""
+    """One problem, asked for while our own searches run."""
 
     def __init__(self, task: BoardTask | SheetTask, stop: float) -> None:
         self._task = task
         self._stop = stop
-        self._started: list[subprocess.Popen[str]] = []
-        self._asked: list[str] = []
-        seconds = stop - time.monotonic() - _UNSTARTED
-        if seconds > 0 and is_there():
-            for asked in _asked(task, seconds):
-                self._asked.append(json.dumps(asked))
-                self._started.append(_start())
+        self._process: subprocess.Popen[str] | None = None
+        self._seconds = stop - time.monotonic() - _UNSTARTED
 
     def __enter__(self) -> OutsideRun:
-        """Hands the problems over."""
-        for process, asked in zip(self._started, self._asked, strict=True):
-            assert process.stdin is not None
-            with contextlib.suppress(BrokenPipeError):  # it died at once: its entry is empty then
-                process.stdin.write(asked)
-                process.stdin.close()
-            process.stdin = None
+        """Hands the problem over, where there is anybody to take it."""
+        if self._seconds > 0 and is_there():
+            self._process = _start()
+            assert self._process.stdin is not None
+            with contextlib.suppress(BrokenPipeError):  # it died at once: it has no answers then
+                self._process.stdin.write(json.dumps(_asked(self._task, self._seconds)))
+                self._process.stdin.close()
+            self._process.stdin = None
         return self
 
     def __exit__(self, *_: object) -> None:
-        """Ends what still runs."""
-        for process in self._started:
-            if process.poll() is None:
-                process.kill()
-            process.communicate()
+        """Ends it if it still runs."""
+        if self._process is not None:
+            if self._process.poll() is None:
+                self._process.kill()
+            self._process.communicate()
 
     def entries(self) -> list[Entry]:
-        """The answers, waited for until the clock's stop; late ones count as none."""
-        return [self._entry(process) for process in self._started]
-
-    def _entry(self, process: subprocess.Popen[str]) -> Entry:
+        """The answers that have come by the clock's stop."""
+        if self._process is None:
+            return []
+        late = False
         try:
-            told, _ = process.communicate(timeout=max(self._stop - time.monotonic(), 0.01))
+            told, _ = self._process.communicate(timeout=max(self._stop - time.monotonic(), 0.01))
         except subprocess.TimeoutExpired:
-            return Entry(_NAME, None, hurried=True)
-        answer = json.loads(told) if process.returncode == 0 and told else None
-        if answer is None:
-            return Entry(_NAME, None)
-        if isinstance(self._task, BoardTask):
-            return Entry(_NAME, boards_of(self._task, [(kind, tuple(fill)) for kind, fill in answer]))
+            late = True
+            self._process.kill()
+            told, _ = self._process.communicate()
+        whole = [line for line in told.splitlines(keepends=True) if line.endswith("\n")]
+        answers = [answer for answer in map(json.loads, whole) if answer is not None]
+        return [Entry(_NAME, self._cut_up(answer), hurried=late) for answer in answers] or [
+            Entry(_NAME, None, hurried=late)
+        ]
+
+    def _cut_up(self, answer: list[Any]) -> tuple[CutUp, ...]:
         task = self._task
+        if isinstance(task, BoardTask):
+            return boards_of(task, [(kind, tuple(fill)) for kind, fill in answer])
         waiting = [list(group) for group in task.groups]
         by_stock = sorted(answer, key=lambda one: int(one[0]))
-        made = [cut_up(task.job, task.pieces[area], _node(task, tree, waiting)) for area, tree in by_stock]
-        return Entry(_NAME, tuple(made))
+        return tuple(cut_up(task.job, task.pieces[area], _node(task, tree, waiting)) for area, tree in by_stock)
 
 
 def _start() -> subprocess.Popen[str]:
@@ -86,24 +88,23 @@ def _start() -> subprocess.Popen[str]:
     )
 
 
-def _asked(task: BoardTask | SheetTask, seconds: float) -> list[dict[str, Any]]:
+def _asked(task: BoardTask | SheetTask, seconds: float) -> dict[str, Any]:
+    """The problem in whole numbers. With several prices it finds nothing in any number of stages: three then."""
     if isinstance(task, BoardTask):
         lengths = task.lengths
         total = sum(lengths.demand)
-        return [
-            {
-                "kind": "boards",
-                "seconds": seconds,
-                "sizes": list(zip(lengths.sizes, lengths.demand, strict=True)),
-                "spaces": [
-                    [space.capacity, space.cost, total if space.count is None else space.count]
-                    for space in lengths.spaces
-                ],
-            }
-        ]
+        return {
+            "kind": "boards",
+            "seconds": seconds,
+            "sizes": list(zip(lengths.sizes, lengths.demand, strict=True)),
+            "spaces": [
+                [space.capacity, space.cost, total if space.count is None else space.count] for space in lengths.spaces
+            ],
+        }
     problem = task.problem
-    sheets = {
+    return {
         "kind": "sheets",
+        "stages": [3, 0] if len({area.cost for area in problem.areas}) == 1 else [3],
         "seconds": seconds,
         "wanted": [[one.x, one.y, one.count, one.free] for one in problem.wanted],
         "areas": [
@@ -111,7 +112,6 @@ def _asked(task: BoardTask | SheetTask, seconds: float) -> list[dict[str, Any]]:
             for area in problem.areas
         ],
     }
-    return [{**sheets, "stages": 3}, {**sheets, "stages": 0}]
 
 
 def _node(task: SheetTask, tree: Any, waiting: list[list[Bundle]]) -> Node:

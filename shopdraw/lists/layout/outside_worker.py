@@ -1,4 +1,4 @@
-"""Runs packingsolver on one problem in a process of its own: JSON on stdin, JSON on stdout.
+"""Runs packingsolver on one problem in a process of its own: JSON on stdin, a line of JSON on stdout for each answer.
 
 It is started by its path and imports nothing of shopdraw, so that it can be stopped at any time.
 """
@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import json
 import sys
+import time
+from collections.abc import Iterator
 from typing import Any
 
 import packingsolver.onedimensional as boards
@@ -33,7 +35,7 @@ def _objective(module: Any, costs: list[float]) -> Any:
     return module.Objective.BinPacking if one else module.Objective.VariableSizedBinPacking
 
 
-def lay_out_boards(asked: dict[str, Any]) -> Answer:
+def lay_out_boards(asked: dict[str, Any], seconds: float) -> Answer:
     """Kinds of spaces with how many of each size are in them."""
     builder = boards.InstanceBuilder()
     builder.set_objective(_objective(boards, [space[1] for space in asked["spaces"]]))
@@ -41,7 +43,7 @@ def lay_out_boards(asked: dict[str, Any]) -> Answer:
         builder.add_bin_type(capacity, cost=float(cost), copies=count)
     for size, count in asked["sizes"]:
         builder.add_item_type(size, copies=count)
-    solution = boards.optimize(builder.build(), _parameters(boards, asked["seconds"])).solution
+    solution = boards.optimize(builder.build(), _parameters(boards, seconds)).solution
     if not solution.full():
         return None
     found: list[Any] = []
@@ -54,20 +56,20 @@ def lay_out_boards(asked: dict[str, Any]) -> Answer:
     return found
 
 
-def lay_out_sheets(asked: dict[str, Any]) -> Answer:
-    """Kinds of sheets with their trees of cuts."""
+def lay_out_sheets(asked: dict[str, Any], stages: int, seconds: float) -> Answer:
+    """Kinds of sheets with their trees of cuts, in so many stages (0: any number)."""
     builder = sheets.InstanceBuilder()
     builder.set_objective(_objective(sheets, [area[2] for area in asked["areas"]]))
-    if asked["stages"]:
-        builder.set_number_of_stages(asked["stages"])
+    if stages:
+        builder.set_number_of_stages(stages)
     else:
         builder.set_number_of_stages_unlimited()
     for x, y, cost, count in asked["areas"]:
         builder.add_bin_type(x, y, cost=float(cost), copies=count)
     for x, y, count, free in asked["wanted"]:
         builder.add_item_type(x, y, oriented=not free, copies=count)
-    parameters = _parameters(sheets, asked["seconds"])
-    queue = QUEUE[asked["stages"]]
+    parameters = _parameters(sheets, seconds)
+    queue = QUEUE[stages]
     parameters.not_anytime_tree_search_queue_size = queue
     parameters.not_anytime_sequential_single_knapsack_subproblem_tree_search_queue_size = queue
     parameters.sequential_value_correction_subproblem_tree_search_queue_size = queue
@@ -98,11 +100,23 @@ def _tree(nodes: Any, number: int) -> Any:
     return ["rip" if rip else "crosscut", below] if below else None
 
 
+def answers(asked: dict[str, Any]) -> Iterator[Answer]:
+    """The answers, each as soon as it is there."""
+    end = time.monotonic() + asked["seconds"]
+    if asked["kind"] == "boards":
+        yield lay_out_boards(asked, asked["seconds"])
+        return
+    for stages in asked["stages"]:
+        left = end - time.monotonic()
+        if left > 0:
+            yield lay_out_sheets(asked, stages, left)
+
+
 def main() -> None:
-    """One problem in, one answer out."""
-    asked = json.load(sys.stdin)
-    answer = lay_out_boards(asked) if asked["kind"] == "boards" else lay_out_sheets(asked)
-    json.dump(answer, sys.stdout)
+    """One problem in, its answers out."""
+    for answer in answers(json.load(sys.stdin)):
+        sys.stdout.write(json.dumps(answer) + "\n")
+        sys.stdout.flush()
 
 
 if __name__ == "__main__":

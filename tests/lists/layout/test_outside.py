@@ -40,8 +40,8 @@ def entries(monkeypatch: pytest.MonkeyPatch, file: Path, job: Job, seconds: floa
 def test_trees_of_cuts_become_layouts_that_pass_the_judge(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     """Kinds in order of size: b (0) lies turned beside a (1); sizes in thousandths of a mm, kerf included."""
     answer = [[0, ["crosscut", [[0, 303000, 503000], [1, 403000, 303000]]]]]
-    found = entries(monkeypatch, worker(tmp_path, f"print({json.dumps(json.dumps(answer))})"), SHEETS)
-    assert len(found) == 2  # three stages, and any number of them
+    found = entries(monkeypatch, worker(tmp_path, f"print({json.dumps(json.dumps(answer))})\n" * 2), SHEETS)
+    assert len(found) == 2
     for entry in found:
         layout = Layout(SHEETS, entry.cut_up, 0.0, entry.contender)
         assert not faults_of_layout(layout)
@@ -64,6 +64,14 @@ def test_a_worker_that_runs_over_is_stopped(monkeypatch: pytest.MonkeyPatch, tmp
     found = entries(monkeypatch, worker(tmp_path, "time.sleep(60)"), SHEETS, 1.0)
     assert time.monotonic() - begun < 10
     assert all(entry.cut_up is None and entry.hurried for entry in found)
+
+
+def test_what_a_stopped_worker_has_said_by_then_counts(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    says = 'print("[[0, [1, 1]]]", flush=True)\nprint("[[0,", end="", flush=True)\ntime.sleep(60)'
+    job = BoardJob(WANTED, (Piece("board", 1000, 400, 1),), 3, 5)
+    (entry,) = entries(monkeypatch, worker(tmp_path, says), job, 2.0)
+    assert entry.cut_up is not None
+    assert entry.hurried
 
 
 def test_where_the_library_is_there_it_answers_and_where_not_nothing_is_asked() -> None:

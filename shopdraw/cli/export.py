@@ -6,8 +6,11 @@ findings of its layout ("no room for ..."); these stand in the manifest.
 
 from __future__ import annotations
 
+import multiprocessing
+import os
 import sys
 from collections.abc import Callable, Mapping, Sequence
+from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 from typing import Any
 
@@ -57,6 +60,19 @@ PRODUCERS: Mapping[str, Producer] = {
     "sheets": _sheets, "templates": _templates, "drawing": _drawing, "cnc": _cnc, "lists": _lists
 }
 """What writes each part; a producer imports its writers when it runs, so that one part doesn't wait for another's."""
+ASIDE = ("templates", "cnc", "lists")
+"""Parts that a second process writes while this one makes the sheets, where there are two cores and sheets to make."""
+
+
+def _aside(kinds: Sequence[str]) -> tuple[str, ...]:
+    """The parts that a second process writes: none where there is one core, or nothing else to do meanwhile."""
+    parts = tuple(kind for kind in kinds if kind in ASIDE)
+    return parts if len(parts) < len(kinds) and (os.cpu_count() or 1) > 1 else ()
+
+
+def _written(kind: str, work: Work, place: Path) -> Sequence[Finding]:
+    """One part, written by the second process."""
+    return PRODUCERS[kind](work, place / kind)
 
 
 def export(
@@ -83,13 +99,23 @@ def export(
             raise refused(f"--only: {kind} isn't there yet; expected one of {', '.join(producers)}")
     progress = Progress(len(kinds), sys.stderr)
 
+    aside = _aside(kinds) if producers is PRODUCERS else ()
+
     def fill(place: Path) -> Mapping[str, Any]:
-        layout: list[Finding] = []
         for kind in kinds:
-            progress.begins(kind)
             (place / kind).mkdir()
-            layout += producers[kind](work, place / kind)
-            progress.ends()
+        found: dict[str, Sequence[Finding]] = {}
+        with ProcessPoolExecutor(1, multiprocessing.get_context("spawn")) as second:
+            waiting = {kind: second.submit(_written, kind, work, place) for kind in aside}
+            for kind in kinds:
+                progress.begins(kind)
+                if kind not in waiting:
+                    found[kind] = producers[kind](work, place / kind)
+                    progress.ends()
+            for kind, part in waiting.items():
+                found[kind] = part.result()
+                progress.ends()
+        layout = [finding for kind in kinds for finding in found[kind]]
         return {
             "piece": work.piece.design.piece.title,
             "must_fix": [finding_facts(finding) for finding in work.must_fix],

@@ -72,7 +72,14 @@ def reached_by(
         job: the cutters.
     """
     thickness = board.thickness
-    sweeps = [_sweep(face, each, outline, thickness) for face, each in sunk]
+    own_cutters = {each: pocket_cutter(each, outline, tuple(job)) for _, each in sunk}
+    cutters = [
+        least_of([own_cutters[other] for side, other in sunk if side is face and other.depth == each.depth])
+        for face, each in sunk
+    ]
+    sweeps = [
+        _sweep(face, each, cutter, outline, thickness) for (face, each), cutter in zip(sunk, cutters, strict=True)
+    ]
     free = _free(outline)
     edge = through_cutter(outline, tuple(job))
     sweeps += [Sweep(paths, edge.diameter / 2 if edge else 0.0, -thickness, 0.0) for paths in free]
@@ -81,8 +88,8 @@ def reached_by(
     own, edges = left[: len(sunk)], left[len(sunk) :]
     corners = Left(sum(each.places for each in edges), sum(each.volume for each in edges))
     wood = [
-        CornerWood(_ids(board, each.cuts), CHISEL, one.places, name_of(made_with(each)), one.volume)
-        for (_, each), one in zip(sunk, own, strict=True)
+        CornerWood(_ids(board, each.cuts), CHISEL, one.places, name_of(cutter), one.volume)
+        for (_, each), one, cutter in zip(sunk, own, cutters, strict=True)
         if one.places
     ]
     if corners.places:
@@ -94,9 +101,29 @@ def reached_by(
     return Reached(own, edge, corners, tuple(wood))
 
 
-def made_with(sunk: Sunk) -> Cutter | None:
-    """The cutter that finishes a pocket; where its rounded corners are too tight for any, the one that fits."""
-    return sunk.finishing or sunk.cutter
+@lru_cache(maxsize=4096)
+def pocket_cutter(sunk: Sunk, outline: Region, job: tuple[Cutter, ...]) -> Cutter | None:
+    """The largest cutter for a pocket that leaves corners only; None where none fits its width.
+
+    Where its rounded corners are too tight for any, the largest that fits its width.
+    """
+    most = sunk.finishing or sunk.cutter
+    if most is None:
+        return None
+    own = [c for c in straight(job) if c.diameter <= most.diameter + 1e-9 and (c.plunge or any(sunk.opens))]
+    paths = _carried(sunk, outline)
+
+    def share(cutter: Cutter) -> float:
+        return unreached_mm2(paths, cutter.diameter / 2) / (cutter.diameter / 2) ** 2
+
+    least = share(own[0]) * _SAME + 1e-3
+    return next((cutter for cutter in reversed(own) if share(cutter) <= least), own[0])
+
+
+def least_of(cutters: Sequence[Cutter | None]) -> Cutter | None:
+    """The cutter of a layer: the least that one of its pockets needs; None where one of them takes none."""
+    fitting = [cutter for cutter in cutters if cutter is not None]
+    return min(fitting, key=lambda one: (one.diameter, one.id)) if len(fitting) == len(cutters) else None
 
 
 def name_of(cutter: Cutter | None) -> str:
@@ -151,13 +178,17 @@ def _free(outline: Region) -> tuple[Region, ...]:
     return (difference(region(waste), region(outer)), *openings)
 
 
-def _sweep(face: Face, sunk: Sunk, outline: Region, thickness: float) -> Sweep:
-    cutter = made_with(sunk)
+def _sweep(face: Face, sunk: Sunk, cutter: Cutter | None, outline: Region, thickness: float) -> Sweep:
     radius = cutter.diameter / 2 if cutter else 0.0
+    low, high = (-sunk.depth, 0.0) if face is Face.FACE else (-thickness, sunk.depth - thickness)
+    return Sweep(_carried(sunk, outline), radius, low, high)
+
+
+def _carried(sunk: Sunk, outline: Region) -> Region:
+    """A pocket with its open sides run out, as its file has it."""
     outer, *islands = sunk.paths
     carried, _ = run_out(outer, sunk.opens, run_radius(sunk) + RUN_OUT_MM, outline)
-    low, high = (-sunk.depth, 0.0) if face is Face.FACE else (-thickness, sunk.depth - thickness)
-    return Sweep((carried, *islands), radius, low, high)
+    return (carried, *islands)
 
 
 def run_radius(sunk: Sunk) -> float:

@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from shopdraw.cnc.advice import round_of
-from shopdraw.cnc.corner import CHISEL, made_with, name_of, run_radius
+from shopdraw.cnc.corner import CHISEL, least_of, name_of, pocket_cutter, run_radius
 from shopdraw.cnc.cutter import RUN_OUT_MM, Cutter, is_drilled, vee_for
 from shopdraw.cnc.flat import INSIDE, THROUGH, Circle, FlatPart, Operation, Unit
 from shopdraw.cnc.free_place import Ground
@@ -211,9 +211,7 @@ class Maker:
     def _layer_uses(self, operations: Sequence[Operation], sunk: Sequence[Sunk]) -> list[LayerUse]:
         indices = sorted({i for each in sunk for i in each.cuts})
         purposes = dict.fromkeys(self._purpose(i) for i in indices)
-        cutters = [made_with(each) for each in sunk]
-        least = min((c.diameter for c in cutters if c is not None), default=None)
-        named = next((c.id for c in cutters if c is not None and c.diameter == least), "none fits")
+        named = name_of(least_of([pocket_cutter(each, self._outline, self._job) for each in sunk]))
         rounded = sorted({round(each.radius, 3) for each in sunk if each.radius is not None})
         words = [f"round, R {self._sizes.words(radius, self._sizes.thickness)}" for radius in rounded]
         sharp = sum(self._sunk[each].places for each in sunk)

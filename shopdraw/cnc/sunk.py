@@ -54,13 +54,15 @@ def sunk_from(
         cutters: of the job.
     """
     own = [pocket for pocket in pockets if pocket.face is face and not pocket.through]
+    # openings stay inside a pocket: they are air there, and nothing that a cutter must go round
+    board = tuple(path for path in outline if signed_area(path) > 0)
     found: list[Sunk] = []
     for depth in sorted(distinct(pocket.depth for pocket in own)):
         alike = [pocket for pocket in own if abs(pocket.depth - depth) <= SAME_DEPTH_MM]
         joined: Region = ()
         for pocket in alike:
             joined = union(joined, pocket.region)
-        found.extend(_sunk(depth, group, alike, outline, cutters) for group in apart(intersection(joined, outline)))
+        found.extend(_sunk(depth, group, alike, outline, cutters) for group in apart(intersection(joined, board)))
     return tuple(found)
 
 

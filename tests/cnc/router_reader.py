@@ -53,7 +53,13 @@ def read(folder: Path, data: bytes) -> list[tuple[str, shapely.Geometry, str | N
     info, _, shapes, fields = pyogrio.raw.read(folder / "part.dxf", CLOSED_LINE_AS_POLYGON="YES", ENCODING="UTF-8")
     names = list(info["fields"])
     layers, texts = fields[names.index("Layer")], fields[names.index("Text")]
-    return [(layer, shapely.from_wkb(s), t) for layer, s, t in zip(layers, shapes, texts, strict=True)]
+    return [(layer, _area(shapely.from_wkb(s), layer), t) for layer, s, t in zip(layers, shapes, texts, strict=True)]
+
+
+def _area(shape: shapely.Geometry, layer: str) -> shapely.Geometry:
+    """GDAL gives a circle as a line that ends where it starts."""
+    closed = shape.geom_type == "LineString" and shape.is_ring and layer != "NOTE"
+    return Polygon(shape) if closed else shape
 
 
 def on(found: list[tuple[str, shapely.Geometry, str | None]], layer: str) -> shapely.Geometry:

@@ -9,15 +9,20 @@ from shopdraw.cli.work import Work
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import cut_list
 from shopdraw.sheet.part_sheet import NoRoomForPart
+from shopdraw.sheet.picture import pictures
 from shopdraw.sheet.set import Set, sheet_set
 from shopdraw.sheet.set_pages import NoRoomForSet
 from shopdraw.trade.table import NotInTable
 from shopdraw.wood.finding import Finding
 from shopdraw.write.dxf import write_dxf
 from shopdraw.write.pdf import write_pdf
+from shopdraw.write.png import write_png
+from shopdraw.write.svg import write_svg
 
 VERSIONS = (("R2010", ""), ("R12", "-r12"))
 """A newer version and the old one that every control reads, with what their files' names end in."""
+PARTS = "part."
+"""Cells of part sheets: these aren't written as pictures."""
 
 _last: list[tuple[Work, Set]] = []
 """The set that was made last: sheets and drawing are often asked for together."""
@@ -37,7 +42,7 @@ def write_sheets(work: Work, folder: Path) -> tuple[Finding, ...]:
 
 
 def write_drawing(work: Work, folder: Path) -> tuple[Finding, ...]:
-    """Writes `<stem>-drawing-<unit>.dxf` and the same as R12, from the same sheets as the PDF.
+    """Writes `<stem>-drawing-<unit>.dxf` and the same as R12, and each view as SVG and PNG, from the PDF's own sheets.
 
     Returns:
         What found no room.
@@ -48,6 +53,11 @@ def write_drawing(work: Work, folder: Path) -> tuple[Finding, ...]:
     unit = "in" if work.piece.design.piece.units == "inch" else "mm"
     for version, ending in VERSIONS:
         write_dxf(made.sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, version)
+    for view in pictures(made.sheets):
+        if not view.key.startswith(PARTS):
+            name = f"{work.stem}-{view.key.replace('.', '-')}"
+            write_svg(view, made.sheets.style, folder / f"{name}.svg")
+            write_png(view, made.sheets.style, folder / f"{name}.png")
     return made.findings
 
 
@@ -61,7 +71,7 @@ def set_of(work: Work) -> Set:
         design, assembly = work.piece.design, work.assembly
         buy = materials(assembly, design)
         try:
-            made = sheet_set(design, assembly, work.findings, cut_list(assembly, design), (buy,))
+            made = sheet_set(design, assembly, work.findings, cut_list(assembly, design), (buy,), work.shop.shop)
         except (NotInTable, NoRoomForSet, NoRoomForPart) as error:
             raise refused(f"drawing.paper: {error}") from error
         _last[:] = [(work, made)]

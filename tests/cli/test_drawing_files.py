@@ -29,7 +29,7 @@ def test_the_sheets_are_one_pdf_of_exact_pages(package):
 
 
 def test_case_02_the_drawing_says_its_unit_in_its_name_and_in_its_header(package):
-    names = sorted(path.name for path in (package / "drawing").iterdir())
+    names = sorted(path.name for path in (package / "drawing").glob("*.dxf"))
     assert names == ["harbour-office-desk-drawing-in-r12.dxf", "harbour-office-desk-drawing-in.dxf"]
     newer = ezdxf.readfile(package / "drawing" / names[1])
     assert newer.dxfversion == "AC1024"
@@ -66,3 +66,9 @@ def test_a_paper_that_nobody_knows_is_refused_with_the_nearest(tmp_path):
     assert "A11" in str(refusal.value)
     assert "A1" in str(refusal.value)
     assert not (tmp_path / "out").exists()
+
+
+def test_each_view_and_picture_is_there_for_a_book_or_a_class(package):
+    for ending in ("svg", "png"):
+        names = {path.stem.removeprefix("harbour-office-desk-") for path in (package / "drawing").glob(f"*.{ending}")}
+        assert {"front", "side", "plan", "section-A", "detail-d1", "isometric", "exploded"} <= names

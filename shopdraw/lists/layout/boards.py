@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import time
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -44,16 +45,18 @@ class BoardTask:
 
 
 def board_task(job: BoardJob, bundles: Sequence[Bundle]) -> BoardTask:
-    """The job in whole numbers: a kerf added to each part and once to each clear stretch."""
+    """The job in whole numbers, the largest units that all sizes are made of; a kerf to each part and each stretch."""
     ordered: dict[float, list[Bundle]] = {}
     for group in by_size(bundles):
         ordered.setdefault(round(group[0].length, 6), []).extend(group)
     groups = list(ordered.values())
     stretches = [(piece, *span) for piece in job.stock if piece.count != 0 for span in spaces_of(piece, job)]
     unit = cost_unit([piece.cost for piece, _, _ in stretches])
-    sizes = [up(group[0].length + job.kerf, BOARD_UNIT) for group in groups]
+    fine = [up(group[0].length + job.kerf, BOARD_UNIT) for group in groups]
+    common = math.gcd(*fine)
+    sizes = [size // common for size in fine]
     spaces = [
-        Space(down(end - start + job.kerf, BOARD_UNIT), _whole(piece.cost / unit), piece.count)
+        Space(down(end - start + job.kerf, BOARD_UNIT) // common, _whole(piece.cost / unit), piece.count)
         for piece, start, end in stretches
     ]
     lengths = Lengths(tuple(sizes), tuple(len(group) for group in groups), tuple(spaces))

@@ -8,6 +8,7 @@ from shopdraw.check.assembly_order import assembly_findings
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.fit import fit_findings
 from shopdraw.check.movement import movement_findings
+from shopdraw.check.revision import revision_findings
 from shopdraw.check.seasons import seasons
 from shopdraw.check.silence import silenced
 from shopdraw.check.slant import slant_findings
@@ -41,6 +42,7 @@ def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -
         *support_findings(subject),
         *web_findings(subject),
         *assembly_findings(assembly),
+        *revision_findings(design, assembly),
         *more,
     ]
     return tuple(sorted(silenced(subject, found), key=lambda finding: _WORST_FIRST[finding.severity]))

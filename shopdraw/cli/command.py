@@ -87,6 +87,12 @@ def parser() -> argparse.ArgumentParser:
         help=f"only these parts of the package: {', '.join(KINDS_OF_OUTPUT)}",
     )
     export.add_argument("--board", nargs="+", action="extend", metavar="LABEL", help="only these boards")
+
+    freeze = verbs.add_parser("freeze", help="keep a revision in the piece file, so that later changes can be told")
+    freeze.add_argument("file", metavar="FILE", help="piece file")
+    freeze.add_argument("name", metavar="NAME", help="of the revision: A, B, ...")
+    freeze.add_argument("--cut", nargs="+", action="extend", metavar="LABEL", default=[], help="boards already cut")
+    freeze.add_argument("--date", metavar="DATE", default="", help="as it is to read")
     for verb in (check, facts, export):
         verb.add_argument("--shop", metavar="FILE", help="shop file; else the one that the piece names, else your own")
     return top
@@ -182,6 +188,12 @@ def _export(words: argparse.Namespace) -> int:
     return export(words.file, words.folder, tuple(kind for kind in KINDS_OF_OUTPUT if kind in chosen), shop=words.shop)
 
 
+def _freeze(words: argparse.Namespace) -> int:
+    from shopdraw.cli.freeze import freeze
+
+    return freeze(words.file, words.name, words.cut, words.date)
+
+
 _VERBS: dict[str | None, Callable[[argparse.Namespace], int]] = {
     None: _open,
     "edit": _open,
@@ -189,4 +201,5 @@ _VERBS: dict[str | None, Callable[[argparse.Namespace], int]] = {
     "check": _check,
     "facts": _facts,
     "export": _export,
+    "freeze": _freeze,
 }

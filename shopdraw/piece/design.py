@@ -270,6 +270,15 @@ class SilenceTable(Table):
     reason: str
 
 
+class RevisionTable(Table):
+    """[revision.ID]: what a revision froze, and what had been cut by then."""
+
+    date: str = ""
+    note: str = ""
+    boards: tuple[str, ...] = Field((), description="one line a board: id, label, sizes, fingerprint; written by freezing")
+    cut: tuple[str, ...] = Field((), description="boards already cut, by id or label")
+
+
 class BoardTable(Table):
     """[board.ID]: one board's own stock, grain words, note."""
 
@@ -300,3 +309,4 @@ class Design(Table):
     board: dict[str, BoardTable] = Field(default_factory=dict)
     note: dict[str, NoteTable] = Field(default_factory=dict)
     silence: dict[str, SilenceTable] = Field(default_factory=dict)
+    revision: dict[str, RevisionTable] = Field(default_factory=dict, description="frozen ones, the last one last")

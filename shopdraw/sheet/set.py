@@ -16,6 +16,7 @@ from shopdraw.sheet.leaf import leaf_sheets
 from shopdraw.sheet.list_sheet import count_list_sheets, list_sheets
 from shopdraw.sheet.manner import Manner, larger_papers, manner_of, title_fields
 from shopdraw.sheet.part_sheet import NoRoomForPart, count_part_sheets, part_sheets
+from shopdraw.sheet.revision_mark import marked_title, revised, revision_table, with_mark
 from shopdraw.sheet.schedules import assembly_leaves, hardware, machine_leaves
 from shopdraw.sheet.set_pages import Drawn, drawn_pages
 from shopdraw.wood.assembly import Assembly
@@ -70,7 +71,8 @@ def sheet_set(
     sign = manner.writing.decimal_sign
     machines = machine_leaves(assembly, manner, workshop or Shop())
     order = assembly_leaves(assembly, manner)
-    materials = (*materials, *hardware(assembly, manner))
+    revision = revised(design, assembly)
+    materials = (*materials, *hardware(assembly, manner), *revision_table(revision))
     lists = count_list_sheets(cut_list, materials, manner.size, manner.look, sign)
     covers = 1
     for _ in range(MOST_COVERS):
@@ -98,14 +100,15 @@ def sheet_set(
         tables = list_sheets(cut_list, materials, manner.size, fields, manner.look, after, count, sign)
         steps = leaf_sheets(order, manner, fields, after + len(tables), count)
         inner: list[Sheet] = [*drawings, *made, *schedules, *tables, *steps]
-        titles = [("1", "Cover"), *((sheet.number, sheet.title) for sheet in inner)]
+        titles = [("1", "Cover"), *((sheet.number, marked_title(sheet, revision)) for sheet in inner)]
         every = [placed.drawing for sheet in drawings for placed in sheet.placed]
         front = cover_sheets(assembly, findings, titles, every, manner, fields, count)
         if len(front) == covers:
             break
         covers = len(front)
     piece = design.piece
-    whole = SheetSet(piece.title, piece.drawn_by, f"Working drawings, {piece.kind}", manner.style, (*front, *inner))
+    marked = tuple(with_mark(sheet, revision, manner.look) for sheet in (*front, *inner))
+    whole = SheetSet(piece.title, piece.drawn_by, f"Working drawings, {piece.kind}", manner.style, marked)
     return Set(whole, tuple(layout_findings(drawn)), drawn)
 
 

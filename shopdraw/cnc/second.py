@@ -84,6 +84,8 @@ def second_settings(board: Board, others: Sequence[int], sizes: Sizes) -> tuple[
         others: indices of those cuts.
         sizes: how sizes are written.
     """
+    if not others:
+        return ()
     shape = board.shape
     made = [cut for index, cut in enumerate(shape.cuts) if index not in others]
     before = volume_mm3(replace(shape, cuts=tuple(made)))

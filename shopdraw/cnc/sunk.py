@@ -59,10 +59,11 @@ def sunk_from(
     found: list[Sunk] = []
     for depth in sorted(distinct(pocket.depth for pocket in own)):
         alike = [pocket for pocket in own if abs(pocket.depth - depth) <= SAME_DEPTH_MM]
-        joined: Region = ()
-        for pocket in alike:
-            joined = union(joined, pocket.region)
-        found.extend(_sunk(depth, group, alike, outline, cutters) for group in apart(intersection(joined, board)))
+        for near in _touching(alike):
+            joined: Region = ()
+            for pocket in near:
+                joined = union(joined, pocket.region)
+            found.extend(_sunk(depth, group, near, outline, cutters) for group in apart(intersection(joined, board)))
     return tuple(found)
 
 
@@ -89,6 +90,34 @@ def _sunk(
         radius=radius,
         cutter=largest_for(width, able),
         finishing=largest_for(width, able, radius),
+    )
+
+
+def _touching(pockets: Sequence[Pocket]) -> list[list[Pocket]]:
+    """Pockets in groups whose boxes meet, in order of the first of each; those of two groups can't touch."""
+    groups: list[list[Pocket]] = []
+    for pocket in pockets:
+        box = _box_of(pocket)
+        meeting = [group for group in groups if any(_meet(box, _box_of(other)) for other in group)]
+        rest = [group for group in groups if group not in meeting]
+        joined = [*(one for group in meeting for one in group), pocket]
+        at = groups.index(meeting[0]) if meeting else len(groups)
+        groups = [*rest[:at], joined, *rest[at:]]
+    return groups
+
+
+_Box = tuple[float, float, float, float]
+
+
+def _box_of(pocket: Pocket) -> _Box:
+    boxes = [bounds(path) for path in pocket.region]
+    return min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes)
+
+
+def _meet(one: _Box, two: _Box) -> bool:
+    near = 1e-3
+    return (
+        one[0] <= two[2] + near and two[0] <= one[2] + near and one[1] <= two[3] + near and two[1] <= one[3] + near
     )
 
 

@@ -61,24 +61,29 @@ def left_behind(sweeps: Sequence[Sweep], wood: Region) -> tuple[Left, ...]:
         wood: the blank.
     """
     blank = _shape(wood)
-    wanted = [_shape(sweep.paths) for sweep in sweeps]
     reached = [_reached(sweep.paths, sweep.radius) for sweep in sweeps]
-    levels = sorted({level for sweep in sweeps for level in (sweep.low, sweep.high)})
+    missed = {i: _missed(sweep.paths, sweep.radius).intersection(blank) for i, sweep in enumerate(sweeps)}
+    missed = {i: shape for i, shape in missed.items() if _pieces(shape)}
+    levels = sorted({level for sweep in sweeps for level in (sweep.low, sweep.high)}) if missed else []
     places, volumes = [0] * len(sweeps), [0.0] * len(sweeps)
     for low, high in pairwise(levels):
         here = [i for i, sweep in enumerate(sweeps) if sweep.low < (low + high) / 2 < sweep.high]
-        gone = shapely.union_all([reached[i] for i in here])
+        counted: BaseGeometry = Polygon()
         for i in here:
-            pieces = _pieces(wanted[i].difference(gone).intersection(blank))
+            if i not in missed:
+                continue
+            near = [reached[j] for j in here if j != i and reached[j].intersects(missed[i])]
+            left = missed[i].difference(shapely.union_all([counted, *near]))
+            pieces = _pieces(left)
             places[i] = max(places[i], len(pieces))
             volumes[i] += sum(pieces) * (high - low)
-            gone = gone.union(wanted[i])
+            counted = counted.union(left)
     return tuple(Left(count, volume) for count, volume in zip(places, volumes, strict=True))
 
 
 def unreached_mm2(paths: Region, radius: float) -> float:
     """Area of a region that a disc kept inside it can't reach, mm²."""
-    return sum(_pieces(_shape(paths).difference(_reached(paths, radius))))
+    return sum(_pieces(_missed(paths, radius)))
 
 
 def _pieces(shape: BaseGeometry) -> list[float]:
@@ -91,6 +96,11 @@ def _shape(paths: Region) -> BaseGeometry:
     for path in paths:
         shape = shape.symmetric_difference(Polygon(flattened(path, _CHORD_MM)))
     return shape
+
+
+@lru_cache(maxsize=4096)
+def _missed(paths: Region, radius: float) -> BaseGeometry:
+    return _shape(paths).difference(_reached(paths, radius))
 
 
 @lru_cache(maxsize=4096)

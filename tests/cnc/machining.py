@@ -5,6 +5,7 @@ GDAL reads the files, Clipper2 (in manifold3d) sweeps the discs: neither has a p
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from itertools import pairwise
 from pathlib import Path
 
@@ -14,6 +15,7 @@ from manifold3d import CrossSection, FillRule, JoinType
 
 from shopdraw.cnc.cutter import Cutter
 from shopdraw.cnc.part import RouterPart
+from shopdraw.cnc.setting import Setting
 from shopdraw.wood.board import Face
 from tests.cnc.router_reader import read, written
 
@@ -37,42 +39,14 @@ def swept(shape: CrossSection, radius: float) -> CrossSection:
     return shape.offset(-r, JoinType.Round, circular_segments=128).offset(r, JoinType.Round, circular_segments=128)
 
 
+Taken = tuple[float, float, CrossSection]
+
+
 def wood_left(made: RouterPart, job: tuple[Cutter, ...], folder: Path) -> float:
     """Volume of the wood that the files of a part leave of its blank's box, cut by the cutters that the sheet names."""
     board = made.part.first
-    unit = 25.4 if made.unit.value == "in" else 1.0
     radius = {cutter.id: cutter.diameter / 2 for cutter in job}
-    taken: list[tuple[float, float, CrossSection]] = []
-    for setting in made.settings:
-        found = read(folder, written(setting.flat))
-        flip = setting.face is Face.BACK
-
-        def upright(shape: shapely.Geometry, flip: bool = flip) -> shapely.Geometry:
-            down = [unit, 0, 0, -unit, 0, board.width] if flip else [unit, 0, 0, unit, 0, 0]
-            return shapely.affinity.affine_transform(shape, down)
-
-        for layer in setting.layers:
-            shapes = [upright(shape) for name, shape, _ in found if name == layer.name]
-            verb = layer.name.split("_")[0]
-            if verb in ("MARK", "VEE"):
-                continue
-            if layer.name == "THROUGH_ALL":
-                (outline,) = shapes
-                x0, y0, x1, y1 = outline.bounds
-                waste = shapely.box(x0 - WASTE_MM, y0 - WASTE_MM, x1 + WASTE_MM, y1 + WASTE_MM).difference(outline)
-                taken.append((-board.thickness, 0.0, swept(section(waste), radius[layer.cutter])))
-                continue
-            whole = layer.name.endswith("_ALL")
-            low, high = (-layer.depth, 0.0) if not flip else (-board.thickness, layer.depth - board.thickness)
-            if whole:
-                low, high = -board.thickness, 0.0
-            area: shapely.Geometry = shapely.Polygon()
-            for shape in shapes:
-                area = area.symmetric_difference(shape)
-            if verb == "HOLE":
-                taken.append((low, high, section(area)))
-            elif layer.cutter in radius:
-                taken.append((low, high, swept(section(area), radius[layer.cutter])))
+    taken = [one for setting in made.settings for one in _taken(made, setting, radius, folder)]
     blank = section(shapely.box(0.0, 0.0, board.length, board.width))
     levels = sorted({-board.thickness, 0.0, *(level for low, high, _ in taken for level in (low, high))})
     total = 0.0
@@ -83,3 +57,28 @@ def wood_left(made: RouterPart, job: tuple[Cutter, ...], folder: Path) -> float:
                 here = here - gone
         total += here.area() * (high - low)
     return total
+
+
+def _taken(made: RouterPart, setting: Setting, radius: dict[str, float], folder: Path) -> Iterator[Taken]:
+    """What each layer of a file takes away, between two levels."""
+    board = made.part.first
+    unit = 25.4 if made.unit.value == "in" else 1.0
+    flip = setting.face is Face.BACK
+    upright = [unit, 0, 0, -unit, 0, board.width] if flip else [unit, 0, 0, unit, 0, 0]
+    found = read(folder, written(setting.flat))
+    for layer in setting.layers:
+        verb = layer.name.split("_")[0]
+        area: shapely.Geometry = shapely.Polygon()
+        for name, shape, _ in found:
+            if name == layer.name:
+                area = area.symmetric_difference(shapely.affinity.affine_transform(shape, upright))
+        low, high = (-board.thickness, layer.depth - board.thickness) if flip else (-layer.depth, 0.0)
+        if layer.name.endswith("_ALL"):
+            low, high = -board.thickness, 0.0
+        if verb == "THROUGH":
+            x0, y0, x1, y1 = area.bounds
+            area = shapely.box(x0 - WASTE_MM, y0 - WASTE_MM, x1 + WASTE_MM, y1 + WASTE_MM).difference(area)
+        if verb == "HOLE":
+            yield low, high, section(area)
+        elif verb in ("THROUGH", "INSIDE", "SINK") and layer.cutter in radius:
+            yield low, high, swept(section(area), radius[layer.cutter])

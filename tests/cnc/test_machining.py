@@ -1,4 +1,4 @@
-"""What cutters of the size that the sheet names leave is the board, the named corner wood and the second settings' wood.
+"""What cutters of the sheet's sizes leave is the board, the named corner wood and the second settings' wood.
 
 The judge shares nothing with the files' maker: GDAL reads, Clipper2 sweeps the discs, slabs weigh the board.
 """

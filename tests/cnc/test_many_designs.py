@@ -65,7 +65,7 @@ def by_tags(made: RouterPart, setting: Setting, entities: list[Entity]) -> None:
     assert all(layers[layer.name] == layer.count for layer in setting.layers)
     for e in entities:
         assert float(e.get(30) or 0) == float(e.get(38) or 0) == float(e.get(39) or 0) == 0.0
-        if e.get(8) in ("NOTE",):
+        if e.get(8) == "NOTE":
             assert e.kind in ("LINE", "ARC", "TEXT")
             continue
         assert e.kind in CUT_KINDS, "removing notes and stock leaves only cuts"

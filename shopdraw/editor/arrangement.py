@@ -11,8 +11,11 @@ from dataclasses import dataclass
 from shopdraw.piece.design import Design
 from shopdraw.shape.path import Point
 from shopdraw.view.direction import FRONT, PLAN, RIGHT_SIDE, Direction
+from shopdraw.view.section import Plane
 from shopdraw.wood.assembly import Assembly
 
+SECTION = "section"
+"""The id of the section through the middle."""
 DIRECTIONS: dict[str, Direction] = {"front": FRONT, "side": RIGHT_SIDE, "plan": PLAN}
 """The views of the canvas, by the ids that dimensions and sheets know them by."""
 
@@ -49,22 +52,32 @@ def third_angle(design: Design) -> bool:
     return style == "asme"
 
 
-def arrange(assembly: Assembly, *, third: bool, gap: float) -> dict[str, Standing]:
+def arrange(assembly: Assembly, *, third: bool, gap: float, section: bool = False) -> dict[str, Standing]:
     """The front view, the side view beside it and the plan over or under it.
 
     Args:
         assembly: the piece.
         third: third-angle (side at the right, plan above) or first-angle (side at the left, plan below).
         gap: between the views, mm; room for dimensions and for what swings out in front.
+        section: whether the section through the middle stands beyond the side view.
     """
     width, depth, height = assembly.width, assembly.depth, assembly.height
     side_x = width + gap if third else -gap - depth
     plan_y = height + gap if third else -gap - depth
-    return {
+    found = {
         "front": Standing("front", (0.0, 0.0), (0.0, 0.0, width, height)),
         "side": Standing("side", (side_x, 0.0), (side_x, 0.0, side_x + depth, height)),
         "plan": Standing("plan", (0.0, plan_y), (0.0, plan_y, width, plan_y + depth)),
     }
+    if section:
+        x = side_x + (depth + gap if third else -gap - depth)
+        found[SECTION] = Standing(SECTION, (x, 0.0), (x, 0.0, x + depth, height))
+    return found
+
+
+def middle_plane(assembly: Assembly) -> Plane:
+    """The plane of the section: upright, from front to back, through the middle of the case, seen from the right."""
+    return Plane(RIGHT_SIDE, (assembly.width / 2, 0.0, 0.0))
 
 
 def whole_box(standings: dict[str, Standing]) -> tuple[float, float, float, float]:

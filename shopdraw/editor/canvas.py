@@ -165,7 +165,7 @@ class Canvas(Easel):
 
     def scaled_reach(self) -> float:
         """How many mm the pointer's reach is."""
-        return 7.0 / self.sight.zoom
+        return 5.0 / self.sight.zoom
 
     # Pointing and picking
 

@@ -51,6 +51,8 @@ COMMANDS: tuple[Command, ...] = (
     Command("close", "Close", "File", "Quit", "Close the window.", after=True),
     Command("undo", "Undo", "Change", "Undo", "Take the last change back.", bar=True),
     Command("redo", "Redo", "Change", "Redo", "Do it again.", bar=True),
+    Command("more_drawers", "One more drawer", "Change", "Ctrl+Shift+D", "Add a drawer below the others.", after=True),
+    Command("fewer_drawers", "One drawer fewer", "Change", "", "Take the lowest drawer out."),
     Command(
         "keep_variant",
         "Keep as a variant…",
@@ -70,6 +72,7 @@ COMMANDS: tuple[Command, ...] = (
     Command("dados", "Dados", "Show", "", "Show where dados, grooves and rabbets run.", turns=True, bar=True),
     Command("swing", "Lid swing", "Show", "", "Show the open lid and its way.", turns=True, bar=True),
     Command("travel", "Drawers drawn out", "Show", "", "Show drawers and supports drawn out.", turns=True, bar=True),
+    Command("section", "Section", "Show", "", "Show the piece cut through its middle.", turns=True, bar=True),
     Command(
         "picture",
         "Picture",

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import os
 import re
+from pathlib import Path
 
 from PySide6.QtCore import QObject, QUrl
 from PySide6.QtGui import QAction, QDesktopServices
@@ -10,9 +12,10 @@ from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QPushButton, QWidget
 
 from shopdraw.drawing.sheet import SheetSet
-from shopdraw.editor.ask import Kind, Question
+from shopdraw.editor.ask import PHOTOS, Kind, Question
 from shopdraw.editor.compare_window import CompareWindow
 from shopdraw.editor.exporting import Exporting
+from shopdraw.editor.figure import named_sizes
 from shopdraw.editor.filing import Filing
 from shopdraw.editor.help_window import HelpWindow
 from shopdraw.editor.look import Colours
@@ -20,6 +23,7 @@ from shopdraw.editor.picture import PictureWindow
 from shopdraw.editor.printing import Choose, choose_printer, print_pages, printer_for
 from shopdraw.editor.sheets_panel import SheetWindow
 from shopdraw.editor.state import State
+from shopdraw.editor.tracing import TraceWindow, load_picture
 from shopdraw.editor.work_page import WorkPage
 
 
@@ -159,6 +163,23 @@ class Doing(QObject):
         if name and not self._work.piece.keep_variant(name):
             self._work.said.emit(self.tr("Nothing differs from the saved file, so there is nothing to keep."))
 
+    def trace(self) -> None:
+        """Lays a photo behind a view."""
+        piece, assembly, shown = self._work.piece, self._work.piece.state.assembly, self._work.canvas.scene.shown
+        if assembly is None or shown is None:
+            return
+        named = self._filing.ask(self._window, Question(Kind.OPEN, self.tr("Choose a photo"), files=PHOTOS))
+        if not named:
+            return
+        picture = load_picture(Path(named))
+        if picture.isNull():
+            self._work.said.emit(self.tr("{name} can't be read as a picture.").format(name=Path(named).name))
+            return
+        file = _beside(Path(named), piece.path.parent if piece.path else None)
+        window = TraceWindow(file, picture, shown.unit, named_sizes(assembly), self._work.canvas.colours)
+        window.laid.connect(lambda settings: piece.set_values(settings, self.tr("Photo")))
+        self._keep(window)
+
     def help(self) -> None:
         """Opens the help page."""
         self._keep(HelpWindow(self._actions))
@@ -197,6 +218,16 @@ class Doing(QObject):
 def _pages(printer: QPrinter, count: int) -> range:
     first, last = printer.fromPage(), printer.toPage()
     return range(max(first, 1) - 1, min(last, count) if last else count)
+
+
+def _beside(file: Path, folder: Path | None) -> str:
+    """A path as the piece file keeps it: relative to its own folder where that is possible."""
+    if folder is None:
+        return str(file)
+    try:
+        return Path(os.path.relpath(file.resolve(), folder.resolve())).as_posix()
+    except ValueError:  # another drive
+        return str(file)
 
 
 def _stem(state: State) -> str:

@@ -16,7 +16,7 @@ from shopdraw.editor.arrangement import Standing, whole_box
 from shopdraw.editor.figure import placed
 from shopdraw.editor.handle import Handle
 from shopdraw.editor.look import LIGHT, Colours
-from shopdraw.editor.painting import Batch, batch, paint, text_path
+from shopdraw.editor.painting import Batch, batch, paint, text_path, text_rect
 from shopdraw.editor.scene import Layers, Scene
 from shopdraw.editor.sight import Sight, fitted
 from shopdraw.shape.path import Point
@@ -27,6 +27,10 @@ ROOM = (150.0, 66.0, 92.0, 84.0)
 """Kept free round the views when they are fitted: left, top, right, bottom, pixels."""
 SHEET_ROOM = (132.0, 50.0, 74.0, 62.0)
 """From the views to the edge of the sheet that they lie on, pixels."""
+
+
+TOLD = ("dados", "overlay")
+"""Layers that are laid over the drawing to be seen: they stand out from its own faint lines."""
 
 
 class Easel(QWidget):
@@ -250,18 +254,27 @@ class Easel(QWidget):
             ("overlay", bool(self.layers.overlay)),
         ):
             if wanted:
-                self._paint_marks(painter, (layer, view), self.scene.over.get(layer, {}).get(view, ()))
+                self._paint_marks(
+                    painter, (layer, view), self.scene.over.get(layer, {}).get(view, ()), told=layer in TOLD
+                )
         painter.restore()
 
     def _paint_marks(
-        self, painter: QPainter, key: tuple[str, str], marks: tuple[Mark, ...], *, without_hidden: bool = False
+        self,
+        painter: QPainter,
+        key: tuple[str, str],
+        marks: tuple[Mark, ...],
+        *,
+        without_hidden: bool = False,
+        told: bool = False,
     ) -> None:
         made = self._batches.get(key)
         if made is None:
             if without_hidden:
                 marks = tuple(mark for mark in marks if getattr(mark, "meaning", None) is not Meaning.HIDDEN)
             made = self._batches[key] = batch(marks, self._scale)
-        paint(painter, made, self.colours, group="small", pixels_per_paper_mm=PIXELS_PER_PAPER_MM)
+        colours = replace(self.colours, faint=self.colours.accent) if told else self.colours
+        paint(painter, made, colours, group="small", pixels_per_paper_mm=PIXELS_PER_PAPER_MM)
 
     def _paint_figures(self, painter: QPainter) -> None:
         shown = self.scene.shown
@@ -300,7 +313,7 @@ class Easel(QWidget):
                     painter.drawRoundedRect(self._words[figure.id].adjusted(-4, -3, 4, 3), 3, 3)
 
     def _text_place(self, standing: Standing, text: Text) -> QRectF:
-        return self._transform(standing).mapRect(text_path(text, self._scale).boundingRect())
+        return self._transform(standing).mapRect(text_rect(text, self._scale))
 
     def _paint_handles(self, painter: QPainter) -> None:
         for handle in self.scene.handles:

@@ -13,13 +13,15 @@ from dataclasses import dataclass, replace
 from shopdraw.drawing.dimension import Dimension
 from shopdraw.drawing.letters import text_width
 from shopdraw.editor.arrangement import third_angle
-from shopdraw.editor.handle import division_settings, unit_of
+from shopdraw.editor.division import Division, divisions_of
+from shopdraw.editor.handle import unit_of
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import Setting, State
 from shopdraw.editor.typed import Typed
+from shopdraw.measure import Unit
 from shopdraw.piece.design import Design
 from shopdraw.shape.path import Point
-from shopdraw.wood.assembly import Assembly, OpeningFact
+from shopdraw.wood.assembly import Assembly
 
 HEIGHT_MM = 2.9
 """Of a figure's capitals, paper mm."""
@@ -27,6 +29,8 @@ FIRST_ROW_MM, NEXT_ROW_MM = 9.0, 8.5
 """From the view to the first row of dimensions, and from row to row, paper mm."""
 LEVEL_ROW_MM = 12.5
 """From row to row where level figures stand in upright lines (their width counts), paper mm."""
+MOST_COLUMN_ROWS = 2
+"""So many divisions by columns are measured above the front view."""
 _LIFT_MM = 0.9
 """From a dimension line to the figure standing on it, paper mm."""
 
@@ -150,7 +154,8 @@ def _placed_angle(figure: Figure, shown: Shown, scale: float) -> Dimension:
     radius = min(radius, 0.75 * math.dist(vertex, figure.b))
     half = math.radians(figure.value / 2)
     line = (vertex[0] + radius * math.cos(half), vertex[1] + radius * math.sin(half))
-    at = (line[0] + 5.5 / scale, line[1] - HEIGHT_MM / 2 / scale)
+    half_words = text_width(shown.angle(figure.value), HEIGHT_MM) / 2
+    at = (line[0] + (half_words + 1.5) / scale, line[1] - HEIGHT_MM / 2 / scale)
     return Dimension(
         id=figure.id,
         kind="angular",
@@ -215,52 +220,53 @@ def _case(assembly: Assembly) -> list[Figure]:
 
 
 def _openings(design: Design, assembly: Assembly) -> list[Figure]:
-    rows = [opening for opening in assembly.openings if opening.use == "drawer"]
     unit = unit_of(design)
-    heights = tuple(row.height for row in rows)
-    bank = design.opening.get("bank")
-    rule = bank.divide.rule if bank is not None else "step"
+    found: list[Figure] = []
+    for division in divisions_of(design, assembly):
+        if division.rows:
+            found += _cell_figures(division, unit, "left", 1)
+    columns = [division for division in divisions_of(design, assembly) if not division.rows]
+    for row, division in enumerate(columns[:MOST_COLUMN_ROWS], start=1):
+        found += _cell_figures(division, unit, "above", row)
+    return found
+
+
+def _cell_figures(division: Division, unit: Unit, side: str, row: int) -> list[Figure]:
     found = []
-    for index, row in enumerate(rows):
-        given = rule == "given"
-        last = index == len(rows) - 1
+    for index, cell in enumerate(division.cells):
+        last = index == len(division.cells) - 1
 
-        def sets(typed: Typed, index: int = index, given: bool = given) -> tuple[Setting, ...]:
-            moved = list(heights)
+        def sets(typed: Typed, index: int = index) -> tuple[Setting, ...]:
+            moved = list(division.sizes)
             moved[index] = typed.mm
-            return division_settings(tuple(moved), unit, given=given)
+            return division.settings(tuple(moved), unit)
 
-        free = given and not last
+        free = division.given and not last
+        ends = ((0.0, cell.bottom), (0.0, cell.top)) if division.rows else ((cell.left, 0.0), (cell.right, 0.0))
         found.append(
             Figure(
-                f"opening.{row.id}:bottom/opening.{row.id}:top@front",
-                f"Drawer opening {_key(row)}",
+                f"opening.{division.opening}.{cell.key}@front",
+                division.name(cell),
                 "front",
-                (0, row.bottom),
-                (0, row.bottom + row.height),
-                "left",
-                1,
-                row.height,
+                *ends,
+                side,
+                row,
+                division.sizes[index],
                 None if last else sets,
-                drives=() if free else ("opening.bank.divide.rule",),
-                says="" if free else _what_drives(rule, last),
-                handle=f"opening.bank.divide/{_key(row)}",
+                drives=() if free else (f"{division.address}.rule",),
+                says="" if free else _what_drives(division, last),
+                handle=f"{division.address}/{cell.key}",
             )
         )
     return found
 
 
-def _key(row: OpeningFact) -> str:
-    return row.id.rpartition(".")[2]
-
-
-def _what_drives(rule: str, last: bool) -> str:
+def _what_drives(division: Division, last: bool) -> str:
     if last:
-        return "The lowest drawer takes what the others leave: change their heights, or the case's."
-    told = {"equal": "all drawers alike", "step": "each higher by a step", "ratio": "each higher by a factor"}.get(
-        rule, rule
-    )
-    return f"This height follows from the rule “{told}”. Type here to give the heights one by one instead."
+        return "The last one takes what the others leave: change their sizes, or the case's."
+    told = {"equal": "all alike", "step": "each larger by a step", "ratio": "each larger by a factor"}
+    rule = told.get(division.rule, division.rule)
+    return f"This size follows from the rule “{rule}”. Type here to give the sizes one by one instead."
 
 
 def _slant(design: Design, assembly: Assembly) -> list[Figure]:

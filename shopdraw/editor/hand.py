@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gc
+
 from PySide6.QtCore import QObject, Signal
 
 from shopdraw.editor.canvas import Canvas
@@ -40,6 +42,8 @@ class Hand(QObject):
         return self._drag is not None
 
     def _take(self, handle: Handle, point: Point) -> None:
+        # Python's search for rings of dead values would stop the hand for a tenth of a second; it waits till the end.
+        gc.disable()
         self._drag = self._drag_of(handle, point)
         self._canvas.show_label(self._words(self._drag.step))
 
@@ -50,12 +54,14 @@ class Hand(QObject):
             self._piece.draft(step.state)
 
     def _leave(self) -> None:
+        gc.enable()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())
         if drag is not None:
             self._finish(drag)
 
     def _give_up(self) -> None:
+        gc.enable()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())
         if drag is not None:
@@ -69,9 +75,9 @@ class Hand(QObject):
             self.said.emit(step.limit)
 
     def _finish(self, drag: Drag) -> None:
-        changed = drag.step.state.text != drag.before.text
-        self._piece.take(drag.step.state, drag.handle.name)
-        if changed and drag.handle.warns:
+        after = drag.finished()
+        self._piece.take(after, drag.handle.name)
+        if after is not drag.before and drag.handle.warns:
             self.said.emit(drag.handle.warns)
 
     def _drag_of(self, handle: Handle, point: Point) -> Drag:

@@ -10,10 +10,12 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from shopdraw.build.slant import SlantDisagrees, slant_from_start, slant_from_top_depth
+from shopdraw.editor.division import BANK, Division, divisions_of
 from shopdraw.editor.holding import Magnet, ratio_magnets
 from shopdraw.editor.state import Setting, State
 from shopdraw.editor.typed import kept
 from shopdraw.measure import Unit
+from shopdraw.piece.address import address_text
 from shopdraw.piece.design import Design
 from shopdraw.shape.path import Point
 from shopdraw.wood.assembly import Assembly, SlantFact
@@ -59,7 +61,8 @@ def handles_of(state: State) -> tuple[Handle, ...]:
     if assembly.slant is not None and design.slant is not None:
         found += _slant_handles(design, assembly, assembly.slant)
     found += _division_handles(design, assembly)
-    found += _base_handles(design, assembly)
+    found += _base_handles(design)
+    found += _level_handles(design, assembly)
     return tuple(found)
 
 
@@ -212,71 +215,49 @@ def _neat(degrees: float) -> int | float:
 
 
 def _division_handles(design: Design, assembly: Assembly) -> list[Handle]:
-    """Between each drawer and the one below it; and the rail over the topmost one."""
+    """Between each cell of a divided opening and the next one; and the rail over a desk's topmost drawer."""
     unit = unit_of(design)
-    rows = [opening for opening in assembly.openings if opening.use == "drawer"]
-    if not rows:
-        return []
-    bank = design.opening.get("bank")
-    keys = [opening.id.rpartition(".")[2] for opening in rows]
-    heights = tuple(opening.height for opening in rows)
-    given = bank is not None and bank.divide.rule == "given"
-    found = []
-    for index in range(len(rows) - 1):
-        upper, lower = rows[index], rows[index + 1]
-        rail = upper.bottom - (lower.bottom + lower.height)
-        both = upper.height + lower.height
-        top = upper.bottom + upper.height
-        found.append(
-            Handle(
-                f"opening.bank.divide/{keys[index]}@front",
-                f"Drawer {keys[index]}",
-                "front",
-                (assembly.width * 0.5, upper.bottom - rail / 2),
-                (0.0, -1.0),
-                upper.height,
-                lambda point, top=top, rail=rail: top - point[1] - rail / 2,  # type: ignore[misc]
-                _division_setter(heights, index, unit, given),
-                magnets=(Magnet(both / 2, f"drawers {keys[index]} and {keys[index + 1]} alike"),)
-                + ((Magnet(heights[index - 1], f"as high as drawer {keys[index - 1]}"),) if index else ()),
-                warns="" if given else "The drawers' heights are now given one by one; the rule no longer sets them.",
-            )
-        )
-    return [*found, *_rail_handle(design, assembly, rows[0].bottom + rows[0].height)]
+    divisions = divisions_of(design, assembly)
+    found = [
+        _division_handle(division, index, unit) for division in divisions for index in range(len(division.cells) - 1)
+    ]
+    bank = next((division for division in divisions if division.opening == BANK), None)
+    return [*found, *(_rail_handle(design, assembly, bank.cells[0].top) if bank is not None else [])]
 
 
-def division_settings(heights: tuple[float, ...], unit: Unit, *, given: bool) -> tuple[Setting, ...]:
-    """Settings that give a bank's clear heights, the lowest one taking what is left.
+def _division_handle(division: Division, index: int, unit: Unit) -> Handle:
+    cells, sizes = division.cells, division.sizes
+    here, there = cells[index], cells[index + 1]
+    between = here.bottom - there.top if division.rows else there.left - here.right
+    if division.rows:
+        at = ((here.left + here.right) / 2, here.bottom - between / 2)
+    else:
+        at = (here.right + between / 2, (here.bottom + here.top) / 2)
 
-    Args:
-        heights: all clear heights from the top down, mm.
-        unit: the piece's.
-        given: whether the heights are given already.
-    """
-    sizes = [kept(_fine(height, unit), unit) for height in heights[:-1]]
-    settings = [Setting("opening.bank.divide.sizes", sizes)]
-    if not given:
-        settings.append(Setting("opening.bank.divide.rule", "given"))
-        settings += [Setting(f"opening.bank.divide.{key}", None) for key in ("step", "ratio")]
-    return tuple(settings)
+    def reads(point: Point) -> float:
+        drawn = here.top - point[1] if division.rows else point[0] - here.left
+        return drawn - between / 2
 
-
-def _fine(mm: float, unit: Unit) -> float:
-    """A size that a rule worked out, as a person would give it: to 0.1 mm or 1/64 in."""
-    step = 0.1 if unit is Unit.MM else float(unit.in_mm) / 64
-    return round(mm / step) * step
-
-
-def _division_setter(
-    heights: tuple[float, ...], index: int, unit: Unit, given: bool
-) -> Callable[[float], tuple[Setting, ...]]:
     def sets(value: float) -> tuple[Setting, ...]:
-        moved = list(heights)
+        moved = list(sizes)
         moved[index + 1] += moved[index] - value
         moved[index] = value
-        return division_settings(tuple(moved), unit, given=given)
+        return division.settings(tuple(moved), unit)
 
-    return sets
+    alike = f"{division.name(here)} and {there.key} alike"
+    before = [Magnet(sizes[index - 1], f"like {division.name(cells[index - 1])}")] if index else []
+    return Handle(
+        f"{division.address}/{here.key}@front",
+        division.name(here),
+        "front",
+        at,
+        (0.0, -1.0) if division.rows else (1.0, 0.0),
+        sizes[index],
+        reads,
+        sets,
+        magnets=(Magnet((sizes[index] + sizes[index + 1]) / 2, alike), *before),
+        warns="" if division.given else "The sizes are now given one by one; the rule no longer sets them.",
+    )
 
 
 def _rail_handle(design: Design, assembly: Assembly, ceiling: float) -> list[Handle]:
@@ -299,16 +280,44 @@ def _rail_handle(design: Design, assembly: Assembly, ceiling: float) -> list[Han
     ]
 
 
-def _base_handles(design: Design, assembly: Assembly) -> list[Handle]:
+def _base_handles(design: Design) -> list[Handle]:
     return [
         Handle(
             "base.height@front",
             "Plinth height",
             "front",
-            (assembly.width * 0.8, design.base.height),
+            (design.case.width * 0.8, design.base.height),
             (0.0, 1.0),
             design.base.height,
             lambda point: point[1],
             _setter("base.height", unit_of(design)),
         )
     ]
+
+
+def _level_handles(design: Design, assembly: Assembly) -> list[Handle]:
+    """Shelves and other levels whose height the file gives."""
+    unit = unit_of(design)
+    facts = {fact.id.rpartition(".")[2]: fact for fact in assembly.levels}
+    heights = sorted(fact.top for fact in assembly.levels)
+    found = []
+    for key, table in design.level.items():
+        fact = facts.get(key)
+        if table.top is None or fact is None:
+            continue
+        below = max((z for z in heights if z < fact.top), default=0.0)
+        above = min((z for z in heights if z > fact.top), default=assembly.height)
+        found.append(
+            Handle(
+                f"level.{key}.top@front",
+                f"Level {key}",
+                "front",
+                (assembly.width * 0.35, fact.top),
+                (0.0, 1.0),
+                fact.top,
+                lambda point: point[1],
+                _setter(address_text(("level", key, "top")), unit),
+                magnets=(Magnet((below + above) / 2, "halfway"),),
+            )
+        )
+    return found

@@ -27,9 +27,9 @@ class Worked:
     sheets: tuple[SheetSet, ...] | None = None
 
 
-def views_job(assembly: Assembly) -> Worked:
+def views_job(assembly: Assembly, section: bool) -> Worked:  # handed on by position
     """Full views of a piece."""
-    return Worked(views=full_views(assembly))
+    return Worked(views=full_views(assembly, section=section))
 
 
 def findings_job(design: Design, assembly: Assembly) -> Worked:

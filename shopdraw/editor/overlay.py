@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning, Text
 from shopdraw.editor.holding import GOLDEN, RATIOS
+from shopdraw.editor.shown_size import Shown
 from shopdraw.shape.path import Point
 from shopdraw.wood.assembly import Assembly
 
@@ -34,7 +35,7 @@ class RealRatio:
     off: float
 
 
-def overlay_marks(assembly: Assembly, view: str, name: str) -> tuple[Mark, ...]:
+def overlay_marks(assembly: Assembly, view: str, name: str, shown: Shown) -> tuple[Mark, ...]:
     """The marks of an overlay in a view's plane, mm; words are given in paper mm."""
     across, up = {
         "front": (assembly.width, assembly.height),
@@ -44,7 +45,7 @@ def overlay_marks(assembly: Assembly, view: str, name: str) -> tuple[Mark, ...]:
     if name == "thirds":
         return _thirds(across, up)
     if name == "graduated drawers":
-        return _bank(assembly) if view == "front" else ()
+        return _bank(assembly, shown) if view == "front" else ()
     ratio = _RATIO[name]
     return (*_rectangle(across, up, ratio), *(_golden_line(across, up) if math.isclose(ratio, GOLDEN) else ()))
 
@@ -92,7 +93,7 @@ def _thirds(across: float, up: float) -> tuple[Mark, ...]:
     return tuple(marks)
 
 
-def _bank(assembly: Assembly) -> tuple[Mark, ...]:
+def _bank(assembly: Assembly, shown: Shown) -> tuple[Mark, ...]:
     """Beside each pair of drawers what the lower one has more than the upper one."""
     rows = [opening for opening in assembly.openings if opening.use == "drawer"]
     marks: list[Mark] = []
@@ -103,7 +104,7 @@ def _bank(assembly: Assembly) -> tuple[Mark, ...]:
         marks.append(ArcMark(centre, radius, 0.0, 360.0, Meaning.CENTRE))
     for (upper, lower), (more, times) in zip(itertools.pairwise(rows), bank_steps(assembly), strict=True):
         at = (x + lower.height * 0.55 + 10.0, (upper.bottom + lower.bottom + lower.height) / 2)
-        marks.append(Text(at, f"+{more:.1f} mm, × {times:.3f}", _WORDS_MM))
+        marks.append(Text(at, f"+{shown.length(more)}, × {shown.number(times)}", _WORDS_MM))
     return tuple(marks)
 
 

@@ -137,16 +137,29 @@ def outline_path(outline: Outline) -> QPainterPath:
 
 def text_path(text: Text, scale: float) -> QPainterPath:
     """A line of words as outlines, in the coordinates that the text stands in."""
-    x, y = text_start(text, scale)
-    turned = QTransform().translate(x, y).rotate(text.angle_deg).scale(1.0 / scale, 1.0 / scale)
-    path = QPainterPath()
-    for run in text_runs(text.words, text.height):
-        size = font_size(run.font, run.height) / _EM
-        path.addPath(QTransform(size, 0, 0, -size, run.dx, run.dy).map(_glyphs(run.glyphs, run.font)))
-    path.setFillRule(Qt.FillRule.WindingFill)
-    placed = turned.map(path)
+    placed = _text_transform(text, scale).map(_words_path(text.words, text.height))
     placed.setFillRule(Qt.FillRule.WindingFill)
     return placed
+
+
+def text_rect(text: Text, scale: float) -> QRectF:
+    """The box round a line of words, in the coordinates that the text stands in."""
+    return _text_transform(text, scale).mapRect(_words_path(text.words, text.height).boundingRect())
+
+
+def _text_transform(text: Text, scale: float) -> QTransform:
+    x, y = text_start(text, scale)
+    return QTransform().translate(x, y).rotate(text.angle_deg).scale(1.0 / scale, 1.0 / scale)
+
+
+@lru_cache(maxsize=4096)
+def _words_path(words: str, height: float) -> QPainterPath:
+    """A line of words from the start of its baseline, paper mm."""
+    path = QPainterPath()
+    for run in text_runs(words, height):
+        size = font_size(run.font, run.height) / _EM
+        path.addPath(QTransform(size, 0, 0, -size, run.dx, run.dy).map(_glyphs(run.glyphs, run.font)))
+    return path
 
 
 @lru_cache(maxsize=8192)

@@ -22,6 +22,7 @@ class Layers:
     dados: bool = False
     swing: bool = False
     travel: bool = False
+    section: bool = False
     overlay: str = ""
     """Name of a proportion overlay, or ""."""
 
@@ -31,7 +32,7 @@ def with_layer(layers: Layers, name: str, *, shown: bool) -> Layers:
 
     Args:
         layers: as they are.
-        name: "hidden", "dimensions", "dados", "swing" or "travel".
+        name: "hidden", "dimensions", "dados", "swing", "travel" or "section".
         shown: whether it is wanted.
     """
     return Layers(
@@ -40,6 +41,7 @@ def with_layer(layers: Layers, name: str, *, shown: bool) -> Layers:
         shown if name == "dados" else layers.dados,
         shown if name == "swing" else layers.swing,
         shown if name == "travel" else layers.travel,
+        shown if name == "section" else layers.section,
         layers.overlay,
     )
 

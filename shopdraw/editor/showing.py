@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from shopdraw.drawing.mark import Mark
-from shopdraw.editor.arrangement import DIRECTIONS, arrange, third_angle
+from shopdraw.editor.arrangement import DIRECTIONS, SECTION, arrange, third_angle
 from shopdraw.editor.figure import figures_of
 from shopdraw.editor.handle import handles_of
 from shopdraw.editor.motion import dado_marks, motion_marks
@@ -13,8 +13,10 @@ from shopdraw.editor.shown_size import shown_for
 from shopdraw.editor.state import State
 from shopdraw.editor.views import Views
 from shopdraw.piece.design import Design
+from shopdraw.view.direction import RIGHT_SIDE
 from shopdraw.view.draft import DraftFace, draft
 from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Board
 
 GAP_PART, LEAST_GAP_MM = 0.24, 180.0
 """Between the views: a part of the front view's diagonal half, and never less than that."""
@@ -37,23 +39,28 @@ def scene_of(state: State, layers: Layers, decimal_sign: str, lines: Views | Non
     faces: dict[str, tuple[DraftFace, ...]] = {
         view: draft(assembly.boards, direction) for view, direction in DIRECTIONS.items()
     }
+    if layers.section:
+        middle = assembly.width / 2
+        left = [board for board in assembly.boards if reach_across(board)[0] < middle]
+        faces[SECTION] = draft(left, RIGHT_SIDE)
     return Scene(
-        standings=arrange(assembly, third=third_angle(design), gap=gap_of(assembly)),
+        standings=arrange(assembly, third=third_angle(design), gap=gap_of(assembly), section=layers.section),
         faces=faces,
         lines=lines,
         figures=figures_of(state),
         handles=handles_of(state),
         shown=shown_for(design, decimal_sign),
         style=style_of(design),
-        over=over_marks(state, layers),
+        over=over_marks(state, layers, decimal_sign),
     )
 
 
-def over_marks(state: State, layers: Layers) -> dict[str, dict[str, tuple[Mark, ...]]]:
+def over_marks(state: State, layers: Layers, decimal_sign: str) -> dict[str, dict[str, tuple[Mark, ...]]]:
     """The marks of the layers that are wanted, by layer and view."""
-    assembly = state.assembly
-    if assembly is None:
+    design, assembly = state.design, state.assembly
+    if design is None or assembly is None:
         return {}
+    shown = shown_for(design, decimal_sign)
     made: dict[str, dict[str, tuple[Mark, ...]]] = {}
     for view, direction in DIRECTIONS.items():
         if layers.dados:
@@ -63,8 +70,19 @@ def over_marks(state: State, layers: Layers) -> dict[str, dict[str, tuple[Mark, 
         if layers.travel:
             made.setdefault("travel", {})[view] = motion_marks(assembly, direction, "slide")
         if layers.overlay:
-            made.setdefault("overlay", {})[view] = overlay_marks(assembly, view, layers.overlay)
+            made.setdefault("overlay", {})[view] = overlay_marks(assembly, view, layers.overlay, shown)
     return made
+
+
+def reach_across(board: Board) -> tuple[float, float]:
+    """From where to where a board reaches across the piece, mm: world x."""
+    corners = [
+        board.frame.point((u, v, w))[0]
+        for u in (0.0, board.length)
+        for v in (0.0, board.width)
+        for w in (0.0, -board.thickness)
+    ]
+    return min(corners), max(corners)
 
 
 def gap_of(assembly: Assembly) -> float:

@@ -9,11 +9,13 @@ from pathlib import Path
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QIcon, QPainter, QPixmap, QTransform
 from PySide6.QtWidgets import (
+    QGridLayout,
     QHBoxLayout,
     QLabel,
     QListWidget,
     QListWidgetItem,
     QPushButton,
+    QScrollArea,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -27,7 +29,8 @@ from shopdraw.shipped import sample_names, sample_path
 from shopdraw.view.direction import ISOMETRIC
 from shopdraw.view.draft import DraftFace, draft
 
-_PICTURE = QSize(240, 220)
+_PICTURE = QSize(230, 200)
+COLUMNS = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,11 +88,11 @@ class StartPage(QWidget):
         about = QLabel(
             self.tr("Drag its handles, type into its dimensions. What you see is the drawing that prints."), self
         )
-        self.pieces = QHBoxLayout()
+        self.pieces = QGridLayout()
         self.buttons: dict[str, QToolButton] = {}
-        for piece in starting_pieces():
-            self.pieces.addWidget(self._button(piece))
-        self.pieces.addStretch(1)
+        for number, piece in enumerate(starting_pieces()):
+            self.pieces.addWidget(self._button(piece), number // COLUMNS, number % COLUMNS)
+        self.pieces.setColumnStretch(COLUMNS, 1)
         self.open = QPushButton(self.tr("Open a piece file"), self)
         self.open.setAccessibleName(self.tr("Open a piece file"))
         self.open.clicked.connect(self.open_wished)
@@ -102,7 +105,16 @@ class StartPage(QWidget):
         row = QHBoxLayout()
         row.addWidget(self.open)
         row.addStretch(1)
-        whole = QVBoxLayout(self)
+        inner = QWidget(self)
+        scroll = QScrollArea(self)
+        scroll.setWidget(inner)
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(scroll)
+        whole = QVBoxLayout(inner)
         whole.setContentsMargins(56, 44, 56, 44)
         whole.setSpacing(14)
         for widget in (heading, about):

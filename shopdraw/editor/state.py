@@ -55,20 +55,21 @@ class Setting:
     value: Typed | None
 
 
-def state_of(text: str, source: str = "piece", variant: str | None = None) -> State:
+def state_of(text: str, source: str = "piece", variant: str | None = None, *, rough: bool = False) -> State:
     """The state that a text leads to; what is wrong with it becomes faults.
 
     Args:
         text: a piece file's text.
         source: what faults call it: the file's name.
         variant: a variant in it to lay over it.
+        rough: built for a draft only.
     """
     try:
         piece = parse_piece(text, source, variant=variant)
     except PieceError as error:
         return State(text, None, None, error.faults)
     try:
-        return State(piece.text, piece, build(piece.design))
+        return State(piece.text, piece, build(piece.design, rough=rough))
     except CannotBuild as error:
         return State(piece.text, piece, None, with_lines(error.faults, piece.text))
 

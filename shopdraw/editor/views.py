@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
-from shopdraw.editor.arrangement import DIRECTIONS
+from shopdraw.editor.arrangement import DIRECTIONS, SECTION, middle_plane
 from shopdraw.shape.frame import WORLD
 from shopdraw.view.direction import FRONT, PLAN
 from shopdraw.view.projection import project
+from shopdraw.view.section import section as cut_through
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
 
@@ -16,8 +17,15 @@ Views = dict[str, tuple[Mark, ...]]
 """View id to marks in the view's own plane, true-size mm."""
 
 
-def full_views(assembly: Assembly) -> Views:
-    """Front, side and plan; of the hidden lines those that the general arrangement prints."""
+SECTION_SCALE = 0.15
+"""About how large the canvas shows a piece: hatches have their pitch on paper."""
+
+
+def full_views(assembly: Assembly, *, section: bool = False) -> Views:
+    """Front, side and plan, and the section through the middle where it is wanted.
+
+    Of the hidden lines those are shown that the general arrangement prints.
+    """
     # The sheets are loaded by the process that draws, not by the window.
     from shopdraw.sheet.arrangement import HIDDEN_MEMBERS
 
@@ -29,6 +37,8 @@ def full_views(assembly: Assembly) -> Views:
             for mark in project(assembly.boards, direction)
             if mark.meaning is not Meaning.HIDDEN or assembly.board(mark.board).member in told
         )
+    if section:
+        made[SECTION] = cut_through(assembly.boards, middle_plane(assembly), SECTION_SCALE)
     return made
 
 

@@ -14,6 +14,7 @@ from shopdraw.editor.ask import Kind, Question
 from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.command_list import COMMANDS, MENUS, Command
 from shopdraw.editor.doing import Doing
+from shopdraw.editor.drawer_count import one_drawer_fewer, one_more_drawer
 from shopdraw.editor.faults_page import FaultsPage
 from shopdraw.editor.field import spelt
 from shopdraw.editor.filing import Filing, data_folder
@@ -32,6 +33,9 @@ NEED_A_DRAWING = (
     "export",
     "print",
     "keep_variant",
+    "trace",
+    "more_drawers",
+    "fewer_drawers",
     "fit",
     "larger",
     "smaller",
@@ -40,6 +44,7 @@ NEED_A_DRAWING = (
     "dados",
     "swing",
     "travel",
+    "section",
     "picture",
     "compare",
 )
@@ -65,6 +70,9 @@ class Window(QMainWindow):
         self.filing.said = self.say
         self.actions_by_key: dict[str, QAction] = {}
         colours = DARK if bool(self.settings.value("dark", False, type=bool)) else LIGHT
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            dress(app, colours)
         self.work = WorkPage(self.piece, self.working, QLocale().decimalPoint(), colours, self)
         self.start = StartPage(self, colours)
         self.faults = FaultsPage(self)
@@ -148,14 +156,17 @@ class Window(QMainWindow):
             "larger": lambda: self.canvas.zoom(1.25),
             "smaller": lambda: self.canvas.zoom(0.8),
             "dark": self._dress,
+            "more_drawers": partial(self._change, one_more_drawer),
+            "fewer_drawers": partial(self._change, one_drawer_fewer),
             "export": self.doing.export,
             "print": self.doing.print,
             "picture": self.doing.picture,
             "compare": self.doing.compare,
             "keep_variant": self.doing.keep_variant,
             "help": self.doing.help,
+            "trace": self.doing.trace,
         }
-        for key in ("hidden", "dimensions", "dados", "swing", "travel"):
+        for key in ("hidden", "dimensions", "dados", "swing", "travel", "section"):
             does[key] = partial(self._show_layer, key)
         menus = {name: self.menuBar().addMenu(self.tr(name)) for name in MENUS}
         bar = self.bar
@@ -224,6 +235,13 @@ class Window(QMainWindow):
     def _new(self) -> None:
         if self.filing.may_leave():
             self._show_start()
+
+    def _change(self, settings_for: Callable[[State], tuple[Setting, ...]]) -> None:
+        settings = settings_for(self.piece.state)
+        if settings:
+            self.piece.set_values(settings, self.tr("Drawers"))
+        else:
+            self.say(self.tr("This piece has no bank of drawers to change."))
 
     def _show_layer(self, key: str) -> None:
         self.work.show_layers(with_layer(self.work.layers, key, shown=self.actions_by_key[key].isChecked()))

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from pathlib import Path
 
 from PySide6.QtCore import QRect, Qt, Signal
+from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from shopdraw.drawing.sheet import SheetSet
@@ -26,6 +28,7 @@ from shopdraw.editor.sheets_panel import SheetsPanel
 from shopdraw.editor.showing import over_marks, scene_of
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import Setting, State
+from shopdraw.editor.tracing import load_picture, photos_of
 from shopdraw.editor.typed import NotTyped, Typed
 from shopdraw.editor.wish import setting_of
 from shopdraw.editor.working import Working
@@ -69,6 +72,7 @@ class WorkPage(QWidget):
         self.decimal_sign = decimal_sign
         self._worked_out: tuple[State, Worked] | None = None
         self._sheets_of: State | None = None
+        self._pictures: dict[Path, QPixmap] = {}
         self.canvas = Canvas(self)
         self.hand = Hand(piece, self.canvas)
         self.hand.decimal_sign = decimal_sign
@@ -99,9 +103,13 @@ class WorkPage(QWidget):
 
     def show_layers(self, layers: Layers) -> None:
         """Shows or hides layers."""
+        section_turned = layers.section != self.canvas.layers.section
         self.canvas.show_layers(layers)
-        if self.piece.state.sound:
-            self.canvas.show_over(over_marks(self.piece.state, layers))
+        if self.piece.state.sound and section_turned:
+            self._show_canvas(self.piece.state)
+            self.working.ask(self.piece.state, section=layers.section)
+        elif self.piece.state.sound:
+            self.canvas.show_over(over_marks(self.piece.state, layers, self.decimal_sign))
 
     def dress(self, colours: Colours) -> None:
         """Puts on another look."""
@@ -173,12 +181,25 @@ class WorkPage(QWidget):
     def _show(self, state: State) -> None:
         if not state.sound:
             return
+        self._lay_photos(state)
         self._show_canvas(state)
         self.form.show_state(state, self._shown(), self.boards.board)
         self._show_side(state)
         if state.faults:
             self.findings.model.show_faults(state.faults)
-        self.working.ask(state)
+        self.working.ask(state, section=self.layers.section)
+
+    def _lay_photos(self, state: State) -> None:
+        """Lays the photos of a state behind the views; each is read once."""
+
+        def load(path: Path) -> QPixmap:
+            if path not in self._pictures:
+                self._pictures[path] = load_picture(path)
+            return self._pictures[path]
+
+        if state.design is not None:
+            folder = self.piece.path.parent if self.piece.path else None
+            self.canvas.photos = photos_of(state.design, folder, load)
 
     def _show_side(self, state: State) -> None:
         """Brings the panel in sight up to date; the others follow when they are turned to."""

@@ -51,15 +51,20 @@ class Working(QObject):
         if self._apart:
             self._executor(QUICK).submit(nothing_job)
 
-    def ask(self, state: State) -> None:
-        """Asks for views and findings of a state, the views first."""
+    def ask(self, state: State, *, section: bool = False) -> None:
+        """Asks for views and findings of a state, the views first.
+
+        Args:
+            state: which.
+            section: whether the section is wanted as well.
+        """
         design, assembly = state.design, state.assembly
         if design is None or assembly is None:
             return
         for future in self._waiting:
             future.cancel()
         self._waiting = [
-            self._do(QUICK, state, views_job, assembly),
+            self._do(QUICK, state, views_job, assembly, section),
             self._do(QUICK, state, findings_job, design, assembly),
         ]
 

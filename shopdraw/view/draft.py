@@ -7,14 +7,14 @@ when the hand stops.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
 from shopdraw.shape.frame import Frame, Vec3, dot
-from shopdraw.shape.path import Point, flattened
+from shopdraw.shape.path import Point, bounds, flattened
 from shopdraw.view.direction import Direction
-from shopdraw.wood.board import Board, Shape
+from shopdraw.wood.board import Board, Cut, Face, Shape
 from shopdraw.wood.prism import cut_prism
 
 _FACING = 1e-9
@@ -65,16 +65,51 @@ def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...
     Returns:
         Faces in the order in which they are painted; what lies whole behind one large face is left out.
     """
-    found: list[tuple[float, int, _Face, str]] = []
-    for order, board in enumerate(boards):
-        found += [(face.depth, order, face, board.id) for face in _faces(board.shape, board.frame, direction)]
-    covers = sorted(
-        ((face.box, face.depth) for _, _, face, _ in found if face.square and not face.cut and _upright(face)),
-        key=lambda cover: -(cover[0][2] - cover[0][0]) * (cover[0][3] - cover[0][1]),
-    )[:_COVERS]
-    seen = [item for item in found if not _covered(item[2], covers)]
-    seen.sort(key=lambda item: (item[0], item[1]))
-    return tuple(DraftFace(face.points, board, face.cut, face.facing, face.upward) for _, _, face, board in seen)
+    boxes = [_board_box(board.shape, board.frame, direction) for board in boards]
+    largest = sorted(range(len(boards)), key=lambda index: -_area(boxes[index][0]))
+    faces: dict[int, tuple[_Face, ...]] = {}
+    for index in largest[:_COVERS]:
+        faces[index] = _faces(boards[index].shape, boards[index].frame, direction)
+    covers = _covers(faces.values())
+    for index in largest[_COVERS:]:
+        if not _hidden(*boxes[index], covers):
+            faces[index] = _faces(boards[index].shape, boards[index].frame, direction)
+    covers = _covers(faces.values())
+    seen = [
+        (face.depth, index, face)
+        for index, of_board in sorted(faces.items())
+        for face in of_board
+        if not _hidden(face.box, face.depth, covers)
+    ]
+    seen.sort(key=lambda item: item[:2])
+    return tuple(DraftFace(f.points, boards[index].id, f.cut, f.facing, f.upward) for _, index, f in seen)
+
+
+def _covers(faces: Iterable[tuple[_Face, ...]]) -> list[tuple[Box, float]]:
+    """The largest upright rectangles: what lies whole behind one of them isn't seen."""
+    found = [
+        (face.box, face.depth)
+        for of_board in faces
+        for face in of_board
+        if face.square and not face.cut and _upright(face)
+    ]
+    found.sort(key=lambda cover: -_area(cover[0]))
+    return found[:_COVERS]
+
+
+def _area(box: Box) -> float:
+    return (box[2] - box[0]) * (box[3] - box[1])
+
+
+@lru_cache(maxsize=8192)
+def _board_box(shape: Shape, frame: Frame, direction: Direction) -> tuple[Box, float]:
+    """The box round a board in the view's plane, and the depth of its nearest corner."""
+    u0, v0, u1, v1 = bounds(shape.outline)
+    world = [frame.point((u, v, w)) for u in (u0, u1) for v in (v0, v1) for w in (0.0, -shape.thickness)]
+    xs = [dot(point, direction.right) for point in world]
+    ys = [dot(point, direction.up) for point in world]
+    toward = direction.toward
+    return (min(xs), min(ys), max(xs), max(ys)), max(dot(point, toward) for point in world)
 
 
 @lru_cache(maxsize=8192)
@@ -103,14 +138,35 @@ def _cuts(shape: Shape, frame: Frame, direction: Direction) -> list[_Face]:
     """Outlines of the cuts that are entered from the viewer's side, on the face that they are entered from."""
     found = []
     for cut in shape.cuts:
+        if cut.start > 0 or _out_of(cut, frame, direction.toward) < _SQUARE:
+            continue
         prism = cut_prism(shape.outline, shape.thickness, cut)
         out = dot(frame.direction(prism.frame.w), direction.toward) * prism.entry
-        if out < _SQUARE or cut.start > 0:
+        if out < _SQUARE:
             continue
         level = prism.high if prism.entry > 0 else prism.low
         corners = [prism.frame.point((a, b, level)) for a, b in flattened(cut.outline, _CHORD_MM)]
         found.append(_face(corners, frame, direction, cut=True))
     return found
+
+
+def _out_of(cut: Cut, frame: Frame, toward: Vec3) -> float:
+    """How far the face that a cut is entered from is turned to the viewer; 1 for a tilted one, which is tried later."""
+    match cut.face:
+        case Face.FACE:
+            return dot(frame.w, toward)
+        case Face.BACK:
+            return -dot(frame.w, toward)
+        case Face.FAR:
+            return dot(frame.v, toward)
+        case Face.NEAR:
+            return -dot(frame.v, toward)
+        case Face.HEAD:
+            return dot(frame.u, toward)
+        case Face.FOOT:
+            return -dot(frame.u, toward)
+        case Face.TILTED:
+            return 1.0
 
 
 def _face(
@@ -138,8 +194,6 @@ def _upright(face: _Face) -> bool:
     )
 
 
-def _covered(face: _Face, covers: Sequence[tuple[Box, float]]) -> bool:
-    x0, y0, x1, y1 = face.box
-    return any(
-        face.depth < depth and box[0] <= x0 and box[1] <= y0 and box[2] >= x1 and box[3] >= y1 for box, depth in covers
-    )
+def _hidden(box: Box, depth: float, covers: Sequence[tuple[Box, float]]) -> bool:
+    x0, y0, x1, y1 = box
+    return any(depth < before and b[0] <= x0 and b[1] <= y0 and b[2] >= x1 and b[3] >= y1 for b, before in covers)

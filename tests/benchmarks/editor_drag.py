@@ -83,7 +83,7 @@ def main() -> None:
     _start_times(folder)
 
 
-def _drag(app, window: Window, handle_id: str) -> tuple[list[float], float]:  # noqa: ANN001
+def _drag(app, window: Window, handle_id: str) -> tuple[list[float], float]:
     """Milliseconds of each step, from the mouse's move to the painted canvas; then until the full views are there."""
     canvas = window.canvas
     handle = canvas.handle_named(handle_id)
@@ -105,7 +105,7 @@ def _drag(app, window: Window, handle_id: str) -> tuple[list[float], float]:  # 
     return times, (time.perf_counter() - begun) * 1e3
 
 
-def _until_worked(app, window: Window) -> None:  # noqa: ANN001
+def _until_worked(app, window: Window) -> None:
     """Waits until the full views of the present state are on the canvas."""
     seen: list[Worked] = []
     end = time.monotonic() + 60

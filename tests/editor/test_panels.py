@@ -149,7 +149,7 @@ def test_an_overlay_has_the_ratio_of_its_name(open_desk: Window, name: str, rati
     assert open_desk.canvas.layers.overlay == name
     assembly = open_desk.piece.state.assembly
     assert assembly is not None
-    first, second = overlay_marks(assembly, "front", name)[:2]
+    first, second = overlay_marks(assembly, "front", name, open_desk.canvas.scene.shown)[:2]
     assert isinstance(first, Line)
     assert isinstance(second, Line)
     sides = sorted((math.dist(first.start, first.end), math.dist(second.start, second.end)))

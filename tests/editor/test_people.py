@@ -78,7 +78,7 @@ def test_tab_comes_to_every_control_in_sight_and_back(open_desk: Window, qtbot) 
     }
     seen: set[QWidget] = set()
     widget = open_desk.canvas
-    for _ in range(600):
+    for _ in range(20_000):
         widget = widget.nextInFocusChain()
         seen.add(widget)
         if widget is open_desk.canvas:

@@ -1,0 +1,184 @@
+"""Pictures of the editor in each of its states, to be looked at.
+
+Run: python tests/benchmarks/editor_screenshots.py FOLDER [SCALE]
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+sys.path.insert(0, str(ROOT))
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+if len(sys.argv) > 2:
+    os.environ["QT_SCALE_FACTOR"] = sys.argv[2]
+
+from PySide6.QtCore import QPointF, QSettings
+from PySide6.QtWidgets import QWidget
+
+from shopdraw.editor.start import application
+from shopdraw.editor.state import Setting
+from shopdraw.editor.window import Window
+from shopdraw.shipped import sample_path
+from tests.editor.gestures import click, drag, move
+
+SIZE = (1440, 900)
+
+
+def main(folder: Path) -> None:
+    folder.mkdir(parents=True, exist_ok=True)
+    app = application()
+    memory = Path(tempfile.mkdtemp())
+
+    def window(sample: str = "harbour-office-desk") -> Window:
+        made = Window(
+            apart=False, settings=QSettings(str(memory / "memory.ini"), QSettings.Format.IniFormat), folder=memory
+        )
+        made.filing.ask = lambda _parent, question: "wide" if question.title == "Keep as a variant" else ""
+        made.resize(*SIZE)
+        made.show()
+        if sample:
+            file = memory / f"{sample}.piece"
+            file.write_bytes(sample_path(sample).read_bytes())
+            made.open_file(file)
+            app.processEvents()
+        return made
+
+    def shoot(name: str, widget: QWidget) -> None:
+        app.processEvents()
+        widget.grab().save(str(folder / f"{name}.png"))
+        print(folder / f"{name}.png")
+
+    for name, state in STATES.items():
+        made = window("" if name == "start" else METRIC.get(name, "harbour-office-desk"))
+        shoot(name, state(made))
+        made.piece.undo.setClean()
+        made.close()
+
+
+def _drag(window: Window, handle: str, by_mm: tuple[float, float]) -> QWidget:
+    window.grab()
+    drag(window.canvas, handle, by_mm, let_go=False)
+    return window
+
+
+def _typing(window: Window, name: str) -> QWidget:
+    window.grab()
+    canvas = window.canvas
+    figure = next(f for f in canvas.scene.figures if f.name == name)
+    click(canvas, canvas.figure_place(figure.id).center())
+    return window
+
+
+def _pointing(window: Window) -> QWidget:
+    at = window.canvas.sight.on_screen(window.canvas.scene.standings["front"].on_canvas((450.0, 380.0)))
+    move(window.canvas, QPointF(*at), held=False)
+    return window
+
+
+def _layers(window: Window) -> QWidget:
+    for key in ("dados", "swing", "travel"):
+        window.actions_by_key[key].trigger()
+    return window
+
+
+def _tab(window: Window, panel: QWidget) -> QWidget:
+    window.work.side.setCurrentWidget(panel)
+    return window
+
+
+def _board(window: Window) -> QWidget:
+    window.work._choose_board("side.left")
+    return window
+
+
+def _golden(window: Window) -> QWidget:
+    window.work.side.setCurrentWidget(window.work.proportions)
+    window.work.proportions.buttons["golden section"].setChecked(True)
+    return window
+
+
+def _field(window: Window) -> QWidget:
+    window.work.form.go_to("slant.writing_height")
+    window.activateWindow()
+    return window
+
+
+def _finding(window: Window) -> QWidget:
+    window.piece.set_values((Setting("case.dado_depth", "7/16"),), "Dado depth")
+    panel = window.work.findings
+    panel.list.setCurrentIndex(panel.model.index(0))
+    return window
+
+
+def _picture(window: Window) -> QWidget:
+    window.doing.picture()
+    picture = window.doing.picture_window
+    assert picture is not None
+    picture.resize(1000, 720)
+    for name in ("lid", "support.left", "support.right", "drawer.2"):
+        picture.sliders[name].setValue(100)
+    return picture
+
+
+def _compare(window: Window) -> QWidget:
+    window.piece.set_values((Setting("case.width", "44"), Setting("slant.top_depth", "10 1/2")), "Wider")
+    window.doing.keep_variant()
+    window.doing.compare()
+    return window.doing.open_windows[-1]
+
+
+def _help(window: Window) -> QWidget:
+    window.doing.help()
+    return window.doing.open_windows[-1]
+
+
+def _broken(window: Window) -> QWidget:
+    window.piece.set_text(window.piece.state.text.replace('width = "36"', 'width = "36 1/'), "Break")
+    return window
+
+
+def _dark(window: Window) -> QWidget:
+    window.actions_by_key["dark"].trigger()
+    _pointing(window)
+    return window
+
+
+def _light_again(window: Window) -> QWidget:
+    window.actions_by_key["dark"].setChecked(False)
+    window._dress()
+    return window
+
+
+METRIC = {"first-angle": "chart-room-desk", "small": "pilot-station-desk", "sheets": "chart-room-desk"}
+STATES: dict[str, Callable[[Window], QWidget]] = {
+    "start": lambda window: window,
+    "desk": lambda window: window,
+    "first-angle": lambda window: window,
+    "small": lambda window: window,
+    "dragging": lambda window: _drag(window, "case.width@front", (90.0, 0.0)),
+    "dragging-slant": lambda window: _drag(window, "slant.top_depth@side", (60.0, 0.0)),
+    "dragging-division": lambda window: _drag(window, "opening.bank.divide/2@front", (0.0, -40.0)),
+    "limit": lambda window: _drag(window, "slant.writing_height@side", (0.0, 400.0)),
+    "typing": lambda window: _typing(window, "Slant from level"),
+    "pointing": _pointing,
+    "layers": _layers,
+    "golden": _golden,
+    "field": _field,
+    "board": _board,
+    "finding": _finding,
+    "sheets": lambda window: _tab(window, window.work.sheets),
+    "picture": _picture,
+    "compare": _compare,
+    "help": _help,
+    "broken": _broken,
+    "dark": _dark,
+    "light-again": _light_again,
+}
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]))

@@ -21,9 +21,10 @@ from shopdraw.lists.layout.whole import BOARD_UNIT, cost_unit, down, up
 
 DIVES = 12
 FEW = 3_000
-"""Fillings that are all handed to the exact search at once; with more, dives come first."""
+"""Fillings that are all handed to the exact search at once; with more they are made as they are needed."""
 _SHARE = 0.6
-NODES = 2_000
+_EXACT_NODES = 100_000
+NODES = 300
 """The searches' own ends, the same on every machine; the clock's stop lies well behind them on furniture-size jobs."""
 
 
@@ -74,20 +75,20 @@ def largest_first(task: BoardTask) -> Entry:
 
 
 def fillings(task: BoardTask, stop: float) -> Entry:
-    """The exact search where the fillings are few, else fillings as they are needed, dives, and a choice among all.
+    """The exact search where the fillings are few, else fillings as they are needed and dives.
 
     Args:
         task: the job.
         stop: the clock's hard stop (`time.monotonic`).
     """
     lengths = task.lengths
-    fills = all_fills(lengths)
-    if fills is not None and len(fills) <= FEW:
-        chosen, bound, hurried = choose(lengths, fills, (stop - time.monotonic()) * _SHARE, 50 * NODES)
+    fills = all_fills(lengths, FEW)
+    if fills is not None:
+        chosen, bound, hurried = choose(lengths, fills, (stop - time.monotonic()) * _SHARE, _EXACT_NODES)
         if chosen is not None and not hurried:
             opened = trimmed(lengths, chosen)
             return Entry("all fillings", boards_of(task, opened), task.unit * _rounded(lengths, bound))
-    found: Filling = ColumnSearch(lengths, _first(task), stop, fills).run(DIVES, NODES)
+    found: Filling = ColumnSearch(lengths, _first(task), stop).run(DIVES, NODES)
     return Entry(
         "fillings as needed",
         boards_of(task, found.opened) if found.opened else None,
@@ -102,7 +103,8 @@ def _rounded(lengths: Lengths, bound: float) -> float:
 
 def _first(task: BoardTask) -> tuple[tuple[int, Fill], ...] | None:
     spaces = task.lengths.spaces
-    by_cost = sorted(range(len(spaces)), key=lambda i: (spaces[i].cost / spaces[i].capacity, spaces[i].capacity))
+    dear = [space.cost / max(1, space.capacity) for space in spaces]
+    by_cost = sorted(range(len(spaces)), key=lambda i: (dear[i], spaces[i].capacity))
     longest = sorted(range(len(spaces)), key=lambda i: (spaces[i].cost > 0, -spaces[i].capacity))
     found = [one for one in (best_fit(task.lengths, tuple(order)) for order in (by_cost, longest)) if one is not None]
     return min(found, key=lambda one: sum(spaces[kind].cost for kind, _ in one), default=None)

@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 import random
 import time
-from collections.abc import Sequence
 
 import numpy as np
 
@@ -37,10 +36,7 @@ def coarse(lengths: Lengths) -> Lengths:
 class ColumnSearch:
     """One search: relaxed problem to its end, dives from it, then the best choice among all fillings seen."""
 
-    def __init__(
-        self, lengths: Lengths, first: Opened | None, stop: float, fills: Sequence[tuple[int, Fill]] | None = None
-    ) -> None:
-        self._every = fills
+    def __init__(self, lengths: Lengths, first: Opened | None, stop: float) -> None:
         self._lengths = lengths
         self._stop = stop
         self._master = Master(lengths)
@@ -68,7 +64,7 @@ class ColumnSearch:
             hurried = True
         if not self._reached and time.monotonic() < self._stop - 0.1:
             chosen, _, late = choose(
-                self._lengths, self._every or self._master.fills, self._stop - time.monotonic(), nodes, self._best_cost
+                self._lengths, self._master.fills, self._stop - time.monotonic(), nodes, self._best_cost
             )
             hurried = hurried or late
             if chosen is not None:

@@ -6,8 +6,6 @@ from bisect import bisect_left
 
 from shopdraw.lists.layout.lengths import Fill, Lengths
 
-MOST_FILLS = 20_000
-"""With more than these, fillings are made as they are needed (column generation)."""
 _STEPS_EACH = 30
 """Sizes looked at, for each filling that may be found: with many sizes it is soon clear that they won't be few."""
 
@@ -16,7 +14,7 @@ class _TooMany(Exception):
     """There are more fillings than were asked for."""
 
 
-def all_fills(lengths: Lengths, most: int = MOST_FILLS) -> list[tuple[int, Fill]] | None:
+def all_fills(lengths: Lengths, most: int) -> list[tuple[int, Fill]] | None:
     """Every filling to which nothing can be added, for each kind of space; None where there are more than `most`."""
     listing = _Listing(lengths, most)
     try:

@@ -19,7 +19,7 @@ def test_every_full_filling_is_listed_once() -> None:
             more = any(size <= left and count < most for size, count, most in zip(sizes, fill, demand, strict=True))
             if left >= 0 and any(fill) and not more:
                 full.add((0, fill))
-        found = all_fills(Lengths(sizes, demand, (Space(capacity, 1.0),)))
+        found = all_fills(Lengths(sizes, demand, (Space(capacity, 1.0),)), 1000)
         assert found is not None
         assert len(found) == len(full)
         assert set(found) == full

@@ -26,6 +26,8 @@ THIN_MM = 1.0
 """Cut wood drawn thinner than this is filled grey. Source: ISO 128-50 practice for thin sections."""
 _NEAR_EDGE_DEG, _TURN_DEG = 10.0, 15.0
 
+Box = tuple[float, float, float, float]
+
 _MANNERS = ((45.0, 1.0), (135.0, 1.0), (45.0, THIRD_PITCH), (135.0, THIRD_PITCH))
 
 
@@ -51,6 +53,7 @@ def hatchings(cut: Sequence[CutBoard], direction: Direction, scale: float) -> di
     """
     found: dict[str, Hatching] = {}
     manners: dict[str, int] = {}
+    boxes = {item.board: _box(item) for item in cut if item.faces}
     for item in cut:
         if not item.faces:
             continue
@@ -63,8 +66,13 @@ def hatchings(cut: Sequence[CutBoard], direction: Direction, scale: float) -> di
             pitch = max(_pitch(item, scale) * LONG_GRAIN_PITCH, FINEST_PITCH_MM)
             found[item.board] = Hatching("broken", angle, pitch, _seed(item.board))
         else:
+            near = 0.7 / scale
             beside = {
-                manners[other.board] for other in cut if other.board in manners and _touch(item, other, 0.7 / scale)
+                manners[other.board]
+                for other in cut
+                if other.board in manners
+                and _apart(boxes[item.board], boxes[other.board]) <= near
+                and _touch(item, other, near)
             }
             manner = next((i for i in range(len(_MANNERS)) if i not in beside), 0)
             manners[item.board] = manner
@@ -121,13 +129,23 @@ def _clear_of_edges(angle: float, item: CutBoard) -> float:
     return (angle + _TURN_DEG) % 180.0 if apart < _NEAR_EDGE_DEG else angle
 
 
+def _box(item: CutBoard) -> Box:
+    boxes = [bounds(face.outline) for face in item.faces]
+    x0, y0, x1, y1 = zip(*boxes, strict=True)
+    return (min(x0), min(y0), max(x1), max(y1))
+
+
+def _apart(one: Box, other: Box) -> float:
+    """How far two boxes stand apart along one of the axes, the greater one."""
+    return max(max(one[i], other[i]) - min(one[i + 2], other[i + 2]) for i in (0, 1))
+
+
 def _touch(one: CutBoard, other: CutBoard, near: float) -> bool:
     return any(_near(a.outline, b.outline, near) for a in one.faces for b in other.faces)
 
 
 def _near(one: Path, other: Path, near: float) -> bool:
-    a, b = bounds(one), bounds(other)
-    if max(a[0], b[0]) - min(a[2], b[2]) > near or max(a[1], b[1]) - min(a[3], b[3]) > near:
+    if _apart(bounds(one), bounds(other)) > near:
         return False
     return any(
         abs(depth_inside(path, point)) <= near or depth_inside(path, point) > 0

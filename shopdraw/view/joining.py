@@ -2,24 +2,21 @@
 
 from __future__ import annotations
 
-import math
-from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
 from shopdraw.drawing.mark import ArcMark, Line, Meaning
-from shopdraw.view.scene import Floats, Ints
+from shopdraw.view.drawn_once import Piece, Spans, groups_drawn_once
+from shopdraw.view.standing import Floats, Ints
 
 _SAME_WAY = 1e-6
 _SAME_LINE_MM = 1e-4
 _TOUCHING_MM = 1e-4
+_CHORDS_TOUCH_MM = 0.002
 _DECIMALS = 9
 """A nanometre: the last decimals of a double differ from machine to machine."""
-
-Piece = tuple[float, float, int, bool]
-"""From, to, owner, covered."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -65,18 +62,14 @@ def _lines(
         return []
     start, end = pieces.start[rows], pieces.end[rows]
     group, way, offset = _supports(start, end)
-    out = np.stack((-way[:, 1], way[:, 0]), 1)
     low, high = (start * way).sum(axis=1), (end * way).sum(axis=1)
     low, high = np.minimum(low, high), np.maximum(low, high)
     order = np.lexsort((pieces.owner[rows], -pieces.facing[rows], -pieces.depth[rows], pieces.covered[rows], group))
-    bounds = np.flatnonzero(np.concatenate(([True], np.diff(group[order]) > 0, [True])))
-    columns = [c[order].tolist() for c in (low, high, pieces.owner[rows], pieces.covered[rows])]
-    items: list[Piece] = list(zip(*columns, strict=True))
-    places = np.column_stack((way, offset[:, None] * out))[order].tolist()
+    spans = Spans(group, low, high, pieces.owner[rows], pieces.covered[rows]).only(order)
+    across = np.column_stack((-way[:, 1], way[:, 0])) * offset[:, None]
     lines = []
-    for first, last in zip(bounds[:-1].tolist(), bounds[1:].tolist(), strict=True):
-        wx, wy, ox, oy = places[first]
-        found = items[first:last] if last - first == 1 else drawn_once(items[first:last], _TOUCHING_MM)
+    for first, found in groups_drawn_once(spans, np.full(len(order), _TOUCHING_MM)):
+        (wx, wy), (ox, oy) = way[order[first]].tolist(), across[order[first]].tolist()
         for a, b, owner, hidden in found:
             here = (round(a * wx + ox, _DECIMALS) + 0.0, round(a * wy + oy, _DECIMALS) + 0.0)
             there = (round(b * wx + ox, _DECIMALS) + 0.0, round(b * wy + oy, _DECIMALS) + 0.0)
@@ -114,96 +107,40 @@ def _numbered(values: Floats, apart: float) -> Ints:
     return np.concatenate(([0], np.cumsum(np.diff(values) > apart))).astype(np.int64)
 
 
-def drawn_once(pieces: Sequence[Piece], touching: float) -> list[Piece]:
-    """Pieces on one line without overlaps: earlier ones win, and touching ones of one owner and kind are joined.
-
-    Args:
-        pieces: best first (visible before covered, near before far).
-        touching: pieces nearer than this touch.
-    """
-    taken = _Taken()
-    kept: dict[tuple[int, bool], list[tuple[float, float]]] = {}
-    for low, high, owner, covered in pieces:
-        rest = [(a, b) for a, b in taken.free(low, high) if b - a > touching]
-        if rest:
-            kept.setdefault((owner, covered), []).extend(rest)
-            taken.take(low, high)
-    found: list[Piece] = []
-    for (owner, covered), parts in kept.items():
-        found.extend((low, high, owner, covered) for low, high in _joined(parts, touching))
-    return found
-
-
-def _joined(parts: list[tuple[float, float]], touching: float) -> list[tuple[float, float]]:
-    parts.sort()
-    found = parts[:1]
-    for a, b in parts[1:]:
-        low, high = found[-1]
-        if a - high > touching:
-            found.append((a, b))
-        else:
-            found[-1] = (low, max(high, b))
-    return found
-
-
-class _Taken:
-    """Stretches of a line that are drawn already, apart from each other and in order."""
-
-    def __init__(self) -> None:
-        self._lows: list[float] = []
-        self._highs: list[float] = []
-
-    def free(self, low: float, high: float) -> list[tuple[float, float]]:
-        """What is left of a stretch."""
-        first, last = bisect_left(self._highs, low), bisect_right(self._lows, high)
-        starts = [low, *self._highs[first:last]]
-        ends = [*self._lows[first:last], high]
-        return list(zip(starts, ends, strict=True))
-
-    def take(self, low: float, high: float) -> None:
-        """Marks a stretch as drawn."""
-        first, last = bisect_left(self._highs, low), bisect_right(self._lows, high)
-        if first < last:
-            low, high = min(low, self._lows[first]), max(high, self._highs[last - 1])
-        self._lows[first:last], self._highs[first:last] = [low], [high]
-
-
 def _arcs(pieces: Pieces, rows: Ints, boards: Sequence[str], meanings: tuple[Meaning, Meaning]) -> list[ArcMark]:
-    circles: dict[tuple[int, int, int], list[int]] = {}
-    for row in rows.tolist():
-        (x, y), r = pieces.centre[row].tolist(), float(pieces.radius[row])
-        key = (round(x / _SAME_LINE_MM), round(y / _SAME_LINE_MM), round(r / _SAME_LINE_MM))
-        circles.setdefault(key, []).append(row)
+    if not len(rows):
+        return []
+    places = np.column_stack((pieces.centre[rows], pieces.radius[rows]))
+    _, group = np.unique(np.round(places / _SAME_LINE_MM), axis=0, return_inverse=True)
+    row, low, high = _spans(pieces, rows)
+    covered, owner = pieces.covered[rows[row]], pieces.owner[rows[row]]
+    order = np.lexsort((owner, -pieces.facing[rows[row]], -pieces.depth[rows[row]], covered, group[row]))
+    spans = Spans(group[row].astype(np.int64), low, high, owner, covered).only(order)
+    touching = np.degrees(_CHORDS_TOUCH_MM / places[row[order], 2]) + 1e-6
     arcs = []
-    for members in circles.values():
-        members.sort(
-            key=lambda row: (
-                bool(pieces.covered[row]),
-                -float(pieces.depth[row]),
-                -float(pieces.facing[row]),
-                int(pieces.owner[row]),
-            )
-        )
-        (x, y), radius = pieces.centre[members[0]].tolist(), float(pieces.radius[members[0]])
-        spans = [span for row in members for span in _spans(pieces, row, x, y)]
-        touching = math.degrees(0.002 / radius) + 1e-6
-        for low, high, owner, covered in _closed(drawn_once(spans, touching), touching):
-            span = (round(low, _DECIMALS), round(high, _DECIMALS))
+    for first, found in groups_drawn_once(spans, touching):
+        x, y, radius = places[row[order[first]]].tolist()
+        for a, b, board, hidden in _closed(found, float(touching[first])):
+            span = (round(a, _DECIMALS), round(b, _DECIMALS))
             centre = (round(x, _DECIMALS) + 0.0, round(y, _DECIMALS) + 0.0)
-            arcs.append(ArcMark(centre, round(radius, _DECIMALS), *span, meanings[covered], boards[owner]))
+            arcs.append(ArcMark(centre, round(radius, _DECIMALS), *span, meanings[hidden], boards[board]))
     return arcs
 
 
-def _spans(pieces: Pieces, row: int, x: float, y: float) -> list[Piece]:
-    """The angles that a chord spans about the centre, in [0, 360], split where it passes 0."""
-    (x0, y0), (x1, y1) = pieces.start[row].tolist(), pieces.end[row].tolist()
-    a = math.degrees(math.atan2(y0 - y, x0 - x)) % 360.0
-    b = math.degrees(math.atan2(y1 - y, x1 - x)) % 360.0
-    owner, covered = int(pieces.owner[row]), bool(pieces.covered[row])
-    low, high = min(a, b), max(a, b)
-    if high - low <= 180.0:
-        return [(low, high, owner, covered)]
-    return [(high, 360.0, owner, covered), (0.0, low, owner, covered)]
+def _spans(pieces: Pieces, rows: Ints) -> tuple[Ints, Floats, Floats]:
+    """The angles that chords span about their centres, in [0, 360], split where they pass 0: which chord, from, to."""
+    a, b = (
+        np.degrees(np.arctan2(reach[:, 1], reach[:, 0])) % 360.0
+        for reach in (ends[rows] - pieces.centre[rows] for ends in (pieces.start, pieces.end))
+    )
+    low, high = np.minimum(a, b), np.maximum(a, b)
+    passes = high - low > 180.0
+    tails = np.flatnonzero(passes)
+    return (
+        np.concatenate((np.arange(len(rows)), tails)),
+        np.concatenate((np.where(passes, high, low), np.zeros(len(tails)))),
+        np.concatenate((np.where(passes, 360.0, high), low[tails])),
+    )
 
 
 def _closed(spans: list[Piece], touching: float) -> list[Piece]:

@@ -11,7 +11,7 @@ from shopdraw.shape.frame import Frame
 from shopdraw.shape.inside import depth_inside
 from shopdraw.shape.path import Corner, Path, Point, signed_area
 from shopdraw.view.direction import Direction
-from shopdraw.view.scene import Floats
+from shopdraw.view.standing import Floats
 from shopdraw.wood.facet import Facets
 
 _STRAIGHT = 1e-9

@@ -12,7 +12,8 @@ from shopdraw.shape.frame import Frame
 from shopdraw.view.covering import stretches
 from shopdraw.view.direction import Direction
 from shopdraw.view.joining import Pieces, marks_of
-from shopdraw.view.scene import Edges, Floats, Ints, Shown, scene
+from shopdraw.view.scene import Edges, scene
+from shopdraw.view.standing import Bools, Floats, Ints, Shown, Standing, standing
 from shopdraw.wood.board import Board, Shape
 from shopdraw.wood.facet import facets
 
@@ -35,25 +36,33 @@ def project(boards: Sequence[Board], direction: Direction, *, hidden: bool = Tru
 
 @lru_cache(maxsize=256)
 def _projected(stands: tuple[Stands, ...], direction: Direction, hidden: bool) -> tuple[Line | ArcMark, ...]:
-    shown = [Shown(name, facets(shape), frame) for name, shape, frame in stands]
-    return lines_of(shown, direction, Meaning.VISIBLE, Meaning.HIDDEN if hidden else None)
+    names = [name for name, _, _ in stands]
+    here = _standing(tuple((shape, frame) for _, shape, frame in stands))
+    return lines_of(here, names, direction, Meaning.VISIBLE, Meaning.HIDDEN if hidden else None)
+
+
+@lru_cache(maxsize=16)
+def _standing(stands: tuple[tuple[Shape, Frame], ...]) -> Standing:
+    return standing([Shown(facets(shape), frame) for shape, frame in stands])
 
 
 def forget() -> None:
     """Drops the views kept so far: for measuring, and for testing that the same piece gives the same lines."""
     _projected.cache_clear()
+    _standing.cache_clear()
 
 
 def lines_of(
-    shown: Sequence[Shown], direction: Direction, visible: Meaning, covered: Meaning | None
+    here: Standing, names: Sequence[str], direction: Direction, visible: Meaning, covered: Meaning | None
 ) -> tuple[Line | ArcMark, ...]:
-    """Lines and arcs of what is shown.
+    """Lines and arcs of what stands there.
 
     Args:
+        names: the boards' ids.
         visible: what the lines in sight mean.
         covered: what the lines out of sight mean, or None to leave them out.
     """
-    before = scene(shown, direction)
+    before = scene(here, direction)
     if not len(before.edges.owner):
         return ()
     seen_edge, seen_low, seen_high, hid_edge, hid_low, hid_high = stretches(before)
@@ -63,10 +72,10 @@ def lines_of(
     low, high = np.concatenate((seen_low, hid_low)), np.concatenate((seen_high, hid_high))
     is_covered = np.arange(len(edge)) >= len(seen_edge)
     pieces = pieces_of(before.edges, edge, low, high, is_covered)
-    return marks_of(pieces, [item.board for item in shown], visible, covered or visible)
+    return marks_of(pieces, names, visible, covered or visible)
 
 
-def pieces_of(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: np.typing.NDArray[np.bool_]) -> Pieces:
+def pieces_of(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: Bools) -> Pieces:
     """Stretches of edges as pieces on paper.
 
     Args:

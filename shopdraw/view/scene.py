@@ -5,34 +5,21 @@ View coordinates: x right, y up on paper, z towards the viewer, all mm.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
-import numpy.typing as npt
 
-from shopdraw.shape.frame import Frame
 from shopdraw.view.direction import Direction
-from shopdraw.wood.facet import Facets
-
-Floats = npt.NDArray[np.float64]
-Ints = npt.NDArray[np.int64]
-Bools = npt.NDArray[np.bool_]
+from shopdraw.view.standing import Bools, Floats, Ints, Standing
 
 _FACING = 1e-6
 """A face turned less than this towards the viewer is seen on edge."""
 _SHORT_MM = 1e-6
 """An edge shorter than this on paper is a point."""
 _SAME_MM = 1e-5
-
-
-@dataclass(frozen=True, eq=False)
-class Shown:
-    """A board to be shown: its id, its faces and edges, where it stands."""
-
-    board: str
-    facets: Facets
-    frame: Frame
+_ALONG = 1e-12
+"""A cylinder whose axis lies less off the line of sight is seen as a circle (cosine)."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -80,87 +67,79 @@ class Scene:
         edges: each once; of those that coincide on paper the nearest.
         corners: (m, 3 corners, 3) of the triangles.
         slope: (m, 2) how a triangle's depth changes to the right and upwards.
-        bundle: (m,) rising: triangles of one plane, or round one bore, of a board.
-        face: (m,) a number for each board's plane.
-        boxes: (boards, 6) least x, y, z, greatest x, y, z.
+        face: (m,) rising: the number of the board's plane that a triangle lies in.
+        rims: (r, 2 ends, 3) lines round those planes' faces, the face at the left.
+        rim_face: (r,) the face of each.
     """
 
     edges: Edges
     corners: Floats
     slope: Floats
-    bundle: Ints
     face: Ints
-    boxes: Floats
+    rims: Floats
+    rim_face: Ints
+
+    @cached_property
+    def box(self) -> tuple[Floats, Floats]:
+        """(m, 3) twice: the least and greatest coordinates of each triangle."""
+        a, b, c = (self.corners[:, k] for k in range(3))
+        return np.minimum(np.minimum(a, b), c), np.maximum(np.maximum(a, b), c)
 
 
-def scene(shown: Sequence[Shown], direction: Direction) -> Scene:
+def scene(here: Standing, direction: Direction) -> Scene:
     """Everything that is shown, turned so that one looks along -z."""
     axes = np.array((direction.right, direction.up, direction.toward))
-    edges: list[tuple[Floats, Floats, Ints, Floats, Floats, Floats]] = []
-    covers: list[tuple[Floats, Floats, Ints, Ints]] = []
-    boxes = np.zeros((len(shown), 6))
-    faces = 0
-    for index, item in enumerate(shown):
-        facets, frame = item.facets, item.frame
-        if not len(facets.triangles):
-            continue
-        turn = axes @ np.array((frame.u, frame.v, frame.w)).T
-        points = facets.points @ turn.T + axes @ np.array(frame.at)
-        normals = facets.normals @ turn.T
-        front = normals[:, 2] > _FACING
-        facing: Floats = np.round(normals[:, 2] * front, 9)
-        edges.append(_edges_of(facets, index, points, turn, axes @ np.array(frame.at), facing))
-        turned = np.flatnonzero(front)
-        bundle = np.where(facets.cylinder[turned] >= 0, -1 - facets.cylinder[turned], facets.face[turned])
-        order = np.argsort(bundle, kind="stable")
-        turned, bundle = turned[order], bundle[order]
-        covers.append(
-            (
-                points[facets.triangles[turned]],
-                -normals[turned, :2] / normals[turned, 2:],
-                bundle + faces + len(facets.cylinders),
-                facets.face[turned] + faces,
-            )
-        )
-        boxes[index, :3], boxes[index, 3:] = points.min(axis=0), points.max(axis=0)
-        faces += len(facets.triangles) + len(facets.cylinders)
-    if not edges:
-        return _EMPTY
-    all_edges = Edges(*(np.concatenate(column) for column in zip(*edges, strict=True)))
-    corners, slope, bundle, face = (np.concatenate(column) for column in zip(*covers, strict=True))
-    return Scene(_once(all_edges), corners, slope, bundle, face, boxes)
+    points = here.points @ axes.T
+    toward = here.normals @ axes[2]
+    front = toward > _FACING
+    beside = np.round(toward * front, 9)[here.sides]
+    turned = np.flatnonzero(front)
+    turned = turned[np.argsort(here.face[turned], kind="stable")]
+    across = here.normals[turned] @ axes[:2].T
+    rims, rim_face = _rims(here, front, points)
+    return Scene(
+        _once(_edges_of(here, points, axes, beside)),
+        points[here.triangles[turned]],
+        -across / toward[turned, None],
+        here.face[turned],
+        rims,
+        rim_face,
+    )
 
 
-def _edges_of(
-    facets: Facets, index: int, points: Floats, turn: Floats, at: Floats, facing: Floats
-) -> tuple[Floats, Floats, Ints, Floats, Floats, Floats]:
-    beside = facing[facets.sides]
+def _edges_of(here: Standing, points: Floats, axes: Floats, beside: Floats) -> Edges:
     silhouette = (beside[:, 0] > 0.0) ^ (beside[:, 1] > 0.0)
-    drawn = facets.sharp | silhouette
-    if facets.capped.any():
-        drawn &= ~facets.capped[facets.sides].any(axis=1)
-    rows = np.flatnonzero(drawn)
-    start, end = points[facets.edges[rows, 0]], points[facets.edges[rows, 1]]
+    rows = np.flatnonzero((here.sharp | silhouette) & ~here.capped)
+    start, end = points[here.edges[rows, 0]], points[here.edges[rows, 1]]
+    long = np.maximum(np.abs(end[:, 0] - start[:, 0]), np.abs(end[:, 1] - start[:, 1])) > _SHORT_MM
+    rows, start, end = rows[long], start[long], end[long]
     centre, radius = np.zeros((len(rows), 2)), np.zeros(len(rows))
-    if len(facets.cylinders):
-        axis = facets.cylinders[:, 3:6] @ turn.T
-        along = np.append(np.abs(axis[:, 2]) > 1 - 1e-12, False)
-        middle = np.append(facets.cylinders[:, :3] @ turn.T + at, np.zeros((1, 3)), axis=0)[:, :2]
-        size = np.append(facets.cylinders[:, 6], 0.0)
+    along = np.append(np.abs(here.cylinders[:, 3:6] @ axes[2]) > 1 - _ALONG, False)
+    if along.any():
+        middle = here.cylinders[:, :3] @ axes[:2].T
         for side in (1, 0):
-            rod = facets.edge_cylinder[rows, side]
+            rod = here.edge_cylinder[rows, side]
             round_here = along[rod]
-            centre[round_here], radius[round_here] = middle[rod[round_here]], size[rod[round_here]]
-    return start, end, np.full(len(rows), index), beside[rows].max(axis=1), centre, radius
+            centre[round_here] = middle[rod[round_here]]
+            radius[round_here] = here.cylinders[rod[round_here], 6]
+    return Edges(start, end, here.owner[rows], np.maximum(beside[rows, 0], beside[rows, 1]), centre, radius)
+
+
+def _rims(here: Standing, front: Bools, points: Floats) -> tuple[Floats, Ints]:
+    """The lines round the faces turned to the viewer; an edge between two of them belongs to each."""
+    face = here.face[here.sides]
+    apart = face[:, 0] != face[:, 1]
+    left = np.flatnonzero(apart & front[here.sides[:, 0]])
+    right = np.flatnonzero(apart & front[here.sides[:, 1]])
+    ends = np.concatenate((here.edges[left], here.edges[right][:, ::-1]))
+    return points[ends], np.concatenate((face[left, 0], face[right, 1]))
 
 
 def _once(edges: Edges) -> Edges:
-    """Edges that aren't points; of those that lie on one another on paper the nearest, when it is so at both ends.
+    """Of edges that lie on one another on paper the nearest, when it is so at both ends.
 
     At one depth (a mitre) the one beside the face that looks most squarely at the viewer stays: that face is seen.
     """
-    across = np.abs(edges.end[:, :2] - edges.start[:, :2]).max(axis=1)
-    edges = edges.only(across > _SHORT_MM)
     swap = _swapped(edges)
     start = np.where(swap[:, None], edges.end, edges.start)
     end = np.where(swap[:, None], edges.start, edges.end)
@@ -184,20 +163,3 @@ def _swapped(edges: Edges) -> Bools:
     plumb = np.abs(across) <= _SAME_MM
     found: Bools = np.where(plumb, edges.end[:, 1] < edges.start[:, 1], across < 0)
     return found
-
-
-_EMPTY = Scene(
-    Edges(
-        np.zeros((0, 3)),
-        np.zeros((0, 3)),
-        np.zeros(0, dtype=np.int64),
-        np.zeros(0),
-        np.zeros((0, 2)),
-        np.zeros(0),
-    ),
-    np.zeros((0, 3, 3)),
-    np.zeros((0, 2)),
-    np.zeros(0, dtype=np.int64),
-    np.zeros(0, dtype=np.int64),
-    np.zeros((0, 6)),
-)

@@ -17,7 +17,8 @@ from shopdraw.view.hatching import CutBoard, hatchings
 from shopdraw.view.joining import Pieces, marks_of
 from shopdraw.view.outline import CutEdge, cut_faces
 from shopdraw.view.projection import pieces_of
-from shopdraw.view.scene import Shown, scene
+from shopdraw.view.scene import scene
+from shopdraw.view.standing import Shown, standing
 from shopdraw.wood.board import Board, Shape
 from shopdraw.wood.facet import Facets, facets, facets_beyond
 
@@ -59,12 +60,13 @@ def section(
 
 @lru_cache(maxsize=256)
 def _section(stands: tuple[Stands, ...], plane: Plane, scale: float) -> tuple[Area | Line | ArcMark, ...]:
-    shown, cut = [], []
+    shown, names, cut = [], [], []
     for name, shape, frame, kind, whole in stands:
         left = _beyond(shape, frame, plane, whole)
         if left is None:
             continue
-        shown.append(Shown(name, left, frame))
+        shown.append(Shown(left, frame))
+        names.append(name)
         if left.capped.any():
             faces = cut_faces(left, frame, plane.direction)
             cut.append(CutBoard(name, kind, frame.u, frame.w, shape.thickness, faces))
@@ -72,7 +74,7 @@ def _section(stands: tuple[Stands, ...], plane: Plane, scale: float) -> tuple[Ar
     areas = tuple(
         Area(face.outline, face.islands, patterns[item.board], item.board) for item in cut for face in item.faces
     )
-    return (*areas, *_lines(shown, cut, plane.direction))
+    return (*areas, *_lines(shown, names, cut, plane.direction))
 
 
 def _beyond(shape: Shape, frame: Frame, plane: Plane, whole: bool) -> Facets | None:
@@ -88,13 +90,15 @@ def _beyond(shape: Shape, frame: Frame, plane: Plane, whole: bool) -> Facets | N
     return facets_beyond(shape, (round(x, 12) + 0.0, round(y, 12) + 0.0, round(z, 12) + 0.0), round(-level, 9))
 
 
-def _lines(shown: Sequence[Shown], cut: Sequence[CutBoard], direction: Direction) -> tuple[Line | ArcMark, ...]:
+def _lines(
+    shown: Sequence[Shown], names: Sequence[str], cut: Sequence[CutBoard], direction: Direction
+) -> tuple[Line | ArcMark, ...]:
     """Cut outlines, and the edges in sight behind them: a place where both lie is drawn as cut."""
-    before = scene(shown, direction)
+    before = scene(standing(shown), direction)
     edge, low, high, *_ = stretches(before)
     behind = pieces_of(before.edges, edge, low, high, np.ones(len(edge), dtype=bool))
-    names = [item.board for item in shown]
-    edges = [(names.index(item.board), e) for item in cut for face in item.faces for e in face.edges]
+    index = {name: i for i, name in enumerate(names)}
+    edges = [(index[item.board], e) for item in cut for face in item.faces for e in face.edges]
     outlines = _outline_pieces(edges)
     both = Pieces(*(np.concatenate((getattr(outlines, c), getattr(behind, c))) for c in Pieces.__annotations__))
     return marks_of(both, names, Meaning.CUT, Meaning.BEHIND)

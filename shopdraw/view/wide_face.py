@@ -1,0 +1,99 @@
+"""The largest flat faces that are turned to the viewer: what hides most."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from shopdraw.view.scene import Scene
+from shopdraw.view.standing import Bools, Floats, Ints
+
+_MOST = 256
+"""So many of the largest do nearly all of the hiding."""
+_LEAST_PART = 1e-4
+"""Faces smaller than this part of the paper hide little."""
+_MARGIN_MM = 1e-5
+_WHOLE = 1 - 1e-9
+
+
+@dataclass(frozen=True, eq=False)
+class WideFaces:
+    """Flat faces.
+
+    Attributes:
+        face: (n,) their numbers, rising.
+        slope: (n, 2) how their depth changes to the right and upwards.
+        level: (n,) their plane's depth at the paper's origin, mm.
+        low, high: (n, 2) the upright rectangle round each, mm.
+        rectangular: (n,) whether it fills that.
+    """
+
+    face: Ints
+    slope: Floats
+    level: Floats
+    low: Floats
+    high: Floats
+    rectangular: Bools
+
+    def only(self, rows: Bools) -> WideFaces:
+        """Some of the faces."""
+        return WideFaces(
+            self.face[rows],
+            self.slope[rows],
+            self.level[rows],
+            self.low[rows],
+            self.high[rows],
+            self.rectangular[rows],
+        )
+
+
+def wide_faces(scene: Scene) -> WideFaces:
+    """The largest faces of a scene, but for those behind another one."""
+    first = np.flatnonzero(np.diff(scene.face, prepend=-1) > 0)
+    flat = scene.corners[:, :, :2]
+    a, b = flat[:, 1] - flat[:, 0], flat[:, 2] - flat[:, 0]
+    areas = np.add.reduceat(np.abs(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]) / 2, first) if len(first) else np.zeros(0)
+    large = np.sort(np.argsort(-areas, kind="stable")[:_MOST])
+    if len(first):
+        paper = np.prod(scene.box[1].max(axis=0)[:2] - scene.box[0].min(axis=0)[:2])
+        large = large[areas[large] > _LEAST_PART * paper]
+    ours = np.zeros(len(first), dtype=np.bool_)
+    ours[large] = True
+    rows = np.flatnonzero(ours[np.cumsum(np.diff(scene.face, prepend=-1) > 0) - 1])
+    starts = np.flatnonzero(np.diff(scene.face[rows], prepend=-1) > 0)
+    low = np.minimum.reduceat(scene.box[0][rows, :2], starts) if len(rows) else np.zeros((0, 2))
+    high = np.maximum.reduceat(scene.box[1][rows, :2], starts) if len(rows) else np.zeros((0, 2))
+    corner, slope = scene.corners[first[large], 0], scene.slope[first[large]]
+    level = corner[:, 2] - (corner[:, :2] * slope).sum(axis=1)
+    filled = areas[large] >= np.prod(high - low, axis=1) * _WHOLE
+    found = WideFaces(scene.face[first[large]], slope, level, low, high, filled)
+    corners = [np.stack((x[:, 0], y[:, 1]), axis=1) for x in (low, high) for y in (low, high)]
+    points = [np.column_stack((at, level + (at * slope).sum(axis=1))) for at in corners]
+    return found.only(~behind_a_rectangle(points, found))
+
+
+def behind_a_rectangle(corners: Sequence[Floats], faces: WideFaces) -> Bools:
+    """What lies whole behind one upright rectangular face, touching its rim at most.
+
+    Args:
+        corners: of edges, triangles or faces: each (n, 3), the first of all, the second of all, ...
+        faces: that may hide them.
+    """
+    over = faces.only(faces.rectangular)
+    thing = np.arange(len(corners[0]))
+    within = np.ones((len(thing), len(over.face)), dtype=np.bool_)
+    for axis in (0, 1):
+        low = np.minimum.reduce([at[:, axis] for at in corners])
+        high = np.maximum.reduce([at[:, axis] for at in corners])
+        within &= over.low[:, axis] <= low[:, None]
+        within &= over.high[:, axis] >= high[:, None]
+    thing, face = np.nonzero(within)
+    for at in corners:
+        depth = over.level[face] + (at[thing, :2] * over.slope[face]).sum(axis=1)
+        behind = depth > at[thing, 2] + _MARGIN_MM
+        thing, face = thing[behind], face[behind]
+    found = np.zeros(len(corners[0]), dtype=np.bool_)
+    found[thing] = True
+    return found

@@ -7,6 +7,7 @@ from pathlib import Path
 from shopdraw.cli.work import Work
 from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.sheet.manner import Manner, manner_of
+from shopdraw.sheet.rod import rods
 from shopdraw.sheet.template import (
     NoRoomOnTemplate,
     TemplateTooLong,
@@ -46,6 +47,14 @@ def write_templates(work: Work, folder: Path) -> tuple[Finding, ...]:
                 _write(work, template, tiled_sheets(template, paper(name)), manner, folder / f"{stem}-{name}.pdf")
         except (NoRoomOnTemplate, TemplateTooLong) as error:
             found.append(_no_room(board, str(error)))
+    for rod in rods(work.assembly, manner.writing, _piece_words(work), inch=manner.inch):
+        stem = f"{work.stem}-template-{rod.board.label}"
+        try:
+            _write(work, rod, (true_size_sheet(rod),), manner, folder / f"{stem}.pdf")
+            if name != ROLL:
+                _write(work, rod, tiled_sheets(rod, paper(name)), manner, folder / f"{stem}-{name}.pdf")
+        except (NoRoomOnTemplate, TemplateTooLong) as error:
+            found.append(_no_room(rod.board, str(error)))
     return tuple(found)
 
 

@@ -28,6 +28,7 @@ class Template:
         title: "1L side, left".
         piece: title and revision of the piece.
         inch: check lines are in inches.
+        rod: a strip with ticks: it has no face, no edge and no grain to tell of.
     """
 
     board: Board
@@ -37,6 +38,7 @@ class Template:
     title: str
     piece: str
     inch: bool
+    rod: bool = False
 
     @property
     def box(self) -> Bounds:
@@ -68,6 +70,8 @@ def pocket_words(template: Template, region: Bounds, spots: Spots) -> Iterator[M
 def lying_words(template: Template, region: Bounds, spots: Spots) -> Iterator[Mark]:
     """Label, which hand, which face is up, which edge is the front, the grain."""
     board = template.board
+    if template.rod:
+        return
     x0, y0, _, y1 = template.box
     far = board.reference_edge == "far"
     side = board.member == "side"

@@ -12,6 +12,9 @@ from shopdraw.cli.work import work_on
 
 SAMPLES = Path(__file__).parents[2] / "sample_projects"
 
+LABELS = ("1L", "1R", "rod-height", "rod-width", "rod-depth")
+"""Both sides, and the piece's rods."""
+
 
 def written(piece: Path, folder: Path) -> set[str]:
     folder.mkdir()
@@ -22,7 +25,7 @@ def written(piece: Path, folder: Path) -> set[str]:
 @pytest.mark.parametrize(("name", "paper"), [("chart-room-desk", "A4"), ("harbour-office-desk", "Letter")])
 def test_each_side_on_one_page_and_on_the_paper_of_its_unit(name: str, paper: str, tmp_path: Path) -> None:
     names = written(SAMPLES / f"{name}.piece", tmp_path / "out")
-    assert names == {f"{name}-template-{label}{end}.pdf" for label in ("1L", "1R") for end in ("", f"-{paper}")}
+    assert names == {f"{name}-template-{label}{end}.pdf" for label in LABELS for end in ("", f"-{paper}")}
     for path in (tmp_path / "out").iterdir():
         assert PdfReader(path).trailer["/Root"]["/ViewerPreferences"]["/PrintScaling"] == "/None"
 
@@ -32,7 +35,7 @@ def test_the_piece_chooses_the_paper(asked: str, ends: tuple[str, ...], tmp_path
     text = (SAMPLES / "chart-room-desk.piece").read_text(encoding="utf-8")
     piece = tmp_path / "desk.piece"
     piece.write_text(f'{text}\n[drawing]\ntemplate_paper = "{asked}"\n', encoding="utf-8")
-    wanted = {f"desk-template-{label}{end}.pdf" for label in ("1L", "1R") for end in ends}
+    wanted = {f"desk-template-{label}{end}.pdf" for label in LABELS for end in ends}
     assert written(piece, tmp_path / "out") == wanted
 
 

@@ -241,7 +241,7 @@ def _nested(nested: Nests, design: Design, check_sums: Mapping[str, str]) -> Tab
         Column("measured thickness", "mm", 2),
         Column("sheet"),
         Column("parts"),
-        Column("gap at least", "mm", 1),
+        Column("gap at least", "mm", 2),
         Column("for a cutter of", "mm", 2),
         Column("edge margin", "mm", 1),
         Column("keep-out strips"),

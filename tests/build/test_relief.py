@@ -3,15 +3,28 @@
 import math
 
 import pytest
+from shapely.geometry import Point, Polygon
 
+from shopdraw.build.bench import Bench, Box, finished
 from shopdraw.build.build import build
-from shopdraw.build.relief import Corners, bisector_relief, mortise_corners, reach_beyond, rounded, wall_relief
+from shopdraw.build.relief import (
+    Corners,
+    bisector_relief,
+    mortise_corners,
+    reach_beyond,
+    relieve_end,
+    rounded,
+    wall_relief,
+)
+from shopdraw.cnc.part import router_part
 from shopdraw.piece.design import Design
 from shopdraw.piece.reading import read_piece
-from shopdraw.shape.path import area, bounds, rectangle
+from shopdraw.shape.path import Path, arc_of, area, bounds, flattened, rectangle
 from shopdraw.shipped import sample_path
 from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Stock
 from shopdraw.wood.interference import joint_closes, shared_volume
+from shopdraw.wood.part import Part
 from shopdraw.wood.volume import volume_mm3
 
 
@@ -95,3 +108,40 @@ def test_radius_is_the_pieces_own() -> None:
     notch = next(cut for cut in shelf.shape.cuts if cut.kind == "notch")
     r, n = bounds(relief.outline), bounds(notch.outline)
     assert max(r[3] - n[3], n[1] - r[1]) == pytest.approx(4.0)
+
+
+def test_case_15_guest_of_a_stopped_dado_begins_the_radius_behind_its_end() -> None:
+    design = read_piece(sample_path("harbour-office-desk")).design
+    stopped = Design.model_validate({**design.model_dump(), "case": {**design.case.model_dump(), "dado_stop": 19.05}})
+    piece = build(stopped)
+    bottom, side = piece.board("bottom"), piece.board("side.left")
+    cut = dict(zip(bottom.cut_ids, bottom.shape.cuts, strict=True))["notch:bottom:side.left"]
+    box = bounds(cut.outline)
+    # 19.05 + 3.175: the cutter leaves full width only that far behind the dado's end
+    assert box[3] - box[1] == pytest.approx(22.225)
+    dado = next(c for i, c in zip(side.cut_ids, side.shape.cuts, strict=True) if i == "dado:side.left:bottom")
+    assert side.width - bounds(dado.outline)[3] == pytest.approx(19.05)
+    radii = [arc_of((a.x, a.y), (b.x, b.y), a.bulge).radius for a, b in dado.outline.pairs() if a.bulge]
+    assert radii == pytest.approx([3.175, 3.175])
+
+
+@pytest.mark.parametrize(("width", "count"), [(18.3, 2), (6.1, 1)])
+def test_stopped_groove_is_relieved_along_itself_and_keeps_its_width(width: float, count: int) -> None:
+    bench = Bench()
+    stock = Stock("s", "s", "solid", 20.0, "", 0.0, 500.0)
+    host = bench.lay("b", "b", "b", stock, Box(0, 400, 0, 100, 0, 20), u="+x", w="+z")
+    groove = Box(50, 300, 40, 40 + width, 14, 20)
+    host.sink_box("groove", groove, "-z", id="groove:b:x", purpose="")
+    relieve_end(host, groove, "-z", "+x", ("-y", "+y"), 3.0, id="relief:b:x", purpose="")
+    board = finished(host)
+    assert len(board.shape.cuts) == 1 + count
+    (setting,) = router_part(Part("b", (board,)), read_piece(sample_path("pilot-station-desk")).design).settings
+    (operation,) = setting.flat.operations
+    assert isinstance(operation.shape, Path), "one polyline holds groove and relief"
+    x0, y0, x1, y1 = bounds(operation.shape)
+    assert (x0, x1) == pytest.approx((50.0, 303.0), abs=0.06), "the radius further, and no more"
+    assert (y0, y1) == pytest.approx((40.0, 40.0 + width), abs=0.06), "its width stays"
+    # a square guest's corners are free: the disc swept by another library reaches them
+    free = Polygon(flattened(operation.shape, 1e-4)).buffer(-2.999).buffer(2.999)
+    for corner in ((300.0, 40.0), (300.0, 40.0 + width)):
+        assert free.distance(Point(corner)) < 0.01

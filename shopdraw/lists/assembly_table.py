@@ -114,7 +114,13 @@ def _first(assembly: Assembly) -> Iterator[_Row]:
         yield _Row(", ".join(glued), "", None, "glue up from boards, let rest, dress to thickness", "")
     pairs = [board.label for board in assembly.boards if board.member == "side"]
     if len(pairs) > 1:
-        yield _Row(", ".join(pairs), "", None, "cut as a pair: dados, rabbets, slant", "")
+        yield _Row(
+            ", ".join(pairs),
+            "",
+            None,
+            f"cut as a pair: dados, rabbets{', slant' if assembly.slant is not None else ''}",
+            "",
+        )
     tails = dict.fromkeys(
         label for joint in assembly.joints if joint.kind == "dovetail" for label in _names(assembly, joint.guest_boards)
     )
@@ -126,7 +132,8 @@ def _last(assembly: Assembly) -> Iterator[_Row]:
     moving = dict.fromkeys(_group_label(motion.id) for motion in assembly.motions)
     if moving:
         yield _Row(", ".join(moving), "", None, "try every movement, ease what binds", "")
-    yield _Row("all", "", None, "finish all faces alike, both faces of a lid; then hardware", "sand outside")
+    lid = ", both faces of the lid" if any(board.member == "lid" for board in assembly.boards) else ""
+    yield _Row("all", "", None, f"finish all faces alike{lid}; then hardware", "sand outside")
 
 
 def _row(assembly: Assembly, step: Step, closed: Closed, figures: Figures) -> _Row:

@@ -1,11 +1,13 @@
 """The order of assembly: complete, each move free, and what can't be put together is told."""
 
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
 from shopdraw.build import CannotBuild, build
 from shopdraw.check.assembly_order import PIECE, assembly_findings, assembly_order
+from shopdraw.piece.reading import read_piece
 from shopdraw.shape.frame import Frame, dot, scale
 from shopdraw.shape.path import rectangle
 from shopdraw.wood.assembly import Assembly, Motion
@@ -15,6 +17,7 @@ from tests.build.designs import random_design
 from tests.check.desks import design
 from tests.wood.pieces import LYING, board, cupboard, plain
 
+SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.piece"))
 WANTED = 20
 REACH = 700.0
 
@@ -72,6 +75,16 @@ def test_every_move_of_random_desks_is_free_and_every_board_goes_in():
                 assert meets(assembly, step) == (), (seed, step.unit, step.direction)
         count += 1
     assert count == WANTED
+
+
+@pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
+def test_every_move_of_each_kind_of_piece_is_free(path):
+    assembly = build(read_piece(path).design)
+    order = assembly_order(assembly)
+    assert not order.stuck
+    for step in order.steps:
+        if step.direction is not None:
+            assert meets(assembly, step) == (), (step.unit, step.direction)
 
 
 def test_every_joint_closes_in_one_step():

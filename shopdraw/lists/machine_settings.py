@@ -137,7 +137,7 @@ def _tilt_table(assembly: Assembly, tilts: Sequence[Tilt], figures: Figures) -> 
         where = [f"{t.board.label}: {t.face}, {figures.size(t.distance)} from the {t.reference}" for t in alike]
         rows.append((*words, " · ".join(dict.fromkeys(where))))
     return _table(
-        "Saw tilts", ("cut", "saw tilt from square", "angle from level", "setting", "boards: where it meets the"), rows
+        "Saw tilts", ("cut", "saw tilt from square", "angle from level", "setting", "meets which face, where"), rows
     )
 
 

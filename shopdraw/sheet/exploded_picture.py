@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
-
 from shopdraw.check.assembly_order import PIECE, assembly_order
 from shopdraw.drawing.bounds import marks_box
 from shopdraw.shape.frame import scale
-from shopdraw.sheet.arrange import FreeArea, Standing
-from shopdraw.sheet.caution_note import with_cautions
+from shopdraw.sheet.arrange import FreeArea, Standing, free_area
 from shopdraw.sheet.compose import compose_view
 from shopdraw.sheet.in_sight import points_in_sight
 from shopdraw.sheet.leaf import Leaf
@@ -38,18 +35,17 @@ def exploded_boards(assembly: Assembly) -> tuple[Board, ...]:
     return exploded(assembly.boards, slides)
 
 
-def exploded_leaf(assembly: Assembly, manner: Manner, given: Collection[str]) -> tuple[Leaf, ...]:
+def exploded_leaf(assembly: Assembly, manner: Manner) -> tuple[Leaf, ...]:
     """The picture's sheet; none for a piece without boards.
 
     Args:
         assembly: the piece.
         manner: paper and look.
-        given: what the sheet gives that calls for a caution.
     """
     if not assembly.boards:
         return ()
-    area, cautions = with_cautions(given, manner.size, manner.look)
-    return (Leaf("exploded", "Exploded picture", "Picture", cautions, _standing(assembly, manner, area)),)
+    area = free_area(manner.size, manner.look)
+    return (Leaf("exploded", "Exploded picture", "Picture", (), _standing(assembly, manner, area)),)
 
 
 def _standing(assembly: Assembly, manner: Manner, area: FreeArea) -> tuple[Standing, ...]:

@@ -50,7 +50,7 @@ def assembly_leaves(assembly: Assembly, manner: Manner) -> tuple[Leaf, ...]:
     """The exploded picture, then the steps."""
     given = assembly_given(assembly)
     return (
-        *exploded_leaf(assembly, manner, given),
+        *exploded_leaf(assembly, manner),
         *table_leaves("assembly", "Order of assembly", assembly_tables(assembly, figures_of(manner)), manner, given),
     )
 

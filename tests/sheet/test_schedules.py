@@ -14,7 +14,7 @@ from tests.sheet.sample_set import DESKS, made
 TITLES = {
     "cover": "cover", "general-arrangement": "arrangement, sections, details",
     "sections": "arrangement, sections, details", "details": "arrangement, sections, details", "parts": "parts",
-    "settings": "machine settings", "exploded": "order of assembly", "assembly": "order of assembly",
+    "settings": "machine settings", "assembly": "order of assembly",
 }  # fmt: skip
 
 

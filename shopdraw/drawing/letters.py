@@ -273,14 +273,19 @@ def _by_font(words: str) -> list[tuple[str, str]]:
     """The words cut where the font changes, missing characters replaced."""
     parts: list[tuple[str, str]] = []
     for character in unicodedata.normalize("NFC", words):
-        name = next((f for f in FONTS if _font(f).has(character)), None)
-        shown = character if name else MISSING
-        name = name or FALLBACK
+        name, shown = _home(character)
         if parts and parts[-1][0] == name:
             parts[-1] = (name, parts[-1][1] + shown)
         else:
             parts.append((name, shown))
     return parts
+
+
+@lru_cache(maxsize=4096)
+def _home(character: str) -> tuple[str, str]:
+    """The font that has a character, and the character; or the one that stands for what no font has."""
+    name = next((f for f in FONTS if _font(f).has(character)), None)
+    return (name, character) if name else (FALLBACK, MISSING)
 
 
 @cache

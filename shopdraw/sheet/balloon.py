@@ -25,6 +25,7 @@ LONGEST = 80.0
 LEAST_LEAN_DEG = 15.0
 _FLAT_ANGLES = (16.0, 164.0, 344.0, 196.0)
 """As flat as leaders may be: they pass between two balloons."""
+_FREE_WAYS = tuple((math.cos(math.radians(a)), math.sin(math.radians(a))) for a in (*ANGLES, *_FLAT_ANGLES))
 _TURNS = 3
 _AIR = 2.0
 _SIDES = ("right", "above", "left", "below")
@@ -148,12 +149,13 @@ def _free_turn(
 
 def _free_seats(balloon: Balloon, scale: float, look: Look) -> Iterator[tuple[Balloon, _Seat]]:
     radius = _radius(balloon, look)
+    options = [replace(balloon, target=target, also=()) for target in (balloon.target, *balloon.also)]
     for length in LENGTHS:
-        for target in (balloon.target, *balloon.also):
-            for angle in (*ANGLES, *_FLAT_ANGLES):
-                c, s = math.cos(math.radians(angle)), math.sin(math.radians(angle))
-                at = target[0] * scale + (radius + length) * c, target[1] * scale + (radius + length) * s
-                yield replace(balloon, target=target, also=()), _Seat(at, "right" if c > 0 else "left")
+        for option in options:
+            x, y = option.target[0] * scale, option.target[1] * scale
+            for c, s in _FREE_WAYS:
+                at = (x + (radius + length) * c, y + (radius + length) * s)
+                yield option, _Seat(at, "right" if c > 0 else "left")
 
 
 def _turned(balloon: Balloon, scale: float, around: Bounds, side: str) -> Balloon:
@@ -218,11 +220,13 @@ def _balloon_marks(
     """A balloon at its seat or at one slid along the row until nothing is in its way; None where all is taken."""
     radius = _radius(balloon, look)
     for at in _slid(seat) if slide else (seat.at,):
-        circles = list(_circles(balloon, _Seat(at, seat.side), radius))
-        line = _leader(balloon, _Seat(at, seat.side), scale, radius)
-        if not _leans(line) or math.dist(*line) > LONGEST or leader_clashes(line, ground):
+        place = _Seat(at, seat.side)
+        line = _leader(balloon, place, scale, radius)
+        if not _leans(line) or math.dist(*line) > LONGEST:
             continue
-        if all(_free_circle(middle, radius, ground) for middle, _ in circles):
+        circles = list(_circles(balloon, place, radius))
+        # Most places are refused by their circles, few by their leaders.
+        if all(_free_circle(middle, radius, ground) for middle, _ in circles) and not leader_clashes(line, ground):
             return _stand(balloon, circles, line, radius, ground, look)
     return None
 

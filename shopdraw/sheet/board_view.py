@@ -231,9 +231,13 @@ class _Seen:
         self._way = tuple(dot(away, axis) for axis in self._axes)
         self._plane = plane
         self._box = bounds(prism.outline)
+        self._shadow = _shadow(prism, plane)
 
     def spans(self, x: float, y: float) -> list[tuple[float, float]]:
         """Where the line of sight lies inside: distances behind the view's plane through the board's origin."""
+        left, foot, far, top = self._shadow
+        if not (left <= x <= far and foot <= y <= top):
+            return []
         right, up = self._plane.right, self._plane.up
         p = tuple(right[i] * x + up[i] * y - self._at[i] for i in range(3))
         a, b, c = (p[0] * axis[0] + p[1] * axis[1] + p[2] * axis[2] for axis in self._axes)
@@ -253,6 +257,16 @@ class _Seen:
         places = sorted(t for path in self._paths for t in _hits(path, (a, b), (da, db)))
         spans = [(max(s, near), min(e, far)) for s, e in zip(places[::2], places[1::2], strict=False)]
         return [(s, e) for s, e in spans if e > s]
+
+
+def _shadow(prism: Prism, plane: Plane) -> tuple[float, float, float, float]:
+    """A box in the view that holds all of a prism, with a hair of air: beside it no line of sight meets the prism."""
+    x0, y0, x1, y1 = bounds(prism.outline)
+    points = [
+        plane.at(prism.frame.point((a, b, c))) for a in (x0, x1) for b in (y0, y1) for c in (prism.low, prism.high)
+    ]
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return min(xs) - _JUMP, min(ys) - _JUMP, max(xs) + _JUMP, max(ys) + _JUMP
 
 
 def inside(path: Path, point: Point) -> bool:

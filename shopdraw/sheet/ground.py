@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import IntEnum
 from itertools import pairwise
@@ -15,6 +15,10 @@ from shopdraw.sheet.box import Bounds, Box, Segment, box_of_text, upright
 
 CELL = 8.0
 _STEP = CELL / 2
+_ACROSS = 1 << 24
+"""A cell's number is its column times this and its row."""
+_BESIDE = 0.35
+"""Lines that are asked to keep apart at all keep apart by less than this."""
 CLEAR = 0.5
 """A figure's box is grown by this before it is tested."""
 WORDS_APART = 1.6
@@ -56,90 +60,118 @@ class Ground:
 
     def __init__(self, under: Ground | None = None) -> None:
         self._under = under
-        # By kind; a list, since the hash of an enum's member is slow.
-        self._strokes: list[list[Stroke]] = [[] for _ in What]
-        self._stroke_cells: list[dict[tuple[int, int], list[int]]] = [{} for _ in What]
-        self._boxes: list[tuple[Box, str]] = []
-        self._box_cells: dict[tuple[int, int], list[int]] = {}
+        # By kind; a list, since the hash of an enum's member is slow. With each line the upright box round it.
+        self._strokes: list[list[tuple[Bounds, Stroke]]] = [[] for _ in What]
+        self._stroke_cells: list[dict[int, list[int]]] = [{} for _ in What]
+        self._boxes: list[tuple[Bounds, Box, str]] = []
+        self._box_cells: dict[int, list[int]] = {}
 
     def add_stroke(self, stroke: Stroke) -> None:
         """A line that figures must keep off."""
         strokes, held = self._strokes[stroke.what], self._stroke_cells[stroke.what]
         place = len(strokes)
-        strokes.append(stroke)
+        strokes.append((_bounds(stroke.line, 0.0), stroke))
         for cell in _cells_about(stroke.line):
-            held.setdefault(cell, []).append(place)
+            known = held.get(cell)
+            if known is None:
+                held[cell] = [place]
+            else:
+                known.append(place)
 
     def add_box(self, box: Box, owner: str) -> None:
         """A figure or other words that lines and figures must keep off."""
         place = len(self._boxes)
-        self._boxes.append((box, owner))
-        for cell in _cells_in(box.bounds()):
+        bounds = box.bounds()
+        self._boxes.append((bounds, box, owner))
+        for cell in _cells_in(bounds):
             self._box_cells.setdefault(cell, []).append(place)
 
-    def strokes_near(self, bounds: Bounds, kinds: tuple[What, ...] = EVERY) -> Iterator[Stroke]:
-        """Lines of the kinds that may lie in a box, each once, in a fixed order."""
-        if self._under is not None:
-            yield from self._under.strokes_near(bounds, kinds)
-        if any(self._strokes[kind] for kind in kinds):
-            yield from self._picked(_cells_in(bounds), kinds)
+    def strokes_near(self, bounds: Bounds, kinds: tuple[What, ...] = EVERY) -> list[Stroke]:
+        """Lines of the kinds whose upright boxes meet a box, each once, in a fixed order."""
+        found: list[Stroke] = []
+        self._pick(_cells_in(bounds), bounds, kinds, found)
+        return found
 
-    def strokes_along(self, line: Segment, kinds: tuple[What, ...] = EVERY) -> Iterator[Stroke]:
-        """Lines of the kinds that may meet a line, each once, in a fixed order."""
-        if self._under is not None:
-            yield from self._under.strokes_along(line, kinds)
-        if any(self._strokes[kind] for kind in kinds):
-            cells = [(math.floor(x / CELL), math.floor(y / CELL)) for x, y in _points_along(line)]
-            yield from self._picked(cells, kinds)
+    def strokes_along(self, line: Segment, kinds: tuple[What, ...] = EVERY) -> list[Stroke]:
+        """Lines of the kinds that may meet a line or run along it within 0.3, each once, in a fixed order."""
+        found: list[Stroke] = []
+        self._pick(_cells_along(line), _bounds(line, _BESIDE), kinds, found)
+        return found
 
-    def _picked(self, cells: list[tuple[int, int]], kinds: tuple[What, ...]) -> Iterator[Stroke]:
+    def _pick(self, cells: Sequence[int], bounds: Bounds, kinds: tuple[What, ...], found: list[Stroke]) -> None:
+        if self._under is not None:
+            self._under._pick(cells, bounds, kinds, found)
+        left, foot, right, head = bounds
         for kind in kinds:
             strokes, where = self._strokes[kind], self._stroke_cells[kind]
             if not strokes:
                 continue
-            if len(cells) > len(where):
-                yield from strokes
-                continue
-            found: set[int] = set()
-            for cell in cells:
-                held = where.get(cell)
-                if held:
-                    found.update(held)
-            for place in sorted(found):
-                yield strokes[place]
-
-    def boxes_near(self, bounds: Bounds) -> Iterator[tuple[Box, str]]:
-        """Boxes of words that may meet a box; each once, in the order they were added."""
-        if self._under is not None:
-            yield from self._under.boxes_near(bounds)
-        if not self._boxes:
-            return
-        found: set[int] = set()
-        for cell in _cells_in(bounds):
-            held = self._box_cells.get(cell)
-            if held:
-                found.update(held)
-        for place in sorted(found):
-            yield self._boxes[place]
+            places: set[int] | range = range(len(strokes))
+            if len(cells) <= len(where):
+                places = set().union(*(where[cell] for cell in cells if cell in where))
+            near = []
+            for place in places:
+                x0, y0, x1, y1 = strokes[place][0]
+                if x0 <= right and x1 >= left and y0 <= head and y1 >= foot:
+                    near.append(place)
+            near.sort()
+            found.extend(strokes[place][1] for place in near)
 
     def free_for_words(self, box: Box, owner: str, clear: float = CLEAR) -> bool:
         """Whether words may stand in a box: grown, it meets no other box and no line but its owner's."""
-        grown = box.grown(clear)
-        bounds = grown.bounds()
         apart = Box(box.x, box.y, box.along + max(clear, WORDS_APART), box.across + clear, box.cos, box.sin)
-        if any(apart.meets_box(other) for other, _ in self.boxes_near(apart.bounds())):
-            return False
-        return not any(
-            grown.meets_line(*stroke.line) for stroke in self.strokes_near(bounds) if stroke.owner != owner
-        )
+        bounds = apart.bounds()
+        cells = _cells_in(bounds)
+        return not (self._words_in(apart, bounds, cells) or self._line_in(box.grown(clear), cells, owner))
 
     def line_meets_words(self, line: Segment, owner: str = "", clear: float = CLEAR) -> bool:
         """Whether a line runs into words other than its owner's."""
-        return any(
-            box.grown(clear).meets_line(*line)
-            for box, whose in self.boxes_near(_bounds(line, clear))
-            if not owner or whose != owner
-        )
+        bounds = _bounds(line, clear)
+        return self._words_on(line, bounds, _cells_in(bounds), owner, clear)
+
+    def _words_in(self, box: Box, bounds: Bounds, cells: Sequence[int]) -> bool:
+        """Whether words meet a box. Asked of thousands of places: the boxes round things part most of them at once."""
+        if self._under is not None and self._under._words_in(box, bounds, cells):
+            return True
+        left, foot, right, head = bounds
+        for (x0, y0, x1, y1), other, _ in self._boxes_in(cells):
+            if x0 < right and x1 > left and y0 < head and y1 > foot and box.meets_box(other):
+                return True
+        return False
+
+    def _words_on(self, line: Segment, bounds: Bounds, cells: Sequence[int], owner: str, clear: float) -> bool:
+        if self._under is not None and self._under._words_on(line, bounds, cells, owner, clear):
+            return True
+        left, foot, right, head = bounds
+        for (x0, y0, x1, y1), box, whose in self._boxes_in(cells):
+            # The bounds are grown by `clear`, which a turned box's own may exceed by as much again.
+            if x0 - clear > right or x1 + clear < left or y0 - clear > head or y1 + clear < foot:
+                continue
+            if (not owner or whose != owner) and box.grown(clear).meets_line(*line):
+                return True
+        return False
+
+    def _boxes_in(self, cells: Sequence[int]) -> Iterable[tuple[Bounds, Box, str]]:
+        """Boxes of this ground that may lie in the cells, in no order: all of them where there are fewer than cells."""
+        boxes, where = self._boxes, self._box_cells
+        if len(boxes) <= len(cells):
+            return boxes
+        return [boxes[place] for cell in cells if cell in where for place in where[cell]]
+
+    def _line_in(self, box: Box, cells: Sequence[int], owner: str) -> bool:
+        """Whether a line of another owner has a point in a box."""
+        if self._under is not None and self._under._line_in(box, cells, owner):
+            return True
+        left, foot, right, head = box.bounds()
+        for strokes, where in zip(self._strokes, self._stroke_cells, strict=True):
+            for cell in cells if strokes else ():
+                for place in where.get(cell, ()):
+                    (x0, y0, x1, y1), stroke = strokes[place]
+                    if x0 > right or x1 < left or y0 > head or y1 < foot or stroke.owner == owner:
+                        continue
+                    if box.meets_line(*stroke.line):
+                        return True
+        return False
 
 
 def strokes_of(marks: Iterable[Mark], what: What, owner: str = "", scale: float = 1.0) -> Iterator[Stroke]:
@@ -194,18 +226,28 @@ def _points_along(line: Segment) -> list[Point]:
     return [(x0 + i * dx, y0 + i * dy) for i in range(count + 1)]
 
 
-def _cells_about(line: Segment) -> Iterable[tuple[int, int]]:
+def _cells_along(line: Segment) -> Sequence[int]:
+    """Cells that a line passes; between two of its points it may clip a corner that isn't among them."""
+    (x0, y0), (x1, y1) = line
+    if y0 == y1 or x0 == x1:
+        return _cells_in(_bounds(line, 0.0))
+    return list(dict.fromkeys(math.floor(x / CELL) * _ACROSS + math.floor(y / CELL) for x, y in _points_along(line)))
+
+
+def _cells_about(line: Segment) -> Iterable[int]:
     """Cells within 4 mm of a line; of one that is level or plumb they are those of a box."""
     (x0, y0), (x1, y1) = line
     if abs(x1 - x0) < CELL or abs(y1 - y0) < CELL:
-        return _cells_in((min(x0, x1) - _STEP, min(y0, y1) - _STEP, max(x0, x1) + _STEP, max(y0, y1) + _STEP))
-    cells: dict[tuple[int, int], None] = {}
+        return _cells_in(_bounds(line, _STEP))
+    cells: dict[int, None] = {}
     for x, y in _points_along(line):
         cells.update(dict.fromkeys(_cells_in((x - _STEP, y - _STEP, x + _STEP, y + _STEP))))
     return cells
 
 
-def _cells_in(bounds: Bounds) -> list[tuple[int, int]]:
+def _cells_in(bounds: Bounds) -> Sequence[int]:
     x0, y0 = math.floor(bounds[0] / CELL), math.floor(bounds[1] / CELL)
     x1, y1 = math.floor(bounds[2] / CELL), math.floor(bounds[3] / CELL)
-    return [(i, j) for i in range(x0, x1 + 1) for j in range(y0, y1 + 1)]
+    if x0 == x1:
+        return range(x0 * _ACROSS + y0, x0 * _ACROSS + y1 + 1)
+    return [i * _ACROSS + j for i in range(x0, x1 + 1) for j in range(y0, y1 + 1)]

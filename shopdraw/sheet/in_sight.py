@@ -19,6 +19,8 @@ SLIVER = 3
 """A patch that is gone after being eaten away by that many steps is too narrow to end a leader in."""
 EATEN = 12
 """A patch is eaten away from its edges by at most that many steps."""
+_HAIR = 1e-6
+"""What rounding may add to a length, mm."""
 Ints = npt.NDArray[np.int64]
 Floats = npt.NDArray[np.float64]
 
@@ -67,23 +69,30 @@ def _owners(boards: Sequence[Board], direction: Direction) -> tuple[Ints, Floats
     owner = np.full((count[0], count[1]), -1, dtype=np.int64)
     depth = np.full((count[0], count[1]), -np.inf)
     for board, (triangles, slopes) in enumerate(faces):
-        for corners, slope in zip(triangles, slopes, strict=True):
-            first = np.maximum(np.floor((corners[:, :2].min(axis=0) - low) / step - 0.5).astype(int), 0)
-            last = np.minimum(np.ceil((corners[:, :2].max(axis=0) - low) / step - 0.5).astype(int) + 1, count)
-            if (last <= first).any():
-                continue
-            x = low[0] + (np.arange(first[0], last[0])[:, None] + 0.5) * step
-            y = low[1] + (np.arange(first[1], last[1])[None, :] + 0.5) * step
-            inside = np.ones((last[0] - first[0], last[1] - first[1]), dtype=bool)
-            for i in range(3):
-                (ax, ay), (bx, by) = corners[i, :2], corners[(i + 1) % 3, :2]
-                inside &= (bx - ax) * (y - ay) - (by - ay) * (x - ax) >= -1e-9
-            z = corners[0, 2] + slope[0] * (x - corners[0, 0]) + slope[1] * (y - corners[0, 1])
-            held = depth[first[0] : last[0], first[1] : last[1]]
-            nearer = inside & (z > held + 1e-6)
-            held[nearer] = z[nearer]
-            owner[first[0] : last[0], first[1] : last[1]][nearer] = board
+        # Cells whose middles lie in the box round each triangle: most of the thousands round a hole hold none.
+        first = np.maximum(np.ceil((triangles[:, :, :2].min(axis=1) - _HAIR - low) / step - 0.5).astype(int), 0)
+        last = np.floor((triangles[:, :, :2].max(axis=1) + _HAIR - low) / step - 0.5).astype(int) + 1
+        last = np.minimum(last, count)
+        for i in np.flatnonzero((last > first).all(axis=1)):
+            (i0, j0), (i1, j1) = first[i], last[i]
+            here = (slice(i0, i1), slice(j0, j1))
+            x, y = low[0] + (np.arange(i0, i1) + 0.5) * step, low[1] + (np.arange(j0, j1) + 0.5) * step
+            _cover(triangles[i], slopes[i], x[:, None], y[None, :], owner[here], depth[here], board)
     return owner, low, step
+
+
+def _cover(corners: Floats, slope: Floats, x: Floats, y: Floats, owner: Ints, depth: Floats, board: int) -> None:
+    """Notes a board in the cells where one of its triangles is nearer than what was found there before."""
+    (ax, ay, z0), (bx, by, z1), (cx, cy, z2) = corners.tolist()
+    if max(z0, z1, z2) + _HAIR / 2 < depth.min() + _HAIR:
+        return
+    inside = (bx - ax) * (y - ay) - (by - ay) * (x - ax) >= -1e-9
+    inside &= (cx - bx) * (y - by) - (cy - by) * (x - bx) >= -1e-9
+    inside &= (ax - cx) * (y - cy) - (ay - cy) * (x - cx) >= -1e-9
+    z = z0 + slope[0] * (x - ax) + slope[1] * (y - ay)
+    nearer = inside & (z > depth + _HAIR)
+    np.copyto(depth, z, where=nearer)
+    owner[nearer] = board
 
 
 def _facing(board: Board, direction: Direction) -> tuple[Floats, Floats]:

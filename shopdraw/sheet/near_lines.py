@@ -6,7 +6,9 @@ Teaching of ISO 128 (read second-hand). Cut and visible lines win over narrow on
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+
+import numpy as np
 
 from shopdraw.drawing.mark import ArcMark, Line, Meaning
 from shopdraw.shape.path import Point
@@ -16,6 +18,8 @@ LEAST_LEFT = 0.8
 """A stretch shorter than this on paper that is left of a line isn't drawn."""
 _ORDER = {Meaning.CUT: 0, Meaning.VISIBLE: 1, Meaning.BEHIND: 2, Meaning.HIDDEN: 3}
 _SAME_WAY = math.sin(math.radians(1.0))
+_HAIR = 1e-3
+"""More than what rounding adds to a distance, mm."""
 
 
 def without_near(marks: Sequence[Line | ArcMark], scale: float) -> tuple[Line | ArcMark, ...]:
@@ -27,24 +31,48 @@ def without_near(marks: Sequence[Line | ArcMark], scale: float) -> tuple[Line | 
     """
     lines = [mark for mark in marks if isinstance(mark, Line)]
     order = sorted(range(len(lines)), key=lambda i: (_ORDER.get(lines[i].meaning, 4), -_length(lines[i]), i))
-    kept: list[Line] = []
+    kept = _Kept(2 * len(lines))
     result: dict[int, list[Line]] = {}
     for index in order:
         line = lines[index]
         left = _left_of(line, kept, LEAST_APART / scale, LEAST_LEFT / scale)
         result[index] = left
-        kept.extend(left)
+        kept.add(left)
     arcs = [mark for mark in marks if not isinstance(mark, Line)]
     return (*(piece for index in range(len(lines)) for piece in result[index]), *arcs)
 
 
-def _left_of(line: Line, kept: Sequence[Line], apart: float, least: float) -> list[Line]:
+class _Kept:
+    """Lines that are drawn, found by where they lie: the exact question is asked only of those near enough."""
+
+    def __init__(self, room: int) -> None:
+        self._lines: list[Line] = []
+        self._ends = np.zeros((4, max(room, 1)))
+
+    def add(self, lines: Sequence[Line]) -> None:
+        """Lines that are drawn from now on."""
+        start, stop = len(self._lines), len(self._lines) + len(lines)
+        if stop > self._ends.shape[1]:
+            self._ends = np.concatenate((self._ends, np.zeros((4, stop))), axis=1)
+        for place, line in zip(range(start, stop), lines, strict=True):
+            self._ends[:, place] = (*line.start, *line.end)
+        self._lines.extend(lines)
+
+    def beside(self, line: Line, apart: float, ux: float, uy: float) -> Iterator[Line]:
+        """Those whose ends both lie within `apart` of a line through `line`, and a hair more; in the order kept."""
+        x0, y0, x1, y1 = self._ends[:, : len(self._lines)]
+        level = line.start[1] * ux - line.start[0] * uy
+        near = (np.abs(y0 * ux - x0 * uy - level) < apart + _HAIR) & (np.abs(y1 * ux - x1 * uy - level) < apart + _HAIR)
+        return (self._lines[place] for place in np.flatnonzero(near))
+
+
+def _left_of(line: Line, kept: _Kept, apart: float, least: float) -> list[Line]:
     long = _length(line)
     if long < 1e-9:
         return []
     ux, uy = (line.end[0] - line.start[0]) / long, (line.end[1] - line.start[1]) / long
     covered: list[tuple[float, float]] = []
-    for other in kept:
+    for other in kept.beside(line, apart, ux, uy):
         a, b = _in_line(other.start, line.start, ux, uy), _in_line(other.end, line.start, ux, uy)
         run = math.hypot(b[0] - a[0], b[1] - a[1])
         if run < 1e-9 or abs(b[1] - a[1]) > _SAME_WAY * run:

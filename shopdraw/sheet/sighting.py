@@ -6,14 +6,20 @@ import math
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+import numpy.typing as npt
+
 from shopdraw.drawing.mark import Line, Mark, Meaning
 from shopdraw.shape.frame import Vec3
 from shopdraw.shape.path import Point
+from shopdraw.sheet.box import Bounds
 from shopdraw.sheet.fact import Feature, Sight
 from shopdraw.view.direction import Direction
 
 NEAR_MM = 0.02
 """Two places nearer than this are one."""
+_HAIR = 1e-6
+Floats = npt.NDArray[np.float64]
 IN_SIGHT = frozenset({Meaning.VISIBLE, Meaning.CUT, Meaning.BEHIND})
 
 
@@ -44,6 +50,7 @@ class Sightings:
     def __init__(self, views: Sequence[Seen]) -> None:
         self._views: Mapping[str, Seen] = {view.id: view for view in views}
         self._lines = {view.id: tuple(view.lines()) for view in views}
+        self._boxes = {view: _boxes_round(lines) for view, lines in self._lines.items()}
 
     def place(self, feature_id: str, low: Vec3, high: Vec3, toward: Point = (0.0, 0.0)) -> Feature:
         """A flat or straight place of the piece as each view has it.
@@ -70,7 +77,15 @@ class Sightings:
         """Whether an edge in sight passes a point of a view."""
         x, y = point
         box = (x - NEAR_MM, y - NEAR_MM, x + NEAR_MM, y + NEAR_MM)
-        return any(_clipped(start, end, box) is not None for start, end in self._lines[view])
+        return any(_clipped(start, end, box) is not None for start, end in self._near(view, box))
+
+    def _near(self, view: str, box: Bounds) -> Iterator[tuple[Point, Point]]:
+        """Lines of a view whose upright boxes meet a box, in their order."""
+        low_x, low_y, high_x, high_y = self._boxes[view]
+        x0, y0, x1, y1 = (box[0] - _HAIR, box[1] - _HAIR, box[2] + _HAIR, box[3] + _HAIR)
+        near = (low_x <= x1) & (high_x >= x0) & (low_y <= y1) & (high_y >= y0)
+        lines = self._lines[view]
+        return (lines[place] for place in np.flatnonzero(near))
 
     def _sight(self, view: str, a: Point, b: Point, toward: Point) -> Sight:
         x0, x1 = min(a[0], b[0]), max(a[0], b[0])
@@ -78,7 +93,7 @@ class Sightings:
         box = (x0 - NEAR_MM, y0 - NEAR_MM, x1 + NEAR_MM, y1 + NEAR_MM)
         found: list[Point] = []
         thin = min(x1 - x0, y1 - y0) <= NEAR_MM
-        for start, end in self._lines[view]:
+        for start, end in self._near(view, box):
             inside = _clipped(start, end, box)
             if inside is None:
                 continue
@@ -99,11 +114,17 @@ class Sightings:
         return Sight(view, (_held(best[0], x0, x1), _held(best[1], y0, y1)))
 
 
+def _boxes_round(lines: Sequence[tuple[Point, Point]]) -> Floats:
+    """Least x and y, greatest x and y of lines, each in a row of its own."""
+    ends = np.array(lines, dtype=float).reshape(-1, 2, 2)
+    return np.concatenate((ends.min(axis=1), ends.max(axis=1)), axis=1).T
+
+
 def _held(value: float, low: float, high: float) -> float:
     return min(max(value, low), high)
 
 
-def _clipped(p: Point, q: Point, box: tuple[float, float, float, float]) -> tuple[Point, Point] | None:
+def _clipped(p: Point, q: Point, box: Bounds) -> tuple[Point, Point] | None:
     """The part of a line inside an upright box; None where it passes by."""
     low, high = 0.0, 1.0
     for axis in (0, 1):

@@ -16,8 +16,8 @@ from shopdraw.editor.state import State
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
 
-QUICK, SLOW = "quick", "slow"
-"""Two worker processes: views never wait for sheets."""
+VIEWS, CHECKS, SHEETS = "views", "checks", "sheets"
+"""Three worker processes: views never wait for findings, nor findings for sheets."""
 
 
 class Working(QObject):
@@ -45,11 +45,14 @@ class Working(QObject):
         self._pools: dict[str, ProcessPoolExecutor] = {}
         self._waiting: list[Future[Worked]] = []
         self._slow: list[Future[Worked]] = []
+        self._latest: State | None = None
+        self._closed = False
+        self.done.connect(self._check)
 
     def warm(self) -> None:
         """Starts the worker process before it is needed."""
         if self._apart:
-            self._executor(QUICK).submit(nothing_job)
+            self._executor(VIEWS).submit(nothing_job)
 
     def ask(self, state: State, *, section: bool = False) -> None:
         """Asks for views and findings of a state, the views first.
@@ -63,28 +66,33 @@ class Working(QObject):
             return
         for future in self._waiting:
             future.cancel()
-        self._waiting = [
-            self._do(QUICK, state, views_job, assembly, section),
-            self._do(QUICK, state, findings_job, design, assembly),
-        ]
+        self._latest = state
+        self._waiting = [self._do(VIEWS, state, views_job, assembly, section)]
+
+    def _check(self, state: State, worked: Worked) -> None:
+        """Asks for findings once the views are there: on two cores they would slow each other down."""
+        design, assembly = state.design, state.assembly
+        if worked.views is not None and state is self._latest and design is not None and assembly is not None:
+            self._waiting.append(self._do(CHECKS, state, findings_job, design, assembly))
 
     def ask_for_sheets(self, state: State, found: tuple[Finding, ...]) -> None:
         """Asks for the sheets of a state."""
         if state.design is not None and state.assembly is not None:
             for future in self._slow:
                 future.cancel()
-            self._slow = [self._do(SLOW, state, sheets_job, state.design, state.assembly, found)]
+            self._slow = [self._do(SHEETS, state, sheets_job, state.design, state.assembly, found)]
 
     def ask_for_collisions(self, boards: tuple[Board, ...]) -> None:
         """Asks which of some boards run into each other where they stand."""
         if self._apart:
-            future = self._executor(QUICK).submit(collisions_job, boards)
+            future = self._executor(CHECKS).submit(collisions_job, boards)
             future.add_done_callback(self._tell_collisions)
         else:
             self.collided.emit(collisions_job(boards))
 
     def close(self) -> None:
         """Ends the worker processes."""
+        self._closed = True
         for pool in self._pools.values():
             # A slow job must not hold up the closing of the window.
             for process in list((pool._processes or {}).values()):
@@ -106,7 +114,7 @@ class Working(QObject):
         return future
 
     def _tell(self, state: State, future: Future[Worked]) -> None:
-        if future.cancelled():
+        if future.cancelled() or self._closed:
             return
         error = future.exception()
         if error is not None:

@@ -81,13 +81,23 @@ def drawn_once(pieces: Sequence[Piece], touching: float) -> list[Piece]:
         pieces: best first (visible before covered, near before far).
         touching: pieces nearer than this touch.
     """
-    taken = _Taken()
+    lows: list[float] = []
+    highs: list[float] = []
     kept: dict[tuple[int, bool], list[tuple[float, float]]] = {}
     for low, high, owner, covered in pieces:
-        rest = [(a, b) for a, b in taken.free(low, high) if b - a > touching]
+        # what is drawn already between here and there: apart from each other and in order
+        first, last = bisect_left(highs, low), bisect_right(lows, high)
+        if first == last:
+            rest = [(low, high)] if high - low > touching else []
+        elif lows[first] <= low and high <= highs[first]:
+            continue
+        else:
+            ends = zip((low, *highs[first:last]), (*lows[first:last], high), strict=True)
+            rest = [(a, b) for a, b in ends if b - a > touching]
         if rest:
             kept.setdefault((owner, covered), []).extend(rest)
-            taken.take(low, high)
+            lows[first:last] = [min((low, *lows[first:last]))]
+            highs[first:last] = [max((high, *highs[first:last]))]
     found: list[Piece] = []
     for (owner, covered), parts in kept.items():
         found.extend((low, high, owner, covered) for low, high in _joined(parts, touching))
@@ -95,6 +105,8 @@ def drawn_once(pieces: Sequence[Piece], touching: float) -> list[Piece]:
 
 
 def _joined(parts: list[tuple[float, float]], touching: float) -> list[tuple[float, float]]:
+    if len(parts) == 1:
+        return parts
     parts.sort()
     found = parts[:1]
     for a, b in parts[1:]:
@@ -104,25 +116,3 @@ def _joined(parts: list[tuple[float, float]], touching: float) -> list[tuple[flo
         else:
             found[-1] = (low, max(high, b))
     return found
-
-
-class _Taken:
-    """Stretches of a line that are drawn already, apart from each other and in order."""
-
-    def __init__(self) -> None:
-        self._lows: list[float] = []
-        self._highs: list[float] = []
-
-    def free(self, low: float, high: float) -> list[tuple[float, float]]:
-        """What is left of a stretch."""
-        first, last = bisect_left(self._highs, low), bisect_right(self._lows, high)
-        starts = [low, *self._highs[first:last]]
-        ends = [*self._lows[first:last], high]
-        return list(zip(starts, ends, strict=True))
-
-    def take(self, low: float, high: float) -> None:
-        """Marks a stretch as drawn."""
-        first, last = bisect_left(self._highs, low), bisect_right(self._lows, high)
-        if first < last:
-            low, high = min(low, self._lows[first]), max(high, self._highs[last - 1])
-        self._lows[first:last], self._highs[first:last] = [low], [high]

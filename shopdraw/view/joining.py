@@ -67,9 +67,10 @@ def _lines(
     order = np.lexsort((pieces.owner[rows], -pieces.facing[rows], -pieces.depth[rows], pieces.covered[rows], group))
     spans = Spans(group, low, high, pieces.owner[rows], pieces.covered[rows]).only(order)
     across = np.column_stack((-way[:, 1], way[:, 0])) * offset[:, None]
+    places = np.concatenate((way, across), axis=1)[order].tolist()
     lines = []
     for first, found in groups_drawn_once(spans, np.full(len(order), _TOUCHING_MM)):
-        (wx, wy), (ox, oy) = way[order[first]].tolist(), across[order[first]].tolist()
+        wx, wy, ox, oy = places[first]
         for a, b, owner, hidden in found:
             here = (round(a * wx + ox, _DECIMALS) + 0.0, round(a * wy + oy, _DECIMALS) + 0.0)
             there = (round(b * wx + ox, _DECIMALS) + 0.0, round(b * wy + oy, _DECIMALS) + 0.0)

@@ -36,7 +36,8 @@ def nearby(scene: Scene, rows: Ints) -> Nearby:
     Args:
         rows: the edges.
     """
-    faces = wide_faces(scene)
+    # whatever lies behind a triangle that is itself behind a face lies behind the face
+    faces, in_front = wide_faces(scene)
     behind = behind_a_rectangle((scene.edges.start[rows], scene.edges.end[rows]), faces)
     away, rows = rows[behind], rows[~behind]
     edges = scene.edges.only(rows)
@@ -53,8 +54,6 @@ def nearby(scene: Scene, rows: Ints) -> Nearby:
         np.concatenate((np.zeros(len(away)), parts.step[some] / many)),
         np.concatenate((np.ones(len(away)), (parts.step[some] + 1) / many)),
     )
-    # whatever lies behind a triangle that is itself behind a face lies behind the face
-    in_front = ~behind_a_rectangle([scene.corners[:, k] for k in range(3)], faces)
     piece, triangle = _meeting(scene, in_front, grid, parts.low[open_], parts.high[open_])
     pairs = np.unique(parts.line[open_][piece] * len(scene.face) + triangle)
     count = max(len(scene.face), 1)
@@ -78,15 +77,15 @@ def _meeting(
     order = np.argsort(cell, kind="stable")
     which, entry = spread(starts[at], starts[at + 1] - starts[at])
     box, triangle = box[which], triangle[order[entry]]
-    tri_low, tri_high = scene.box
-    for axis in (1, 0):
-        kept = np.flatnonzero(
-            (low[box, axis] <= tri_high[triangle, axis] + BESIDE_MM)
-            & (high[box, axis] >= tri_low[triangle, axis] - BESIDE_MM)
-        )
+    lows, highs = np.ascontiguousarray(low.T), np.ascontiguousarray(high.T)
+    tri_lows, tri_highs = (np.ascontiguousarray(column.T) for column in scene.box)
+    for axis, margin in ((2, -NEARER_MM), (1, BESIDE_MM), (0, BESIDE_MM)):
+        kept = np.flatnonzero(lows[axis][box] <= tri_highs[axis][triangle] + margin)
         box, triangle = box[kept], triangle[kept]
-    kept = np.flatnonzero(low[box, 2] < tri_high[triangle, 2] - NEARER_MM)
-    return box[kept], triangle[kept]
+    for axis in (1, 0):
+        kept = np.flatnonzero(highs[axis][box] >= tri_lows[axis][triangle] - BESIDE_MM)
+        box, triangle = box[kept], triangle[kept]
+    return box, triangle
 
 
 def _cells_of(scene: Scene, triangles: Bools, grid: Shade, deepest: Floats) -> tuple[Ints, Ints]:

@@ -77,6 +77,12 @@ def _section(stands: tuple[Stands, ...], plane: Plane, scale: float) -> tuple[Ar
     return (*areas, *_lines(shown, names, cut, plane.direction))
 
 
+def forget() -> None:
+    """Drops the sections kept so far, and the boards cut for them: for measuring."""
+    _section.cache_clear()
+    facets_beyond.cache_clear()
+
+
 def _beyond(shape: Shape, frame: Frame, plane: Plane, whole: bool) -> Facets | None:
     """What is left of a board behind the plane; None where nothing is."""
     toward = plane.direction.toward

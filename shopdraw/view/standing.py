@@ -72,7 +72,7 @@ def standing(shown: Sequence[Shown]) -> Standing:
                 facets.edges + points,
                 facets.sides + triangles,
                 facets.sharp,
-                np.any(facets.capped[facets.sides], axis=1).reshape(-1),
+                facets.capped[facets.sides[:, 0]] | facets.capped[facets.sides[:, 1]],
                 np.full(len(facets.edges), index),
                 np.where(rods >= 0, rods + cylinders, -1),
                 np.concatenate((axis[:, :3] @ turn + at, axis[:, 3:6] @ turn, axis[:, 6:]), axis=1),

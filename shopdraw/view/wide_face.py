@@ -37,6 +37,12 @@ class WideFaces:
     high: Floats
     rectangular: Bools
 
+    @property
+    def corners(self) -> list[Floats]:
+        """(n, 3) four times: the corners of the rectangles, in the faces' planes."""
+        flat = [np.stack((x[:, 0], y[:, 1]), axis=1) for x in (self.low, self.high) for y in (self.low, self.high)]
+        return [np.column_stack((at, self.level + (at * self.slope).sum(axis=1))) for at in flat]
+
     def only(self, rows: Bools) -> WideFaces:
         """Some of the faces."""
         return WideFaces(
@@ -49,29 +55,34 @@ class WideFaces:
         )
 
 
-def wide_faces(scene: Scene) -> WideFaces:
-    """The largest faces of a scene, but for those behind another one."""
+def all_faces(scene: Scene) -> tuple[WideFaces, Ints, Floats]:
+    """All faces of a scene, in how many triangles each is parted, and their areas on paper, mm²."""
     first = np.flatnonzero(np.diff(scene.face, prepend=-1) > 0)
+    if not len(first):
+        none = np.zeros((0, 2))
+        return WideFaces(scene.face, none, np.zeros(0), none, none, scene.face > 0), scene.face, np.zeros(0)
     flat = scene.corners[:, :, :2]
     a, b = flat[:, 1] - flat[:, 0], flat[:, 2] - flat[:, 0]
-    areas = np.add.reduceat(np.abs(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]) / 2, first) if len(first) else np.zeros(0)
-    large = np.sort(np.argsort(-areas, kind="stable")[:_MOST])
-    if len(first):
-        paper = np.prod(scene.box[1].max(axis=0)[:2] - scene.box[0].min(axis=0)[:2])
-        large = large[areas[large] > _LEAST_PART * paper]
-    ours = np.zeros(len(first), dtype=np.bool_)
-    ours[large] = True
-    rows = np.flatnonzero(ours[np.cumsum(np.diff(scene.face, prepend=-1) > 0) - 1])
-    starts = np.flatnonzero(np.diff(scene.face[rows], prepend=-1) > 0)
-    low = np.minimum.reduceat(scene.box[0][rows, :2], starts) if len(rows) else np.zeros((0, 2))
-    high = np.maximum.reduceat(scene.box[1][rows, :2], starts) if len(rows) else np.zeros((0, 2))
-    corner, slope = scene.corners[first[large], 0], scene.slope[first[large]]
+    areas = np.add.reduceat(np.abs(a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]) / 2, first)
+    low = np.minimum.reduceat(scene.box[0][:, :2], first)
+    high = np.maximum.reduceat(scene.box[1][:, :2], first)
+    corner, slope = scene.corners[first, 0], scene.slope[first]
     level = corner[:, 2] - (corner[:, :2] * slope).sum(axis=1)
-    filled = areas[large] >= np.prod(high - low, axis=1) * _WHOLE
-    found = WideFaces(scene.face[first[large]], slope, level, low, high, filled)
-    corners = [np.stack((x[:, 0], y[:, 1]), axis=1) for x in (low, high) for y in (low, high)]
-    points = [np.column_stack((at, level + (at * slope).sum(axis=1))) for at in corners]
-    return found.only(~behind_a_rectangle(points, found))
+    filled = areas >= np.prod(high - low, axis=1) * _WHOLE
+    found = WideFaces(scene.face[first], slope, level, low, high, filled)
+    return found, np.diff(first, append=len(scene.face)), areas
+
+
+def wide_faces(scene: Scene) -> tuple[WideFaces, Bools]:
+    """The largest faces of a scene, but for those behind another one; which triangles aren't behind one of them."""
+    faces, many, areas = all_faces(scene)
+    wide = np.zeros(len(areas), dtype=np.bool_)
+    if len(areas):
+        wide[np.argsort(-areas, kind="stable")[:_MOST]] = True
+        wide &= areas > _LEAST_PART * np.prod(faces.high.max(axis=0) - faces.low.min(axis=0))
+    largest = faces.only(wide)
+    largest = largest.only(~behind_a_rectangle(largest.corners, largest))
+    return largest, np.repeat(~behind_a_rectangle(faces.corners, largest), many)
 
 
 def behind_a_rectangle(corners: Sequence[Floats], faces: WideFaces) -> Bools:

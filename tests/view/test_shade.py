@@ -21,7 +21,7 @@ def _scene(boards, direction):
 @pytest.mark.parametrize(("boards", "direction"), CASES)
 def test_rays_through_shaded_cells_meet_wood_at_least_as_near(boards, direction):
     found = _scene(boards, direction)
-    grid, judge, chance = shade(found, wide_faces(found), found.edges), Judge(boards, direction), random.Random(3)
+    grid, judge, chance = shade(found, wide_faces(found)[0], found.edges), Judge(boards, direction), random.Random(3)
     cells = np.argwhere(np.isfinite(grid.depth))
     assert len(cells) > 0
     for row, column in chance.sample(cells.tolist(), min(150, len(cells))):
@@ -35,7 +35,7 @@ def test_rays_through_shaded_cells_meet_wood_at_least_as_near(boards, direction)
 def test_a_cell_promised_too_near_is_caught():
     boards, direction = PIECES["cupboard"], DIRECTIONS["slantwise"]
     found = _scene(boards, direction)
-    grid, judge = shade(found, wide_faces(found), found.edges), Judge(boards, direction)
+    grid, judge = shade(found, wide_faces(found)[0], found.edges), Judge(boards, direction)
     row, column = np.argwhere(np.isfinite(grid.depth))[0].tolist()
     seen = judge.seen((grid.left + (column + 0.5) * grid.size, grid.foot + (row + 0.5) * grid.size))
     assert seen.depth < grid.depth[row, column] + 3 * grid.size
@@ -43,7 +43,7 @@ def test_a_cell_promised_too_near_is_caught():
 
 def test_a_board_shades_most_of_what_lies_behind_it():
     found = _scene(PIECES["box"], DIRECTIONS["slantwise"])
-    grid = shade(found, wide_faces(found), found.edges)
+    grid = shade(found, wide_faces(found)[0], found.edges)
     area = sum(
         abs(a * d - b * c) / 2
         for (a, b), (c, d) in ((k[1, :2] - k[0, :2], k[2, :2] - k[0, :2]) for k in found.corners)

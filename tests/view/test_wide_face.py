@@ -11,7 +11,7 @@ from tests.wood.pieces import LYING, board, box_board, plain
 
 
 def _wide(boards, direction):
-    return wide_faces(scene(standing([Shown(facets(b.shape), b.frame) for b in boards]), direction))
+    return wide_faces(scene(standing([Shown(facets(b.shape), b.frame) for b in boards]), direction))[0]
 
 
 def _slope():

@@ -14,7 +14,7 @@ from shopdraw.shape.path import Path, Point, arc_of, signed_area
 from shopdraw.shape.region import Region, inside, sides_of
 from shopdraw.wood.board import Board, Face
 from shopdraw.wood.finding import Finding, Severity
-from shopdraw.wood.volume import volume_mm3
+from shopdraw.wood.solid import solid_volume
 
 LEAST_WEB_MM = 3.0
 """Wood that stays under the deepest pocket."""
@@ -92,7 +92,7 @@ def relief_findings(board: Board) -> Iterator[Finding]:
         return
     shape = board.shape
     without = replace(shape, cuts=tuple(cut for i, cut in enumerate(shape.cuts) if i not in own))
-    wood = volume_mm3(without) - volume_mm3(shape)
+    wood = solid_volume(without) - solid_volume(shape)
     ids = tuple(board.cut_ids[i] for i in own if i < len(board.cut_ids))
     what = "relief" if len(own) == 1 else "reliefs"
     words = f"{board.label}: {len(own)} corner {what} for a round cutter: {wood:.0f} mm³ of wood, covered by the mate"

@@ -120,9 +120,9 @@ class Ground:
     def free_for_words(self, box: Box, owner: str, clear: float = CLEAR) -> bool:
         """Whether words may stand in a box: grown, it meets no other box and no line but its owner's."""
         apart = Box(box.x, box.y, box.along + max(clear, WORDS_APART), box.across + clear, box.cos, box.sin)
-        bounds = apart.bounds()
+        grown, bounds = box.grown(clear), apart.bounds()
         cells = _cells_in(bounds)
-        return not (self._words_in(apart, bounds, cells) or self._line_in(box.grown(clear), cells, owner))
+        return not (self._words_in(apart, bounds, cells) or self._line_in(grown, grown.bounds(), cells, owner))
 
     def line_meets_words(self, line: Segment, owner: str = "", clear: float = CLEAR) -> bool:
         """Whether a line runs into words other than its owner's."""
@@ -158,11 +158,11 @@ class Ground:
             return boxes
         return [boxes[place] for cell in cells if cell in where for place in where[cell]]
 
-    def _line_in(self, box: Box, cells: Sequence[int], owner: str) -> bool:
+    def _line_in(self, box: Box, bounds: Bounds, cells: Sequence[int], owner: str) -> bool:
         """Whether a line of another owner has a point in a box."""
-        if self._under is not None and self._under._line_in(box, cells, owner):
+        if self._under is not None and self._under._line_in(box, bounds, cells, owner):
             return True
-        left, foot, right, head = box.bounds()
+        left, foot, right, head = bounds
         for strokes, where in zip(self._strokes, self._stroke_cells, strict=True):
             for cell in cells if strokes else ():
                 for place in where.get(cell, ()):
@@ -215,7 +215,11 @@ def arc_points(arc: ArcMark, scale: float = 1.0) -> list[Point]:
 
 def _bounds(line: Segment, by: float) -> Bounds:
     (x0, y0), (x1, y1) = line
-    return min(x0, x1) - by, min(y0, y1) - by, max(x0, x1) + by, max(y0, y1) + by
+    if x0 > x1:
+        x0, x1 = x1, x0
+    if y0 > y1:
+        y0, y1 = y1, y0
+    return x0 - by, y0 - by, x1 + by, y1 + by
 
 
 def _points_along(line: Segment) -> list[Point]:
@@ -250,4 +254,6 @@ def _cells_in(bounds: Bounds) -> Sequence[int]:
     x1, y1 = math.floor(bounds[2] / CELL), math.floor(bounds[3] / CELL)
     if x0 == x1:
         return range(x0 * _ACROSS + y0, x0 * _ACROSS + y1 + 1)
+    if y0 == y1:
+        return range(x0 * _ACROSS + y0, x1 * _ACROSS + y0 + 1, _ACROSS)
     return [i * _ACROSS + j for i in range(x0, x1 + 1) for j in range(y0, y1 + 1)]

@@ -86,13 +86,20 @@ def _cover(corners: Floats, slope: Floats, x: Floats, y: Floats, owner: Ints, de
     (ax, ay, z0), (bx, by, z1), (cx, cy, z2) = corners.tolist()
     if max(z0, z1, z2) + _HAIR / 2 < depth.min() + _HAIR:
         return
-    inside = (bx - ax) * (y - ay) - (by - ay) * (x - ax) >= -1e-9
-    inside &= (cx - bx) * (y - by) - (cy - by) * (x - bx) >= -1e-9
-    inside &= (ax - cx) * (y - cy) - (ay - cy) * (x - cx) >= -1e-9
-    z = z0 + slope[0] * (x - ax) + slope[1] * (y - ay)
+    inside = _left(ax, ay, bx, by, x, y) & _left(bx, by, cx, cy, x, y) & _left(cx, cy, ax, ay, x, y)
+    z = z0 + slope[0] * (x - ax) + slope[1] * (y - ay) if slope.any() else z0
     nearer = inside & (z > depth + _HAIR)
     np.copyto(depth, z, where=nearer)
-    owner[nearer] = board
+    np.copyto(owner, board, where=nearer)
+
+
+def _left(ax: float, ay: float, bx: float, by: float, x: Floats, y: Floats) -> npt.NDArray[np.bool_]:
+    """Which cells lie left of an edge; beside one that is plumb or level a whole row of them is asked at once."""
+    if ax == bx:
+        return -(by - ay) * (x - ax) >= -1e-9
+    if ay == by:
+        return (bx - ax) * (y - ay) >= -1e-9
+    return (bx - ax) * (y - ay) - (by - ay) * (x - ax) >= -1e-9
 
 
 def _facing(board: Board, direction: Direction) -> tuple[Floats, Floats]:
@@ -109,7 +116,10 @@ def _facing(board: Board, direction: Direction) -> tuple[Floats, Floats]:
 
 def _inner_cells(mask: npt.NDArray[np.bool_]) -> Ints:
     """The cells of a patch that stay longest when it is eaten away from its edges; none of a mere sliver."""
-    here = np.pad(mask, 1)
+    rows, columns = np.flatnonzero(mask.any(axis=1)), np.flatnonzero(mask.any(axis=0))
+    if not len(rows):
+        return np.zeros((0, 2), dtype=np.int64)
+    here = np.pad(mask[rows[0] : rows[-1] + 1, columns[0] : columns[-1] + 1], 1)
     for _ in range(SLIVER):
         here = _eaten(here)
     for _ in range(EATEN):
@@ -117,7 +127,8 @@ def _inner_cells(mask: npt.NDArray[np.bool_]) -> Ints:
         if not smaller.any():
             break
         here = smaller
-    return np.argwhere(here) - 1
+    cells: Ints = np.argwhere(here) - 1 + (rows[0], columns[0])
+    return cells
 
 
 def _eaten(here: npt.NDArray[np.bool_]) -> npt.NDArray[np.bool_]:

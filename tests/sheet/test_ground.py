@@ -1,5 +1,7 @@
 """The ground finds every line and box that is near, whatever the place."""
 
+import math
+
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -65,3 +67,20 @@ def test_words_and_dots_become_boxes():
     )
     assert len(boxes) == 2
     assert boxes[1].bounds() == (9.25, 9.25, 10.75, 10.75)
+
+
+@given(st.lists(line, min_size=1, max_size=12), point, st.floats(0.0, 360.0))
+def test_words_are_refused_wherever_a_line_or_other_words_stand_and_nowhere_else(lines, middle, angle):
+    c, s = math.cos(math.radians(angle)), math.sin(math.radians(angle))
+    over, box = Ground(Ground()), Box(*middle, 7.0, 2.0, c, s)
+    words = [Box(*p, 5.0, 2.0, s, c) for p, _ in lines]
+    for i, one in enumerate(lines):
+        over.add_stroke(Stroke(one, EVERY[i % len(EVERY)], str(i)))
+    assert over.free_for_words(box, "own") == (not any(box.grown(0.5).meets_line(*one) for one in lines))
+    for one in words:
+        over.add_box(one, "words")
+    apart = Box(*middle, 8.6, 2.5, c, s)
+    met = any(box.grown(0.5).meets_line(*one) for one in lines) or any(apart.meets_box(one) for one in words)
+    assert over.free_for_words(box, "own") == (not met)
+    for one in lines:
+        assert over.line_meets_words(one) == any(w.grown(0.5).meets_line(*one) for w in words)

@@ -10,11 +10,11 @@ from shopdraw.cnc.cutter import ONE_PASS_MM, Cutter, is_drilled, vee_for
 from shopdraw.cnc.pocket import RELIEF
 from shopdraw.cnc.sunk import Sunk
 from shopdraw.cnc.vee import Vee
-from shopdraw.shape.path import Path, Point, arc_of, signed_area
+from shopdraw.shape.path import Path, Point, arc_of, bounds, signed_area
 from shopdraw.shape.region import Region, inside, sides_of
-from shopdraw.wood.board import Board, Face
+from shopdraw.wood.board import Board, Cut, Face
 from shopdraw.wood.finding import Finding, Severity
-from shopdraw.wood.solid import solid_volume
+from shopdraw.wood.volume import volume_mm3
 
 LEAST_WEB_MM = 3.0
 """Wood that stays under the deepest pocket."""
@@ -90,13 +90,26 @@ def relief_findings(board: Board) -> Iterator[Finding]:
     own = [i for i, cut in enumerate(board.shape.cuts) if cut.kind == RELIEF]
     if not own:
         return
-    shape = board.shape
-    without = replace(shape, cuts=tuple(cut for i, cut in enumerate(shape.cuts) if i not in own))
-    wood = solid_volume(without) - solid_volume(shape)
+    reliefs = tuple(board.shape.cuts[i] for i in own)
+    near = tuple(cut for i, cut in enumerate(board.shape.cuts) if i not in own and _beside(cut, reliefs))
+    # Cuts elsewhere change neither volume's difference; left out, the sum is quick.
+    wood = volume_mm3(replace(board.shape, cuts=near)) - volume_mm3(replace(board.shape, cuts=(*near, *reliefs)))
     ids = tuple(board.cut_ids[i] for i in own if i < len(board.cut_ids))
     what = "relief" if len(own) == 1 else "reliefs"
     words = f"{board.label}: {len(own)} corner {what} for a round cutter: {wood:.0f} mm³ of wood, covered by the mate"
     yield Finding("corner-relief", Severity.NOTE, (board.id, *ids), words, wood, None, "mm³", "the joint's table")
+
+
+def _beside(cut: Cut, reliefs: Sequence[Cut]) -> bool:
+    """Whether a cut may share wood with a relief: one from another face, or one whose outline's box meets a relief's."""
+    x0, y0, x1, y1 = bounds(cut.outline)
+    for relief in reliefs:
+        if relief.face is not cut.face:
+            return True
+        a0, b0, a1, b1 = bounds(relief.outline)
+        if a0 < x1 and x0 < a1 and b0 < y1 and y0 < b1:
+            return True
+    return False
 
 
 def through_findings(

@@ -101,7 +101,7 @@ def relief_findings(board: Board) -> Iterator[Finding]:
 
 
 def _beside(cut: Cut, reliefs: Sequence[Cut]) -> bool:
-    """Whether a cut may share wood with a relief: one from another face, or one whose outline's box meets a relief's."""
+    """Whether a cut may share wood with a relief: it comes from another face, or its outline's box meets a relief's."""
     x0, y0, x1, y1 = bounds(cut.outline)
     for relief in reliefs:
         if relief.face is not cut.face:

@@ -310,12 +310,12 @@ class Bench:
     def __getitem__(self, board_id: str) -> Blank:
         return self.blanks[board_id]
 
-    def boards(self, order: Callable[[str], tuple[object, ...]]) -> tuple[Board, ...]:
-        """The finished boards, in the given order of their ids."""
-        return tuple(finished(self.blanks[id]) for id in sorted(self.blanks, key=order))
+    def boards(self, order: Callable[[str], tuple[object, ...]], *, rough: bool = False) -> tuple[Board, ...]:
+        """The finished boards, in the given order of their ids; rough ones don't say where cuts are open."""
+        return tuple(finished(self.blanks[id], rough=rough) for id in sorted(self.blanks, key=order))
 
 
-def finished(blank: Blank) -> Board:
+def finished(blank: Blank, *, rough: bool = False) -> Board:
     """The board that a blank has become: outline from its corner, cuts measured from its own six faces."""
     low, high = blank.low, blank.high
     outline = blank.outline or rectangle(low[0], low[1], high[0], high[1])
@@ -328,7 +328,7 @@ def finished(blank: Blank) -> Board:
         cut = _measured(sunk, low, high)
         if cut is None:
             continue
-        cuts.append(replace(cut, open=open_segments(shifted, thickness, cut)))
+        cuts.append(cut if rough else replace(cut, open=open_segments(shifted, thickness, cut)))
         ids.append(sunk.id)
         purposes.append(sunk.purpose)
     shape = Shape(shifted, thickness, tuple(cuts))

@@ -47,6 +47,7 @@ class Row:
         level: id of the board or frame that is its floor.
         left, right: world x of its two sides, mm.
         fill: what stands in it: drawer, pigeonhole, none.
+        opening: the whole path of the opening, "bank.2".
     """
 
     key: str
@@ -56,6 +57,7 @@ class Row:
     left: float
     right: float
     fill: str = "drawer"
+    opening: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,6 +158,13 @@ class CasePlan:
     def usable(self) -> float:
         """How far back a drawer or a support may reach, in the driest season still clear of the back."""
         return self.rear - self.season.loss(self.depth, self.side) - BEHIND_BACK_MM
+
+    @property
+    def closed_at(self) -> float:
+        """World z of what closes the case's space above: the top's underside, or the frame's under it."""
+        if self.design.case.top_joint == "overhanging":
+            return self.side_top - self.stocks.of("frame").thickness
+        return self.height - self.stocks.of("top").thickness
 
     @property
     def top_front(self) -> float:

@@ -2,26 +2,28 @@
 
 from __future__ import annotations
 
-import math
+from dataclasses import replace
 
 from shopdraw.build.bay import lay_bay, support_size
 from shopdraw.build.bench import Bench
 from shopdraw.build.drawer import lay_drawers
 from shopdraw.build.label import order_of
 from shopdraw.build.lid import lay_lid
-from shopdraw.build.lid_size import lid_size
 from shopdraw.build.plan import Plan, plan_desk
 from shopdraw.build.plinth import lay_plinth
-from shopdraw.build.slant_case import lay_slant_case, top_flat_of
-from shopdraw.build.top_edge import bevel_kept
+from shopdraw.build.slant_case import lay_slant_case
+from shopdraw.build.slant_fact import slant_fact
 from shopdraw.build.web_frame import FramePlace, lay_frame
 from shopdraw.piece.design import Design
-from shopdraw.wood.assembly import Assembly, LevelFact, OpeningFact, SlantFact
+from shopdraw.wood.assembly import Assembly, LevelFact, OpeningFact
 
 
-def desk(design: Design) -> Assembly:
+def desk(design: Design, *, rough: bool = False) -> Assembly:
     """A slant-front desk.
 
+    Args:
+        design: what a person decided.
+        rough: where cutters may run out of cuts isn't worked out.
     Raises:
         CannotBuild: inputs that can't all hold.
     """
@@ -36,19 +38,25 @@ def desk(design: Design) -> Assembly:
     lay_lid(bench, plan)
     lay_drawers(bench, plan)
     lay_plinth(bench, plan)
+    support = support_size(plan)
     return Assembly(
         title=design.piece.title,
         kind=design.piece.kind,
         width=plan.width,
         depth=plan.depth,
         height=plan.height,
-        boards=bench.boards(order_of),
+        boards=bench.boards(order_of, rough=rough),
         joints=tuple(bench.joints),
         hardware=tuple(bench.hardware),
         motions=tuple(bench.motions),
         levels=_levels(plan),
         openings=_openings(plan),
-        slant=_slant_fact(plan),
+        slant=replace(
+            slant_fact(plan),
+            support_extension_mm=support.reach,
+            support_top_mm=plan.support_top,
+            support_droop_mm=support.droop,
+        ),
         moisture=plan.season.moisture,
     )
 
@@ -81,40 +89,3 @@ def _openings(plan: Plan) -> tuple[OpeningFact, ...]:
             )
         )
     return tuple(facts)
-
-
-def _slant_fact(plan: Plan) -> SlantFact:
-    s, size, support = plan.slant, lid_size(plan), support_size(plan)
-    table = plan.design.slant
-    assert table is not None
-    flat = top_flat_of(plan)
-    blank_depth = plan.depth - s.run + plan.stocks.of("top").thickness / math.tan(math.radians(s.alpha))
-    return SlantFact(
-        seat=table.seat,
-        hinge_edge=table.hinge_edge,
-        angle_from_level_deg=s.alpha,
-        saw_tilt_deg=s.tilt,
-        run_mm=s.run,
-        rise_mm=s.rise,
-        slope_length_mm=s.slope_length,
-        slant_start_mm=s.z0,
-        top_depth_mm=plan.depth - s.run,
-        hinge_pin_mm=s.pin,
-        hinge_gap_mm=s.joint_gap,
-        pin_above_writing_mm=s.pin_above,
-        writing_height_mm=s.writing,
-        lid_inset_mm=size.inset,
-        lid_thickness_mm=plan.stocks.of("lid").thickness,
-        lid_length_mm=size.length,
-        lid_width_mm=size.width,
-        core_length_mm=size.core_length,
-        core_width_mm=size.core_width,
-        lip_mm=size.lip,
-        top_bevel_mm=bevel_kept(plan),
-        top_flat_mm=flat,
-        top_blank_depth_mm=blank_depth,
-        open_projection_mm=size.length - s.pin[0],
-        support_extension_mm=support.reach,
-        support_top_mm=plan.support_top,
-        support_droop_mm=support.droop,
-    )

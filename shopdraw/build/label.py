@@ -22,6 +22,7 @@ FAMILIES = {
     "stop": 14,
     "block": 15,
     "guide": 16,
+    "face": 17,
 }
 LETTERS = {
     "left": "L",
@@ -46,7 +47,14 @@ LETTERS = {
     "front-right": "q",
     "rear-left": "s",
     "rear-right": "t",
+    "stile-left": "L",
+    "stile-right": "R",
+    "rail-upper": "a",
+    "rail-lower": "b",
+    "ledge": "n",
 }
+MIDDLE = "runner-middle-"
+"""Runners between the outer ones are told apart by the key of the divider that they carry."""
 
 
 def label_of(board_id: str) -> str:
@@ -55,13 +63,15 @@ def label_of(board_id: str) -> str:
     `side.left` is `1L`, `drawer.2.front` is `7.2a`; a family without a number gets 99.
     """
     family, *rest = board_id.split(".")
-    number = str(FAMILIES.get(family, 99))
-    if not rest:
-        return number
-    *keys, last = rest
-    if last in LETTERS:
-        return ".".join([number, *keys]) + LETTERS[last]
-    return ".".join([number, *rest])
+    label = str(FAMILIES.get(family, 99))
+    for part in rest:
+        if part in LETTERS:
+            label += LETTERS[part]
+        elif part.startswith(MIDDLE):
+            label += LETTERS["runner-middle"] + part.removeprefix(MIDDLE)
+        else:
+            label += f".{part}"
+    return label
 
 
 def order_of(board_id: str) -> tuple[object, ...]:

@@ -115,6 +115,6 @@ def _rows(
     top = ceiling
     for key, height in zip(keys, heights, strict=True):
         level = "bottom" if key == keys[-1] else f"frame.{key}"
-        rows.append(Row(key, top - height, height, level, *span))
+        rows.append(Row(key, top - height, height, level, *span, opening=f"bank.{key}"))
         top -= height + between
     return tuple(rows)

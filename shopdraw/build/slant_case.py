@@ -6,8 +6,9 @@ import math
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.case import housed_top, lay_across, lay_back, lay_sides, rabbet_sides, rabbet_top, stand_in_sides
+from shopdraw.build.case_plan import CasePlan
 from shopdraw.build.dovetail import dovetailed_top
-from shopdraw.build.slant import top_flat
+from shopdraw.build.slant import Slant, top_flat
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.build.top_edge import bevel_kept, slanted_edge
 from shopdraw.wood.board import Fixing
@@ -15,7 +16,7 @@ from shopdraw.wood.board import Fixing
 
 def lay_slant_case(bench: Bench, plan: SlantPlan) -> None:
     """Lay and join the boards of a case whose lid is hinged below."""
-    sides = lay_sides(bench, plan, slant_profile(plan))
+    sides = lay_sides(bench, plan, slant_profile(plan, plan.slant))
     bottom = lay_across(bench, plan, "bottom", "bottom", "bottom", plan.bottom_top)
     # The shelf's front edge stands half the joint gap behind the pin, and never before the front plane.
     front = max(0.0, plan.slant.pin[0] + plan.slant.joint_gap / 2)
@@ -31,9 +32,8 @@ def lay_slant_case(bench: Bench, plan: SlantPlan) -> None:
     lay_back(bench, plan, (bottom, shelf, top))
 
 
-def slant_profile(plan: SlantPlan) -> tuple[tuple[float, float], ...]:
+def slant_profile(plan: CasePlan, s: Slant) -> tuple[tuple[float, float], ...]:
     """The outline of a side with the slant cut at its upper front, (y, z)."""
-    s = plan.slant
     return (
         (0.0, plan.foot),
         (plan.depth, plan.foot),

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import combinations
 
+from shopdraw.build.case_plan import Row
 from shopdraw.build.drawer import drawer_size
 from shopdraw.check.movement import HANDBOOK
 from shopdraw.check.subject import Subject, mm
@@ -45,7 +47,7 @@ def gaps_above(subject: Subject) -> Iterator[Finding]:
             )
         wet, build, dry, board = min(gaps, key=lambda gap: gap[0])
         told = f"{mm(build)} mm at build, {mm(dry)} mm in the driest and {mm(wet)} mm in the wettest season"
-        where = (board.id, f"bank.{row.key}")
+        where = (board.id, row.opening)
         if wet < LEAST_PLAY_MM - 1e-9:
             more = LEAST_PLAY_MM - wet
             key = "reveal" if board.id.endswith("front") and not size.lipped else "top_clearance"
@@ -112,7 +114,9 @@ def stands_proud(subject: Subject) -> Iterator[Finding]:
 def lips_meet(subject: Subject) -> Iterator[Finding]:
     """Must be fixed: the lips of two drawers touch, or would in the wettest season."""
     plan, assembly = subject.plan, subject.assembly
-    for upper, lower in zip(plan.rows, plan.rows[1:], strict=False):
+    for upper, lower in combinations(plan.rows, 2):
+        if not _lies_over(upper, lower):
+            continue
         above, below = assembly.board(f"drawer.{upper.key}.front"), assembly.board(f"drawer.{lower.key}.front")
         if not (drawer_size(plan, upper).lipped or drawer_size(plan, lower).lipped):
             continue
@@ -135,6 +139,11 @@ def lips_meet(subject: Subject) -> Iterator[Finding]:
                 basis=HANDBOOK,
                 right=("drawer.lip", f"{lip:.2f} mm"),
             )
+
+
+def _lies_over(upper: Row, lower: Row) -> bool:
+    """Whether one opening lies over another, however far."""
+    return upper.floor > lower.floor and min(upper.right, lower.right) > max(upper.left, lower.left)
 
 
 def racks(subject: Subject) -> Iterator[Finding]:

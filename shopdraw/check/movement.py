@@ -157,11 +157,11 @@ def _behind(assembly: Assembly, board_id: str) -> float:
 
 def lid_clearance(subject: Subject) -> Iterator[Finding]:
     """The clearance at the lid's upper end for the wettest season, and the cover that a lip keeps in the driest."""
-    slant = subject.assembly.slant
-    if slant is None or slant.seat == "on":
+    slant, plan = subject.assembly.slant, subject.slanted
+    if slant is None or plan is None or slant.seat == "on":
         return
-    size = lid_size(subject.plan)
-    need = max(net_gain(subject.plan), 0.0)
+    size = lid_size(plan)
+    need = max(net_gain(plan), 0.0)
     if size.gap < need + 1.0 - 1e-9:
         yield Finding(
             "lid-top-tight",
@@ -177,7 +177,7 @@ def lid_clearance(subject: Subject) -> Iterator[Finding]:
         )
     if slant.seat != "rabbeted":
         return
-    cover = size.lip - size.gap - max(net_loss(subject.plan), 0.0)
+    cover = size.lip - size.gap - max(net_loss(plan), 0.0)
     if cover < LEAST_COVER_MM - 1e-9:
         lip = size.lip + LEAST_COVER_MM - cover
         yield Finding(

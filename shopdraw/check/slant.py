@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator
 
 from shopdraw.build.slant import SlantDisagrees, slant_from_top_depth
+from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.check.subject import Subject, mm
 from shopdraw.wood.finding import Finding, Severity
 
@@ -61,7 +62,7 @@ def tilts(subject: Subject) -> Iterator[Finding]:
 def pin_behind_overlap(subject: Subject) -> Iterator[Finding]:
     """Must be fixed: sides that the lid overlaps stand in front of the pin, so the open lid runs into them."""
     slant = subject.assembly.slant
-    if slant is None or slant.seat == "flush" or slant.hinge_edge == "upper":
+    if slant is None or subject.slanted is None or slant.seat == "flush" or slant.hinge_edge == "upper":
         return
     sides = [subject.assembly.board(f"side.{hand}") for hand in ("left", "right")]
     front = min(side.frame.point((c.x, c.y, 0.0))[1] for side in sides for c in side.shape.outline.corners)
@@ -75,18 +76,18 @@ def pin_behind_overlap(subject: Subject) -> Iterator[Finding]:
         ("lid", "side.left", "side.right"),
         f"the hinge pin lies {mm(pin)} mm behind the front plane, but the lid overlaps the sides, which reach to it: "
         "open, "
-        f"its ends run into them. {_remedies(subject)}",
+        f"its ends run into them. {_remedies(subject, subject.slanted)}",
         pin,
         limit,
         "mm",
         "geometry",
-        right=_right(subject),
+        right=_right(subject, subject.slanted),
     )
 
 
-def _remedies(subject: Subject) -> str:
+def _remedies(subject: Subject, plan: SlantPlan) -> str:
     """What would clear it, and what each choice holds; with the pin on the front plane and no joint gap."""
-    plan, s = subject.plan, subject.plan.slant
+    s = plan.slant
     if subject.design.slant is None or subject.design.slant.start is None:
         return f"Right would be a pin {mm(s.joint_gap / 2)} mm in front of the front plane"
     alpha = math.radians(s.alpha)
@@ -119,9 +120,9 @@ def _remedies(subject: Subject) -> str:
     )
 
 
-def _right(subject: Subject) -> tuple[str, str] | None:
+def _right(subject: Subject, plan: SlantPlan) -> tuple[str, str] | None:
     """The one input that mends it: the writing height beside a measured start, else the pin's place."""
-    table, s = subject.design.slant, subject.plan.slant
+    table, s = subject.design.slant, plan.slant
     if table is None:
         return None
     if table.start is None:

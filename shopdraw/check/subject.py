@@ -4,7 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from shopdraw.build.plan import Plan, plan_desk
+from shopdraw.build.build import plan_of
+from shopdraw.build.case_plan import CasePlan
+from shopdraw.build.plan import Plan
+from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly
 
@@ -21,13 +24,23 @@ class Subject:
     """
 
     design: Design
-    plan: Plan
+    plan: CasePlan
     assembly: Assembly
+
+    @property
+    def slanted(self) -> SlantPlan | None:
+        """The plan of a piece whose lid is hinged below, at its writing surface; None for others."""
+        return self.plan if isinstance(self.plan, SlantPlan) else None
+
+    @property
+    def desk(self) -> Plan | None:
+        """The plan of a slant-front desk, with its bank and lid supports; None for other kinds."""
+        return self.plan if isinstance(self.plan, Plan) else None
 
 
 def subject_of(design: Design, assembly: Assembly) -> Subject:
     """The piece, ready for the rules."""
-    return Subject(design, plan_desk(design), assembly)
+    return Subject(design, plan_of(design), assembly)
 
 
 def mm(value: float, decimals: int = 2) -> str:

@@ -64,8 +64,10 @@ def reach_and_rest(subject: Subject) -> Iterator[Finding]:
 def droops(subject: Subject) -> Iterator[Finding]:
     """How far the open lid's edge falls by the clearance over the supports; a pad on the bar takes it up."""
     slant = subject.assembly.slant
-    size = support_size(subject.plan)
-    if slant is None or size.inside <= 0 or size.droop <= 0:
+    if slant is None or subject.desk is None:
+        return
+    size = support_size(subject.desk)
+    if size.inside <= 0 or size.droop <= 0:
         return
     edge = size.droop * slant.lid_length_mm / max(size.reach - slant.hinge_pin_mm[0], 1.0)
     heavy = size.droop > MOST_DROOP_MM
@@ -82,8 +84,10 @@ def droops(subject: Subject) -> Iterator[Finding]:
 
 
 def writing_height(subject: Subject) -> Iterator[Finding]:
-    """A note: a writing surface lower or higher than people are used to."""
-    height = subject.plan.writing
+    """A note: a desk's writing surface lower or higher than people are used to; at a lectern one stands."""
+    if subject.desk is None:
+        return
+    height = subject.desk.writing
     if LOWEST_WRITING_MM <= height <= HIGHEST_WRITING_MM:
         return
     limit = LOWEST_WRITING_MM if height < LOWEST_WRITING_MM else HIGHEST_WRITING_MM

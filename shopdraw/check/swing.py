@@ -65,7 +65,8 @@ def fouls_open_lid(subject: Subject) -> Iterator[Finding]:
         beside = box[3] < assembly.width / 2 - half or box[0] > assembly.width / 2 + half
         if box[1] >= pin_y - 1e-6 or box[5] <= most + 1e-6 or beside or box[2] > slant.writing_height_mm:
             continue
-        drop = subject.plan.rail_drop + box[5] - most
+        drop = None if subject.desk is None else subject.desk.rail_drop + box[5] - most
+        mend = "lower it, or set it back" if drop is None else f"case.top_rail {mm(drop)} mm or more"
         yield Finding(
             "fouls-open-lid",
             Severity.MUST_FIX,
@@ -73,8 +74,8 @@ def fouls_open_lid(subject: Subject) -> Iterator[Finding]:
             f"{board.name} stands {mm(pin_y - box[1])} mm before the pin and reaches {mm(box[5])} mm above the "
             "floor; the open "
             f"lid's underside is at {mm(limit + UNDER_LID_MM)} mm, so it may reach {mm(most)} mm at most: "
-            f"case.top_rail {mm(drop)} mm or more",
+            f"{mend}",
             box[5],
             most,
-            right=("case.top_rail", f"{drop:.2f} mm"),
+            right=None if drop is None else ("case.top_rail", f"{drop:.2f} mm"),
         )

@@ -223,6 +223,9 @@ def lips_thin(subject: Subject) -> Iterator[Finding]:
 
 def notches_deep(subject: Subject) -> Iterator[Finding]:
     """Wood of the writing shelf over the notches for the lid supports."""
+    desk = subject.desk
+    if desk is None:
+        return
     board = subject.assembly.board("shelf.writing")
     for cut, name in zip(board.shape.cuts, board.cut_ids, strict=True):
         left = board.thickness - cut.depth
@@ -231,7 +234,7 @@ def notches_deep(subject: Subject) -> Iterator[Finding]:
                 "notch-deep",
                 Severity.MUST_FIX if left < LEAST_OVER_NOTCH_MM / 2 else Severity.CAUTION,
                 (name, board.id),
-                f"the lid is only {mm(subject.plan.writing - subject.plan.support_top)} mm thick, so {board.name} is "
+                f"the lid is only {mm(desk.writing - desk.support_top)} mm thick, so {board.name} is "
                 f"notched {mm(cut.depth)} mm "
                 f"over a support and keeps {mm(left)} mm; right would be {mm(LEAST_OVER_NOTCH_MM)} mm or more: a "
                 "thinner shelf or a thicker lid",

@@ -18,9 +18,8 @@ if TYPE_CHECKING:  # the same name that typing has, whose import would take a te
     from collections.abc import Callable, Sequence
     from typing import Any, NoReturn
 
-KINDS_OF_PIECE = ("slant-desk", "chest", "bookcase", "lectern")
+KINDS_OF_PIECE = ("slant-desk", "chest", "bookcase", "lectern", "free")
 KINDS_OF_OUTPUT = ("sheets", "templates", "drawing", "cnc", "lists")
-READY_KIND = "slant-desk"
 
 EXIT_REFUSED = 2
 EXIT_STOPPED = 130
@@ -148,8 +147,6 @@ def _own_error(error: Exception) -> str:
 def _refuse_what_is_not_there(words: argparse.Namespace) -> None:
     if getattr(words, "board", None) is not None:
         raise refused("--board: single boards aren't there yet; leave it out and every board is written")
-    if words.verb == "start" and words.kind != READY_KIND:
-        raise refused(f"{words.kind}: this kind isn't there yet; expected {READY_KIND}")
 
 
 def _open(words: argparse.Namespace) -> int:
@@ -161,7 +158,7 @@ def _open(words: argparse.Namespace) -> int:
 def _start(words: argparse.Namespace) -> int:
     from shopdraw.cli.start import start
 
-    return start(words.file)
+    return start(words.kind, words.file)
 
 
 def _check(words: argparse.Namespace) -> int:

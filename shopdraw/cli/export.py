@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import multiprocessing
 import os
+import pickle
 import sys
 from collections.abc import Callable, Mapping, Sequence
-from concurrent.futures import ProcessPoolExecutor
+from contextlib import nullcontext
 from pathlib import Path
 from typing import Any
 
@@ -60,6 +61,7 @@ PRODUCERS: Mapping[str, Producer] = {
     "sheets": _sheets, "templates": _templates, "drawing": _drawing, "cnc": _cnc, "lists": _lists
 }
 """What writes each part; a producer imports its writers when it runs, so that one part doesn't wait for another's."""
+_WORK = "work.pickle"
 ASIDE = ("templates", "cnc", "lists")
 """Parts that a second process writes while this one makes the sheets, where there are two cores and sheets to make."""
 
@@ -70,8 +72,9 @@ def _aside(kinds: Sequence[str]) -> tuple[str, ...]:
     return parts if len(parts) < len(kinds) and (os.cpu_count() or 1) > 1 else ()
 
 
-def _written(kind: str, work: Work, place: Path) -> Sequence[Finding]:
-    """One part, written by the second process."""
+def _written(kind: str, place: Path) -> Sequence[Finding]:
+    """One part, written by the second process; the piece lies beside the package's new files."""
+    work: Work = pickle.loads((place.parent / _WORK).read_bytes())
     return PRODUCERS[kind](work, place / kind)
 
 
@@ -105,15 +108,19 @@ def export(
         for kind in kinds:
             (place / kind).mkdir()
         found: dict[str, Sequence[Finding]] = {}
-        with ProcessPoolExecutor(1, multiprocessing.get_context("spawn")) as second:
-            waiting = {kind: second.submit(_written, kind, work, place) for kind in aside}
+        if aside:
+            # By a file, not through the pool's pipe: a pipe that nobody reads yet would hold up giving up.
+            (place.parent / _WORK).write_bytes(pickle.dumps(work))
+        # Left early (a person gave up, a part can't be written), the pool ends its process at once.
+        with multiprocessing.get_context("spawn").Pool(1) if aside else nullcontext() as second:
+            waiting = {kind: second.apply_async(_written, (kind, place)) for kind in aside} if second else {}
             for kind in kinds:
                 progress.begins(kind)
                 if kind not in waiting:
                     found[kind] = producers[kind](work, place / kind)
                     progress.ends()
             for kind, part in waiting.items():
-                found[kind] = part.result()
+                found[kind] = part.get()
                 progress.ends()
         layout = [finding for kind in kinds for finding in found[kind]]
         return {

@@ -6,11 +6,11 @@ import sys
 from pathlib import Path
 
 from shopdraw.cli.refused import reason_of, refused
-from shopdraw.piece.beginning import SLANT_DESK
+from shopdraw.piece.beginning import BEGINNINGS
 
 
-def start(file: str) -> int:
-    """Writes the new piece file; never over one that is there.
+def start(kind: str, file: str) -> int:
+    """Writes the new piece file of a kind; never over one that is there.
 
     Raises:
         Refused: a file of that name is there already, or it can't be written.
@@ -19,7 +19,7 @@ def start(file: str) -> int:
     try:
         with path.open("x", encoding="utf-8", newline="\n") as new:
             try:
-                new.write(SLANT_DESK)
+                new.write(BEGINNINGS[kind])
             except BaseException:
                 path.unlink(missing_ok=True)
                 raise

@@ -10,14 +10,12 @@ from shopdraw.check import findings
 from shopdraw.cli.refused import Refused
 from shopdraw.cnc.part import router_findings
 from shopdraw.cnc.shop_cutters import cutters_of
-from shopdraw.piece.fault import Fault, PieceError, with_lines
+from shopdraw.piece.fault import PieceError, with_lines
 from shopdraw.piece.reading import Piece, read_piece
 from shopdraw.piece.shop_reading import ShopFile, shop_for
 from shopdraw.piece.unknown import UnknownKey
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
-
-READY_KIND = "slant-desk"
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,16 +72,12 @@ def read(file: str) -> Piece:
     """The piece in a file.
 
     Raises:
-        Refused: it can't be read, or is of a kind that isn't there yet.
+        Refused: it can't be read.
     """
     try:
         piece = read_piece(Path(file))
     except PieceError as error:
         raise Refused(error.lines()) from error
-    kind = piece.design.piece.kind
-    if kind != READY_KIND:
-        fault = Fault(0, "piece.kind", f'"{kind}"', f'this kind isn\'t there yet; expected "{READY_KIND}"')
-        raise Refused(PieceError(file, with_lines((fault,), piece.text)).lines())
     return piece
 
 

@@ -11,7 +11,7 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from shopdraw.piece.quantity import Angle, Length, Percent, PositiveLength, Ratio
+from shopdraw.piece.quantity import Angle, Length, Number, Percent, PositiveLength, Ratio
 
 Key = Annotated[str, Field(pattern=r"^[A-Za-z0-9][A-Za-z0-9_-]*$")]
 
@@ -98,10 +98,13 @@ class LidTable(Table):
     )
     ends: Literal["none", "square"] = Field("none", description="breadboard caps at the panel's ends")
     cap: PositiveLength = Field(60.0, description="width of a cap")
-    tongue: PositiveLength | None = Field(None, description="length of the panel's tongue in a cap; default half its width")
+    tongue: PositiveLength | None = Field(None, description="length of the tongue in a cap; default half its width")
     groove_room: Length = Field(1.5, ge=0, description="how much deeper than the tongue a cap's groove is")
-    pegs: int = Field(3, ge=2, le=7, description="pegs in each cap; the one at the hinge edge is fast, the others slotted")
+    pegs: int = Field(3, ge=2, le=7, description="pegs in each cap; the one at the hinge edge is fast, others slotted")
     peg: PositiveLength = Field(8.0, description="diameter of a peg")
+    ledge: PositiveLength | None = Field(
+        None, description="a lectern's ledge: how far it stands over the lid's outer face; default 12 mm"
+    )
     hinges: int = Field(3, ge=2, le=6)
     hinge_length: PositiveLength = 60.0
     hinge_leaf: PositiveLength = Field(18.0, description="width of a leaf from the pin's centre")
@@ -187,6 +190,27 @@ class LevelTable(Table):
     top: PositiveLength | None = None
 
 
+class PinsTable(Table):
+    """[pins]: what loose shelves lie on: pins in rows of holes in both sides."""
+
+    pitch: PositiveLength = Field(32.0, description="from hole to hole; common practice")
+    diameter: PositiveLength = Field(5.0, description="of a pin and its hole")
+    depth: PositiveLength = Field(10.0, description="of a hole; 3 mm of the side are left at least")
+    setback: PositiveLength = Field(37.0, description="from the shelf's front and rear edge to the rows of holes")
+    spare: int = Field(2, ge=0, le=40, description="further holes over and under those that a shelf lies on")
+    play: PositiveLength = Field(2.5, description="a loose shelf shorter than the clear width by this; 2 to 3 mm")
+
+
+class FaceTable(Table):
+    """[face]: a face frame before the case's front edges; the depth of the case is over the frame."""
+
+    stile: PositiveLength = Field(45.0, description="width of the two stiles")
+    upper: PositiveLength = Field(50.0, description="width of the upper rail")
+    lower: PositiveLength = Field(40.0, description="width of the lower rail")
+    overhang: Length = Field(0.0, ge=0, description="of the stiles beyond the sides' outer faces")
+    tenon: PositiveLength = Field(25.0, description="length of the rails' tenons")
+
+
 class DivideTable(Table):
     """opening.ID.divide: how an opening is divided; keys are given once and never used again for another."""
 
@@ -223,7 +247,9 @@ class StockTable(Table):
     measured: bool = True
     waste: Percent | None = Field(None, description="allowance when buying, percent; default 15")
     waste_reason: str = ""
-    sheet: str = Field("", description="size that a sheet is sold in, by its key in the trade tables; default 4x8, in mm pieces 1220x2440")
+    sheet: str = Field(
+        "", description="size that a sheet is sold in, by its key in the trade tables; default 4x8, in mm pieces 1220x2440"
+    )
 
 
 class ClimateTable(Table):
@@ -275,7 +301,7 @@ class RevisionTable(Table):
 
     date: str = ""
     note: str = ""
-    boards: tuple[str, ...] = Field((), description="one line a board: id, label, sizes, fingerprint; written by freezing")
+    boards: tuple[str, ...] = Field((), description="a line a board: id, label, sizes, fingerprint; written by freezing")
     cut: tuple[str, ...] = Field((), description="boards already cut, by id or label")
 
 
@@ -285,6 +311,21 @@ class BoardTable(Table):
     stock: str | None = None
     note: str | None = None
     name: str | None = None
+
+
+class PhotoTable(Table):
+    """[photo.ID]: a photo of an old piece behind a view, to trace its proportions."""
+
+    file: str = Field(description="the photo, by a path relative to the piece file")
+    view: Literal["front", "side", "plan"] = "front"
+    points: tuple[Number, ...] | None = Field(
+        None, description="x and y, pixels, of four points: lower left, lower right, upper right, upper left"
+    )
+    width: PositiveLength = Field(1000.0, description="from the left points to the right ones, on the piece")
+    height: PositiveLength = Field(1000.0, description="from the lower points to the upper ones, on the piece")
+    left: Length = Field(0.0, description="where the lower left point lies in the view, from the case's left or front")
+    up: Length = Field(0.0, description="and from the floor")
+    fade: Percent = Field(50.0, description="how much of the photo is faded out")
 
 
 class Design(Table):
@@ -304,9 +345,12 @@ class Design(Table):
     base: BaseTable = BaseTable()
     back: BackTable = BackTable()
     frame: FrameTable = FrameTable()
+    pins: PinsTable = PinsTable()
+    face: FaceTable | None = None
     climate: ClimateTable = ClimateTable()
     drawing: DrawingTable = DrawingTable()
     board: dict[str, BoardTable] = Field(default_factory=dict)
+    photo: dict[str, PhotoTable] = Field(default_factory=dict)
     note: dict[str, NoteTable] = Field(default_factory=dict)
     silence: dict[str, SilenceTable] = Field(default_factory=dict)
     revision: dict[str, RevisionTable] = Field(default_factory=dict, description="frozen ones, the last one last")

@@ -8,10 +8,14 @@ from typing import Any
 from pydantic import BaseModel
 
 from shopdraw.piece.address import Path
-from shopdraw.piece.design import BoardTable, Design
+from shopdraw.piece.design import BoardTable, Design, OpeningTable
 from shopdraw.piece.unknown import EACH, known_names
 
-_LONG_IDS: Mapping[str, tuple[str, ...]] = {"use": (), "board": tuple(known_names(BoardTable))}
+_LONG_IDS: Mapping[str, tuple[str, ...]] = {
+    "use": (),
+    "board": tuple(known_names(BoardTable)),
+    "opening": tuple(known_names(OpeningTable)),
+}
 """Tables whose keys are ids with dots in them, and the keys that one of their own tables may hold."""
 
 

@@ -87,7 +87,7 @@ def _front_heights(places: Places) -> Iterator[Feature]:
     drawers = [opening for opening in assembly.openings if opening.use == "drawer"]
     for upper in (False, True):
         for opening in drawers:
-            key = opening.id.rpartition(".")[2]
+            key = opening.id.removeprefix("bank.")
             if laps(places, key):
                 yield places.edge(f"drawer.{key}.front", "z", upper, LEFT)
             else:
@@ -123,7 +123,7 @@ def _lowest_edges(places: Places) -> Iterator[Feature]:
     for opening in openings:
         if abs(opening.bottom - lowest) > 0.01:
             continue
-        key = opening.id.rpartition(".")[2]
+        key = opening.id.removeprefix("bank.")
         if opening.use == "drawer" and laps(places, key):
             yield places.edge(f"drawer.{key}.front", "x", False, BELOW)
             yield places.edge(f"drawer.{key}.front", "x", True, BELOW)
@@ -173,7 +173,7 @@ def _slant_facts(places: Places, writing: Writing, look: Look) -> Iterator[Fact]
         start, end, Rank.LEVEL, views, direction_deg=slant.angle_from_level_deg, side="slant", reference=True
     )
     level = places.point("slant:level", {"side": (slant.run_mm, slant.slant_start_mm)})
-    named, tilt = angle_words(slant.angle_from_level_deg, writing)
+    named, tilt = angle_words(slant.angle_from_level_deg, writing, square_to_lid=slant.hinge_edge == "upper")
     together = f"{named}; {tilt}"
     narrow = text_width(together, look.figure) > WORDS_SHARE * (places.assembly.depth - slant.run_mm / 2) * places.scale
     yield Fact(
@@ -204,11 +204,20 @@ def _on_slant(places: Places, x: float) -> Feature:
     return Feature(edge.id, (*edge.sights, Sight("detail.d1", bevel)))
 
 
-def angle_words(from_level_deg: float, writing: Writing) -> tuple[str, str]:
-    """Both angles, named, since they are mixed up daily; and that a tilt over 45° can't be sawn so."""
+def angle_words(from_level_deg: float, writing: Writing, *, square_to_lid: bool = False) -> tuple[str, str]:
+    """Both angles, named, since they are mixed up daily; and that a tilt over 45° can't be sawn so.
+
+    Args:
+        from_level_deg: the slant's.
+        writing: how figures are written.
+        square_to_lid: the top's front edge is square to a lid hinged above, so that the saw tilts by the slant itself.
+    """
     level, tilt = write_with_complement(from_level_deg, writing.decimal_sign)
-    steep = "" if 90.0 - from_level_deg <= STEEPEST_TILT_DEG else ": over 45°, can't be sawn by tilting"
-    return f"{level} from level", f"tilt saw {tilt} from square{steep}"
+    tilted = from_level_deg if square_to_lid else 90.0 - from_level_deg
+    tilt = level if square_to_lid else tilt
+    steep = "" if tilted <= STEEPEST_TILT_DEG else ": over 45°, can't be sawn by tilting"
+    what = "top's edge square to the lid: " if square_to_lid else ""
+    return f"{level} from level", f"{what}tilt saw {tilt} from square{steep}"
 
 
 def plan_facts(places: Places) -> Iterator[Fact]:

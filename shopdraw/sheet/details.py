@@ -65,7 +65,7 @@ class Drawn:
 def details_of(assembly: Assembly, planes: Sequence[CuttingPlane]) -> tuple[Detail, ...]:
     """The details of a piece: d1 top's nose and lid's upper end, d2 pin and support, d3 lid's end over the side."""
     slant = assembly.slant
-    if slant is None or not assembly.has("lid"):
+    if slant is None or slant.hinge_edge == "upper" or not assembly.has("lid"):
         return ()
     by_letter = {plane.letter: plane for plane in planes}
     found: list[Detail] = []

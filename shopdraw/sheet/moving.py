@@ -48,8 +48,12 @@ def swing_marks(assembly: Assembly, direction: Direction) -> tuple[ArcMark, ...]
         return ()
     pin = direction.on_paper((0.0, *slant.hinge_pin_mm))
     low, high = slant.angle_from_level_deg, 180.0
+    if slant.hinge_edge == "upper":
+        # from where it lies, below the pin and before it, up and back as far as it turns
+        reach = next((motion.reach for motion in assembly.motions if motion.boards[0] == "lid"), high)
+        low, high = 180.0 + low - reach, 180.0 + low
     if direction.right[1] < 0:
-        low, high = 0.0, 180.0 - low
+        low, high = 180.0 - high, 180.0 - low
     return (ArcMark(pin, slant.lid_length_mm, low, high, Meaning.MOVING, "lid"),)
 
 

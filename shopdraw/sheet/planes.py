@@ -54,7 +54,7 @@ def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
     planes = [plane_a(assembly), plane_b(assembly)]
     if any(opening.use == "drawer" for opening in assembly.openings):
         planes.append(plane_c(assembly))
-    if assembly.slant is not None and assembly.has("lid"):
+    if assembly.slant is not None and assembly.slant.hinge_edge == "lower" and assembly.has("lid"):
         planes.append(plane_d(assembly))
     if assembly.has("plinth.front"):
         planes.append(plane_e(assembly))

@@ -78,7 +78,7 @@ def _depths(places: Places, writing: Writing) -> Iterator[Fact]:
 def _open_lid(places: Places) -> Iterator[Fact]:
     """What the open lid takes in front of the case, and the supports under it."""
     assembly, slant = places.assembly, places.assembly.slant
-    if slant is None or not assembly.has("lid"):
+    if slant is None or slant.hinge_edge == "upper" or not assembly.has("lid"):
         return
     pin_z = slant.hinge_pin_mm[1]
     front = places.case("y", False, BELOW)
@@ -154,8 +154,7 @@ def _drawer_gaps(places: Places, writing: Writing) -> Iterator[Fact]:
     """In B–B, in words: what is open beside and above each drawer's box, at build and in both seasons."""
     assembly = places.assembly
     for opening in _drawers(assembly):
-        key = opening.id.rpartition(".")[2]
-        name = f"drawer.{key}.side-left"
+        name = f"drawer.{opening.id.removeprefix('bank.')}.side-left"
         if not assembly.has(name):
             continue
         side: Board = assembly.board(name)

@@ -51,12 +51,6 @@ def test_words_that_mean_nothing_give_one_line(capsys: pytest.CaptureFixture[str
     assert "--help" in refusal(capsys, *words)
 
 
-@pytest.mark.parametrize("kind", ["chest", "bookcase", "lectern"])
-def test_a_kind_that_is_not_there_yet_is_told(capsys: pytest.CaptureFixture[str], tmp_path: Path, kind: str) -> None:
-    assert "isn't there yet" in refusal(capsys, "start", kind, str(tmp_path / "a.piece"))
-    assert list(tmp_path.iterdir()) == []
-
-
 @pytest.mark.parametrize(
     "words",
     [("export", "a.piece", "out", "--board", "1L")],

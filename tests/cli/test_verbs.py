@@ -23,7 +23,7 @@ BAD = [
     ("angle = 50", "# angle", "slant"),
     ("angle = 50", "angle = 50\ntop_depth = 230", "slant"),
     ("angle = 50", "top_depth = 600", "slant"),
-    ('kind = "slant-desk"', 'kind = "chest"', "piece.kind"),
+    ('kind = "slant-desk"', 'kind = "boat"', "piece.kind"),
     ("format = 1", "format = 2", "format"),
 ]
 

@@ -73,7 +73,14 @@ def test_every_key_of_the_contract_is_there(sample: str) -> None:
         rows: list[Any] = [made]
         for step in filter(None, path.split(".")):
             rows = [each for row in rows for each in (row[step] if isinstance(row[step], list) else [row[step]])]
-        assert rows, path
+        if rows == [None]:
+            # what a piece doesn't have is null: only a piece with a slant has this
+            assert path == "slant"
+            assert made["piece"]["kind"] not in ("slant-desk", "lectern")
+            continue
+        if not rows:
+            assert path == "motions"
+            assert made["piece"]["kind"] in ("bookcase", "free")
         for row in rows:
             assert set(keys.split()) <= set(row), path
 

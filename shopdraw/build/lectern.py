@@ -1,4 +1,4 @@
-"""The lectern: a slant lid hinged at its lower edge, as a desk's, or at its upper one, on a case that may have shelves."""
+"""The lectern: a slant lid hinged at its lower edge, as a desk's is, or its upper one; the case may hold shelves."""
 
 from __future__ import annotations
 

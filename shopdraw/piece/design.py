@@ -248,7 +248,7 @@ class StockTable(Table):
     waste: Percent | None = Field(None, description="allowance when buying, percent; default 15")
     waste_reason: str = ""
     sheet: str = Field(
-        "", description="size that a sheet is sold in, by its key in the trade tables; default 4x8, in mm pieces 1220x2440"
+        "", description="size a sheet is sold in, by its key in the trade tables; default 4x8, in mm pieces 1220x2440"
     )
 
 
@@ -301,7 +301,7 @@ class RevisionTable(Table):
 
     date: str = ""
     note: str = ""
-    boards: tuple[str, ...] = Field((), description="a line a board: id, label, sizes, fingerprint; written by freezing")
+    boards: tuple[str, ...] = Field((), description="a line a board: id, label, sizes, fingerprint; freezing writes it")
     cut: tuple[str, ...] = Field((), description="boards already cut, by id or label")
 
 

@@ -16,6 +16,27 @@ def test_a_new_piece_is_read_without_a_caution(tmp_path: Path) -> None:
     assert piece.design.piece.kind == "slant-desk"
 
 
+@pytest.mark.parametrize("kind", ["chest", "bookcase", "lectern", "free"])
+def test_each_kind_starts_with_a_piece_that_can_be_built(tmp_path: Path, kind: str) -> None:
+    path = tmp_path / "new.piece"
+    assert main(["start", kind, str(path)]) == 0
+    piece = read_piece(path)
+    assert piece.cautions == ()
+    assert piece.design.piece.kind == kind
+    assert main(["check", str(path)]) == 0
+
+
+def test_a_cell_of_an_opening_may_be_named_with_or_without_quotes(tmp_path: Path) -> None:
+    path = tmp_path / "new.piece"
+    main(["start", "chest", str(path)])
+    quoted = read_piece(path)
+    text = path.read_text(encoding="utf-8")
+    path.write_text(text.replace('[opening."bank.1"]', "[opening.bank.1]"), encoding="utf-8")
+    plain = read_piece(path)
+    assert plain.cautions == ()
+    assert plain.design == quoted.design
+
+
 def test_what_is_offered_in_its_comments_is_read_too(tmp_path: Path) -> None:
     path = tmp_path / "new.piece"
     main(["start", "slant-desk", str(path)])

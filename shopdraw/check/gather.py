@@ -8,6 +8,7 @@ from shopdraw.check.assembly_order import assembly_findings
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.fit import fit_findings
 from shopdraw.check.movement import movement_findings
+from shopdraw.check.own_figures import in_own_figures
 from shopdraw.check.revision import revision_findings
 from shopdraw.check.seasons import seasons
 from shopdraw.check.silence import silenced
@@ -45,4 +46,5 @@ def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -
         *revision_findings(design, assembly),
         *more,
     ]
-    return tuple(sorted(silenced(subject, found), key=lambda finding: _WORST_FIRST[finding.severity]))
+    worded = in_own_figures(design, silenced(subject, found))
+    return tuple(sorted(worded, key=lambda finding: _WORST_FIRST[finding.severity]))

@@ -1,6 +1,7 @@
 # make demo   an environment, shopdraw in it, and the first sample desk exported to build/demo
 # make test   the same with the test tools, then every check and test
 # make bench  prints times and sizes
+# make translations  renews the sources and the compiled translations of the editor
 #
 # Needs make, Python 3.11 or later and its pip; everything else comes from here.
 
@@ -16,7 +17,7 @@ export PIP_BUILD_CONSTRAINT := $(CURDIR)/constraints.txt
 export PIP_DISABLE_PIP_VERSION_CHECK := 1
 export QT_QPA_PLATFORM ?= offscreen
 
-.PHONY: demo test bench clean
+.PHONY: demo test bench translations clean
 
 demo: $(VENV)/installed
 	@$(PYTHON) tests/system_packages.py --advise
@@ -32,6 +33,10 @@ test: $(VENV)/installed-tests
 
 bench: $(VENV)/installed-tests
 	@for each in tests/benchmarks/*.py; do echo "== $$each"; $(IN) $$each || exit 1; done
+
+# New words stand in the source of each language marked as unfinished: write them there, then make this again.
+translations: $(VENV)/installed-tests
+	$(IN) tests/translations.py
 
 # Debian keeps the parts of venv that bring pip in a package of its own (python3-venv). So the environment is made
 # bare, and the pip that is there puts one into it; where that pip is too old for it, Python's own copy does.

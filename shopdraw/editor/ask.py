@@ -8,8 +8,17 @@ from enum import Enum
 
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QLineEdit, QMessageBox, QWidget
 
-PIECES = "Piece files (*.piece);;All files (*)"
-PHOTOS = "Photos (*.png *.jpg *.jpeg *.webp *.bmp)"
+from shopdraw.editor.tongue import translate
+
+
+def piece_files() -> str:
+    """Which files a dialog for pieces shows."""
+    return translate("Ask", "Piece files (*.piece);;All files (*)")
+
+
+def photo_files() -> str:
+    """Which files a dialog for photos shows."""
+    return translate("Ask", "Photos (*.png *.jpg *.jpeg *.webp *.bmp)")
 
 
 class Kind(Enum):
@@ -33,7 +42,7 @@ class Question:
         words: what is asked, in a sentence.
         choices: for CHOOSE: (key, words on the button), the first one is taken by Enter.
         start: where a file dialog begins, or the words that stand in the line.
-        files: for OPEN and SAVE: which files are shown.
+        files: for OPEN and SAVE: which files are shown; pieces where nothing is said.
     """
 
     kind: Kind
@@ -41,7 +50,7 @@ class Question:
     words: str = ""
     choices: tuple[tuple[str, str], ...] = ()
     start: str = ""
-    files: str = PIECES
+    files: str = ""
 
 
 Ask = Callable[[QWidget | None, Question], str]
@@ -50,11 +59,12 @@ Ask = Callable[[QWidget | None, Question], str]
 
 def ask(parent: QWidget | None, question: Question) -> str:
     """Asks with Qt's own dialogs."""
+    files = question.files or piece_files()
     match question.kind:
         case Kind.OPEN:
-            return str(QFileDialog.getOpenFileName(parent, question.title, question.start, question.files)[0])
+            return str(QFileDialog.getOpenFileName(parent, question.title, question.start, files)[0])
         case Kind.SAVE:
-            return str(QFileDialog.getSaveFileName(parent, question.title, question.start, question.files)[0])
+            return str(QFileDialog.getSaveFileName(parent, question.title, question.start, files)[0])
         case Kind.FOLDER:
             return str(QFileDialog.getExistingDirectory(parent, question.title, question.start))
         case Kind.WORDS:
@@ -70,7 +80,7 @@ def _choose(parent: QWidget | None, question: Question) -> str:
     box = QMessageBox(parent)
     box.setWindowTitle(question.title)
     box.setText(question.words)
-    choices = question.choices or (("", "Close"),)
+    choices = question.choices or (("", translate("Ask", "Close")),)
     buttons = {}
     for number, (key, words) in enumerate(choices):
         button = box.addButton(

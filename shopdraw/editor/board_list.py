@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 
 from shopdraw.editor.shown_size import Shown
+from shopdraw.editor.tongue import translate
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
 
@@ -61,12 +62,15 @@ def carried(assembly: Assembly, board: Board, shown: Shown) -> tuple[str, ...]:
     for number, cut in enumerate(board.shape.cuts):
         purpose = board.cut_for[number] if number < len(board.cut_for) else ""
         deep = shown.length(cut.depth)
-        lines.append(f"{cut.kind}, {cut.face.value}, {deep} deep" + (f": {purpose}" if purpose else ""))
+        told = translate("Board", "{cut}, {face}, {deep} deep")
+        kind, face = translate("Cut", cut.kind), translate("Face", cut.face.value)
+        lines.append(told.format(cut=kind, face=face, deep=deep) + (f": {purpose}" if purpose else ""))
     for joint in assembly.joints:
         if board.id == joint.host or board.id == joint.guest or board.id in joint.guest_boards:
             other = joint.guest if board.id == joint.host else joint.host
-            held = "glued" if joint.glued else "floats" if joint.floats else "dry"
-            lines.append(f"{joint.kind} with {other}, {held}")
+            held = translate("Joint", "glued" if joint.glued else "floats" if joint.floats else "dry")
+            told = translate("Board", "{joint} with {other}, {held}")
+            lines.append(told.format(joint=translate("Joint", joint.kind), other=other, held=held))
     return tuple(lines)
 
 
@@ -110,7 +114,7 @@ class BoardModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.TextAlignmentRole and index.column() in (2, 3, 4, 6):
             return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{COLUMNS[index.column()]}: {row.cells[index.column()]}"
+            return f"{translate('Board', COLUMNS[index.column()])}: {row.cells[index.column()]}"
         return None
 
     def headerData(  # noqa: N802  # Qt's name
@@ -118,5 +122,5 @@ class BoardModel(QAbstractTableModel):
     ) -> object:
         """Column titles."""
         if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
-            return self.tr(COLUMNS[section])
+            return translate("Board", COLUMNS[section])
         return None

@@ -83,6 +83,13 @@ COMMANDS: tuple[Command, ...] = (
         bar=True,
     ),
     Command("compare", "Two variants side by side", "Show", "", "Compare the piece with one of its variants."),
+    Command(
+        "language",
+        "Language…",
+        "Show",
+        "",
+        "Choose the language of the window; the drawing keeps its own.",
+    ),
     Command("dark", "Dark", "Show", "", "Light words on a dark ground, for the evening.", turns=True),
     Command("help", "The first ten minutes", "Help", "HelpContents", "How to shape a piece and get it made."),
 )

@@ -10,6 +10,8 @@ from collections.abc import Callable
 from pathlib import Path
 from types import TracebackType
 
+from shopdraw.editor.tongue import translate
+
 LOG_NAME = "errors.log"
 _log = logging.getLogger("shopdraw.editor")
 
@@ -52,11 +54,11 @@ def catch(keep: Callable[[], bool], tell: Callable[[str], None], folder: Path) -
 
 def sentence(error: BaseException, *, kept: bool, folder: Path) -> str:
     """What a person reads."""
-    safe = "A copy of the piece is kept and offered at the next start"
+    safe = translate("Crash", "A copy of the piece is kept and offered at the next start")
     if not kept:
-        safe = "Save the piece under another name now"
-    kind = type(error).__name__
-    return f"Something went wrong inside the program ({kind}). {safe}; the details are in {folder / LOG_NAME}."
+        safe = translate("Crash", "Save the piece under another name now")
+    told = translate("Crash", "Something went wrong inside the program ({kind}). {safe}; the details are in {file}.")
+    return told.format(kind=type(error).__name__, safe=safe, file=folder / LOG_NAME)
 
 
 def _write_down(folder: Path, words: str) -> None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from shopdraw.editor.state import Setting
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.typed import kept
 from shopdraw.measure import Unit
 from shopdraw.piece.address import address_text
@@ -69,9 +70,12 @@ class Division:
 
     def name(self, cell: Cell) -> str:
         """What a person calls a cell."""
-        word = "Drawer" if cell.drawer else "Row" if self.rows else "Bay"
         whole = cell.key if self.opening == BANK else f"{self.opening} {cell.key}"
-        return f"{word} {whole}"
+        if cell.drawer:
+            return translate("Division", "Drawer {key}").format(key=whole)
+        if self.rows:
+            return translate("Division", "Row {key}").format(key=whole)
+        return translate("Division", "Bay {key}").format(key=whole)
 
     def settings(self, sizes: tuple[float, ...], unit: Unit) -> tuple[Setting, ...]:
         """Settings that give the sizes one by one, the last cell taking what is left.

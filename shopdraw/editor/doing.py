@@ -12,7 +12,7 @@ from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QPushButton, QWidget
 
 from shopdraw.drawing.sheet import SheetSet
-from shopdraw.editor.ask import PHOTOS, Kind, Question
+from shopdraw.editor.ask import Kind, Question, photo_files
 from shopdraw.editor.compare_window import CompareWindow
 from shopdraw.editor.exporting import Exporting
 from shopdraw.editor.figure import named_sizes
@@ -23,6 +23,7 @@ from shopdraw.editor.picture import PictureWindow
 from shopdraw.editor.printing import Choose, choose_printer, print_pages, printer_for
 from shopdraw.editor.sheets_panel import SheetWindow
 from shopdraw.editor.state import State
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.tracing import TraceWindow, load_picture
 from shopdraw.editor.work_page import WorkPage
 
@@ -83,7 +84,9 @@ class Doing(QObject):
             widget.show()
         self._bar.setRange(0, steps)
         self._bar.setValue(done)
-        self._stage.setText(self.tr("Writing {name}").format(name=name) if name else self.tr("Writing the package"))
+        self._stage.setText(
+            self.tr("Writing {name}").format(name=translate("Export", name)) if name else self.tr("Writing the package")
+        )
 
     def _exported(self, done: bool, words: str) -> None:  # a signal's argument
         for widget in (self._stage, self._bar, self.give_up):
@@ -168,7 +171,7 @@ class Doing(QObject):
         piece, assembly, shown = self._work.piece, self._work.piece.state.assembly, self._work.canvas.scene.shown
         if assembly is None or shown is None:
             return
-        named = self._filing.ask(self._window, Question(Kind.OPEN, self.tr("Choose a photo"), files=PHOTOS))
+        named = self._filing.ask(self._window, Question(Kind.OPEN, self.tr("Choose a photo"), files=photo_files()))
         if not named:
             return
         picture = load_picture(Path(named))

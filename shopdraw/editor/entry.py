@@ -6,9 +6,12 @@ from PySide6.QtCore import QEvent, QObject, QRect, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from shopdraw.editor.field import label_words, table_words
 from shopdraw.editor.figure import Figure
 from shopdraw.editor.shown_size import Shown
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.typed import NotTyped, Typed, read_typed, read_typed_angle
+from shopdraw.piece.address import address_path
 
 _WIDTH_IN_LETTERS = 34
 
@@ -145,6 +148,8 @@ class Entry(QFrame):
 
 def address_words(address: str) -> str:
     """An address of the piece file in a person's words: the last key, spelt out, and the table it stands in."""
-    keys = address.replace('"', "").split(".")
-    words = keys[-1].replace("_", " ")
-    return f"{words} ({keys[0]})" if len(keys) > 1 else words
+    keys = address_path(address)
+    words = label_words(keys[-1])
+    if len(keys) == 1:
+        return words
+    return translate("Entry", "“{input}” ({table})").format(input=words, table=table_words(keys[0]))

@@ -15,6 +15,7 @@ from pydantic_core import PydanticUndefined
 
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import Setting, State
+from shopdraw.editor.tongue import translate
 from shopdraw.measure import Unit
 from shopdraw.piece import quantity
 from shopdraw.piece.address import address_path, address_text, value_at
@@ -155,8 +156,23 @@ def typed_at(tables: Mapping[str, Any], address: str) -> str:
     return str(value)
 
 
+def label_words(key: str) -> str:
+    """The name of an input as a person reads it."""
+    return translate("Input", spelt(key))
+
+
+def table_words(name: str) -> str:
+    """The name of a table as a person reads it."""
+    return translate("Table", spelt(name))
+
+
+def choice_words(choice: str) -> str:
+    """One of an input's choices as a person reads it."""
+    return translate("Choice", choice)
+
+
 def spelt(key: str) -> str:
-    """A key of the file as words."""
+    """A key of the file as words, in English."""
     words = key.replace("_", " ").replace("-", " ")
     return words[:1].upper() + words[1:]
 
@@ -206,7 +222,8 @@ def _members(name: str, value: object, here: tuple[str, ...]) -> Iterator[FormGr
         FormField(address_text((*here, str(key))), str(key), "text", (), "", False, "", "", False) for key in keys
     )
     if fields:
-        yield FormGroup(address_text(here), spelt(name), "which member is made of which stock", fields)
+        about = translate("Explanation", "which member is made of which stock")
+        yield FormGroup(address_text(here), table_words(name), about, fields)
 
 
 def _field(path: tuple[str, ...], info: FieldInfo, shown: Shown) -> FormField:
@@ -215,12 +232,12 @@ def _field(path: tuple[str, ...], info: FieldInfo, shown: Shown) -> FormField:
     needed = info.default is PydanticUndefined and info.default_factory is None
     return FormField(
         address=address_text(path),
-        label=spelt(path[-1]),
+        label=label_words(path[-1]),
         kind=kind,
         choices=choices,
         default="" if needed or info.default is None else _shown_default(info.default, kind, shown),
         follows=optional and info.default is None,
-        description=info.description or "",
+        description=translate("Explanation", info.description) if info.description else "",
         unit=_unit(kind, shown),
         needed=needed,
     )
@@ -247,7 +264,9 @@ def _kind(info: FieldInfo) -> tuple[str, tuple[str, ...]]:
 
 def _shown_default(value: object, kind: str, shown: Shown) -> str:
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return choice_words("yes" if value else "no")
+    if kind == "choice":
+        return choice_words(str(value))
     if isinstance(value, tuple):
         return ", ".join(str(item) for item in value)
     if isinstance(value, int | float):
@@ -268,6 +287,23 @@ def _unit(kind: str, shown: Shown) -> str:
     return {**lengths, "angle": "°", "percent": "%"}.get(kind, "")
 
 
+def inner_table(info: FieldInfo) -> type[BaseModel] | None:
+    """The table that an input of the Design stands for; None for a plain input."""
+    return _table(info.annotation)
+
+
+def choices_of(info: FieldInfo) -> tuple[str, ...]:
+    """What can be chosen for an input, as the file has it; empty where it isn't a choice."""
+    kind, choices = _kind(info)
+    return ("yes", "no") if kind == "yes-no" else choices
+
+
+def explanation_of(model: type[BaseModel]) -> str:
+    """A sentence on a table, in English."""
+    words = (model.__doc__ or "").strip().split("\n")[0]
+    return _TABLE_WORDS.sub("", words, count=1)
+
+
 def _table(annotation: Any) -> type[BaseModel] | None:
     """The table behind an annotation: itself, or the one inside `dict[str, Table]` or `Table | None`."""
     if isinstance(annotation, type) and issubclass(annotation, BaseModel):
@@ -276,9 +312,14 @@ def _table(annotation: Any) -> type[BaseModel] | None:
 
 
 def _title(path: tuple[str, ...]) -> str:
-    return ", ".join([spelt(path[0]), *(part.replace("_", " ") for part in path[1:])])
+    return ", ".join([table_words(path[0]), *(_inner_words(part) for part in path[1:])])
+
+
+def _inner_words(part: str) -> str:
+    """A key below a table: a person's own one as it is, a table's in words."""
+    return translate("Table", "divide") if part == "divide" else part.replace("_", " ")
 
 
 def _about(model: type[BaseModel]) -> str:
-    words = (model.__doc__ or "").strip().split("\n")[0]
-    return _TABLE_WORDS.sub("", words, count=1)
+    words = explanation_of(model)
+    return translate("Explanation", words) if words else ""

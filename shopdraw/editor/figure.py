@@ -17,6 +17,7 @@ from shopdraw.editor.division import Division, divisions_of
 from shopdraw.editor.handle import unit_of
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import Setting, State
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.typed import Typed
 from shopdraw.measure import Unit
 from shopdraw.piece.design import Design
@@ -92,6 +93,12 @@ def _turned(figure: Figure) -> Figure:
 
 def named_sizes(assembly: Assembly) -> dict[str, float]:
     """Sizes that can be named when typing ("1/2 of depth"), mm."""
+    # By English names too, in any language: what was once typed into a note or learnt from the help can be typed again.
+    found = _english_sizes(assembly)
+    return {**{translate("Size", name[:1].upper() + name[1:]).lower(): mm for name, mm in found.items()}, **found}
+
+
+def _english_sizes(assembly: Assembly) -> dict[str, float]:
     sizes = {"width": assembly.width, "height": assembly.height, "depth": assembly.depth}
     if assembly.slant is not None:
         sizes["writing height"] = assembly.slant.writing_height_mm
@@ -182,7 +189,7 @@ def _case(assembly: Assembly) -> list[Figure]:
     return [
         Figure(
             "case:left/case:right@front",
-            "Width",
+            translate("Size", "Width"),
             "front",
             (0, 0),
             (w, 0),
@@ -194,7 +201,7 @@ def _case(assembly: Assembly) -> list[Figure]:
         ),
         Figure(
             "floor/case:top@front",
-            "Height",
+            translate("Size", "Height"),
             "front",
             (0, 0),
             (0, h),
@@ -206,7 +213,7 @@ def _case(assembly: Assembly) -> list[Figure]:
         ),
         Figure(
             "case:front/case:rear@side",
-            "Depth",
+            translate("Size", "Depth"),
             "side",
             (0, 0),
             (d, 0),
@@ -263,10 +270,16 @@ def _cell_figures(division: Division, unit: Unit, side: str, row: int) -> list[F
 
 def _what_drives(division: Division, last: bool) -> str:
     if last:
-        return "The last one takes what the others leave: change their sizes, or the case's."
-    told = {"equal": "all alike", "step": "each larger by a step", "ratio": "each larger by a factor"}
-    rule = told.get(division.rule, division.rule)
-    return f"This size follows from the rule “{rule}”. Type here to give the sizes one by one instead."
+        return translate("Figure", "The last one takes what the others leave: change their sizes, or the case's.")
+    rules = {
+        "equal": translate("Figure", "all alike"),
+        "step": translate("Figure", "each larger by a step"),
+        "ratio": translate("Figure", "each larger by a factor"),
+    }
+    told = translate(
+        "Figure", "This size follows from the rule “{rule}”. Type here to give the sizes one by one instead."
+    )
+    return told.format(rule=rules.get(division.rule, division.rule))
 
 
 def _slant(design: Design, assembly: Assembly) -> list[Figure]:
@@ -280,7 +293,7 @@ def _slant(design: Design, assembly: Assembly) -> list[Figure]:
     return [
         Figure(
             "floor/writing@front",
-            "Writing height",
+            translate("Size", "Writing height"),
             "front",
             (0, 0),
             (0, writing),
@@ -292,7 +305,7 @@ def _slant(design: Design, assembly: Assembly) -> list[Figure]:
         ),
         Figure(
             "top:front/top:rear@side",
-            "Top depth",
+            translate("Size", "Top depth"),
             "side",
             (run, h),
             (d, h),
@@ -303,12 +316,14 @@ def _slant(design: Design, assembly: Assembly) -> list[Figure]:
             drives=() if depth_given else ("slant.angle",),
             says=""
             if depth_given
-            else "The top's depth follows from the slant's angle. Type here to give it instead of the angle.",
+            else translate(
+                "Figure", "The top's depth follows from the slant's angle. Type here to give it instead of the angle."
+            ),
             handle="slant.top_depth",
         ),
         Figure(
             "level/slant@side",
-            "Slant from level",
+            translate("Size", "Slant from level"),
             "side",
             (run, z0),
             (run, h),
@@ -320,13 +335,16 @@ def _slant(design: Design, assembly: Assembly) -> list[Figure]:
             drives=() if angle_given else ("slant.top_depth",),
             says=""
             if angle_given
-            else "The angle follows from the top's depth. Type here to give it instead of the top's depth.",
+            else translate(
+                "Figure",
+                "The angle follows from the top's depth. Type here to give it instead of the top's depth.",
+            ),
             handle="slant.angle",
             vertex=foot,
         ),
         Figure(
             "floor/slant:start@side",
-            "Start of the slant",
+            translate("Size", "Start of the slant"),
             "side",
             (d, 0),
             (d, z0),
@@ -335,6 +353,8 @@ def _slant(design: Design, assembly: Assembly) -> list[Figure]:
             z0,
             None,
             drives=("slant.writing_height", "slant.seat", "slant.angle" if angle_given else "slant.top_depth"),
-            says="Where the slant starts follows from the writing height, the lid's seat and the slant.",
+            says=translate(
+                "Figure", "Where the slant starts follows from the writing height, the lid's seat and the slant."
+            ),
         ),
     ]

@@ -8,6 +8,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelInde
 from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap, QPolygonF
 
 from shopdraw.editor.look import Colours
+from shopdraw.editor.tongue import translate
 from shopdraw.piece.fault import Fault
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
@@ -92,7 +93,7 @@ class FindingModel(QAbstractListModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return words
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{WORDS[severity]}: {words}"
+            return f"{translate('Finding', WORDS[severity])}: {words}"
         if role == Qt.ItemDataRole.ForegroundRole and finding is not None and finding.silenced is not None:
             return self._colours.colour("dim")
         return None
@@ -100,17 +101,18 @@ class FindingModel(QAbstractListModel):
 
 def fault_words(fault: Fault) -> str:
     """A fault in a line: where, what was found, what would be right."""
-    place = f"Line {fault.line}: " if fault.line else ""
-    address = f"{fault.address}: " if fault.address else ""
-    found = f"found {fault.found}; " if fault.found else ""
-    return f"{place}{address}{found}{fault.right}"
+    place = translate("Finding", "Line {line}").format(line=fault.line) if fault.line else ""
+    found = translate("Finding", "found {found}").format(found=fault.found) if fault.found else ""
+    told = "; ".join(part for part in (found, fault.right) if part)
+    return ": ".join(part for part in (place, fault.address, told) if part)
 
 
 def finding_words(finding: Finding) -> str:
     """A finding in a line."""
-    silenced = f" (accepted: {finding.silenced})" if finding.silenced is not None else ""
-    message = finding.message
-    return message[:1].upper() + message[1:] + silenced
+    message = finding.message[:1].upper() + finding.message[1:]
+    if finding.silenced is None:
+        return message
+    return translate("Finding", "{message} (accepted: {reason})").format(message=message, reason=finding.silenced)
 
 
 def shape_of(severity: Severity, colours: Colours) -> QIcon:

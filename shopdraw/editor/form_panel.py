@@ -22,7 +22,16 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from shopdraw.editor.field import FormField, FormGroup, form_of, keyed_tables, spelt, typed_at, typed_values
+from shopdraw.editor.field import (
+    FormField,
+    FormGroup,
+    choice_words,
+    form_of,
+    keyed_tables,
+    table_words,
+    typed_at,
+    typed_values,
+)
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.sketch import sketch_of
 from shopdraw.editor.sketch_view import SketchView
@@ -60,7 +69,7 @@ class FormPanel(QWidget):
         self.add.setAccessibleName(self.tr("Add a stock, a note or another keyed table"))
         menu = QMenu(self.add)
         for name in keyed_tables():
-            menu.addAction(spelt(name)).triggered.connect(partial(self._wish_more, name))
+            menu.addAction(table_words(name)).triggered.connect(partial(self._wish_more, name))
         self.add.setMenu(menu)
         self._body = QVBoxLayout()
         self._body.setContentsMargins(0, 0, 8, 0)
@@ -214,7 +223,11 @@ class FormPanel(QWidget):
         rows.addRow(label, widget)
         self._fields[field.address] = field
         self._widgets[field.address] = widget
-        self._labels[field.address] = (widget, rows, f"{group.title} {field.label} {field.description}".lower())
+        self._labels[field.address] = (
+            widget,
+            rows,
+            f"{group.title} {field.label} {field.description} {field.address.replace('_', ' ')}".lower(),
+        )
 
     def _widget(self, field: FormField) -> QLineEdit | QComboBox:
         made: QLineEdit | QComboBox
@@ -224,7 +237,7 @@ class FormPanel(QWidget):
             if not field.needed:
                 made.addItem(self.tr("default: {value}").format(value=default), "")
             for choice in field.choices or ("yes", "no"):
-                made.addItem(choice, choice)
+                made.addItem(choice_words(choice), choice)
             made.activated.connect(lambda _row, field=field, box=made: self.wished.emit(field, str(box.currentData())))
             made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             made.setMinimumContentsLength(8)

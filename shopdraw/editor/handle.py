@@ -13,6 +13,7 @@ from shopdraw.build.slant import SlantDisagrees, slant_from_start, slant_from_to
 from shopdraw.editor.division import BANK, Division, divisions_of
 from shopdraw.editor.holding import Magnet, ratio_magnets
 from shopdraw.editor.state import Setting, State
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.typed import kept
 from shopdraw.measure import Unit
 from shopdraw.piece.address import address_text
@@ -81,9 +82,9 @@ def _setter(address: str, unit: Unit, *drops: str) -> Callable[[float], tuple[Se
 def _case_handles(design: Design, assembly: Assembly) -> list[Handle]:
     unit = unit_of(design)
     w, h, d = assembly.width, assembly.height, assembly.depth
-    width_ratios = ratio_magnets(h, "width : height")
-    height_ratios = ratio_magnets(w, "height : width")
-    depth_ratios = ratio_magnets(w, "depth : width")
+    width_ratios = ratio_magnets(h, translate("Ratio", "width : height"))
+    height_ratios = ratio_magnets(w, translate("Ratio", "height : width"))
+    depth_ratios = ratio_magnets(w, translate("Ratio", "depth : width"))
     right, up = (1.0, 0.0), (0.0, 1.0)
 
     def handle(
@@ -105,12 +106,12 @@ def _case_handles(design: Design, assembly: Assembly) -> list[Handle]:
 
     top_middle = (d + (assembly.slant.run_mm if assembly.slant else 0.0)) / 2
     return [
-        handle("width", "Width", "front", (w, h * 0.3), right, w, width_ratios),
-        handle("height", "Height", "front", (w * 0.5, h), up, h, height_ratios),
-        handle("depth", "Depth", "side", (d, h * 0.3), right, d, depth_ratios),
-        handle("height", "Height", "side", (top_middle, h), up, h, height_ratios),
-        handle("width", "Width", "plan", (w, d * 0.5), right, w, width_ratios),
-        handle("depth", "Depth", "plan", (w * 0.5, d), up, d, depth_ratios),
+        handle("width", translate("Size", "Width"), "front", (w, h * 0.3), right, w, width_ratios),
+        handle("height", translate("Size", "Height"), "front", (w * 0.5, h), up, h, height_ratios),
+        handle("depth", translate("Size", "Depth"), "side", (d, h * 0.3), right, d, depth_ratios),
+        handle("height", translate("Size", "Height"), "side", (top_middle, h), up, h, height_ratios),
+        handle("width", translate("Size", "Width"), "plan", (w, d * 0.5), right, w, width_ratios),
+        handle("depth", translate("Size", "Depth"), "plan", (w * 0.5, d), up, d, depth_ratios),
     ]
 
 
@@ -124,7 +125,7 @@ def _slant_handles(design: Design, assembly: Assembly, fact: SlantFact) -> list[
         found.append(
             Handle(
                 f"slant.writing_height@{view}",
-                "Writing height",
+                translate("Size", "Writing height"),
                 view,
                 (x, fact.writing_height_mm),
                 (0.0, 1.0),
@@ -149,7 +150,7 @@ def _slant_top(design: Design, assembly: Assembly, fact: SlantFact) -> Handle:
 
         return Handle(
             "slant.angle@side",
-            "Slant",
+            translate("Size", "Slant"),
             "side",
             at,
             (1.0, 0.0),
@@ -161,15 +162,18 @@ def _slant_top(design: Design, assembly: Assembly, fact: SlantFact) -> Handle:
     both = table.angle is not None
     return Handle(
         "slant.top_depth@side",
-        "Top depth",
+        translate("Size", "Top depth"),
         "side",
         at,
         (1.0, 0.0),
         fact.top_depth_mm,
         lambda point: depth - point[0],
         _setter("slant.top_depth", unit, *(["slant.angle"] if both else [])),
-        magnets=(Magnet(depth / 2, "half the depth"), Magnet(depth / 3, "a third of the depth")),
-        warns="The angle now follows from the top depth; it is no longer given." if both else "",
+        magnets=(
+            Magnet(depth / 2, translate("Handle", "half the depth")),
+            Magnet(depth / 3, translate("Handle", "a third of the depth")),
+        ),
+        warns=translate("Handle", "The angle now follows from the top depth; it is no longer given.") if both else "",
     )
 
 
@@ -244,8 +248,9 @@ def _division_handle(division: Division, index: int, unit: Unit) -> Handle:
         moved[index] = value
         return division.settings(tuple(moved), unit)
 
-    alike = f"{division.name(here)} and {there.key} alike"
-    before = [Magnet(sizes[index - 1], f"like {division.name(cells[index - 1])}")] if index else []
+    alike = translate("Handle", "{name} and {next} alike").format(name=division.name(here), next=there.key)
+    like = translate("Handle", "like {name}")
+    before = [Magnet(sizes[index - 1], like.format(name=division.name(cells[index - 1])))] if index else []
     return Handle(
         f"{division.address}/{here.key}@front",
         division.name(here),
@@ -256,7 +261,9 @@ def _division_handle(division: Division, index: int, unit: Unit) -> Handle:
         reads,
         sets,
         magnets=(Magnet((sizes[index] + sizes[index + 1]) / 2, alike), *before),
-        warns="" if division.given else "The sizes are now given one by one; the rule no longer sets them.",
+        warns=""
+        if division.given
+        else translate("Handle", "The sizes are now given one by one; the rule no longer sets them."),
     )
 
 
@@ -268,14 +275,16 @@ def _rail_handle(design: Design, assembly: Assembly, ceiling: float) -> list[Han
     return [
         Handle(
             "case.top_rail@front",
-            "Rail over the top drawer",
+            translate("Size", "Rail over the top drawer"),
             "front",
             (assembly.width * 0.5, ceiling),
             (0.0, -1.0),
             writing - ceiling,
             lambda point: writing - point[1],
             _setter("case.top_rail", unit_of(design)),
-            warns="" if given else "The rail's height is now given; it no longer follows from lid and front.",
+            warns=""
+            if given
+            else translate("Handle", "The rail's height is now given; it no longer follows from lid and front."),
         )
     ]
 
@@ -284,7 +293,7 @@ def _base_handles(design: Design) -> list[Handle]:
     return [
         Handle(
             "base.height@front",
-            "Plinth height",
+            translate("Size", "Plinth height"),
             "front",
             (design.case.width * 0.8, design.base.height),
             (0.0, 1.0),
@@ -310,14 +319,14 @@ def _level_handles(design: Design, assembly: Assembly) -> list[Handle]:
         found.append(
             Handle(
                 f"level.{key}.top@front",
-                f"Level {key}",
+                translate("Size", "Level {key}").format(key=key),
                 "front",
                 (assembly.width * 0.35, fact.top),
                 (0.0, 1.0),
                 fact.top,
                 lambda point: point[1],
                 _setter(address_text(("level", key, "top")), unit),
-                magnets=(Magnet((below + above) / 2, "halfway"),),
+                magnets=(Magnet((below + above) / 2, translate("Handle", "halfway")),),
             )
         )
     return found

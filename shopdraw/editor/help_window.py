@@ -8,6 +8,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QTextBrowser, QVBoxLayout, QWidget
 
 from shopdraw.editor.command_list import COMMANDS
+from shopdraw.editor.tongue import translate
 
 STEPS: tuple[tuple[str, str], ...] = (
     (
@@ -58,6 +59,11 @@ STEPS: tuple[tuple[str, str], ...] = (
 )
 
 
+def help_steps() -> tuple[tuple[str, str], ...]:
+    """Heads and paragraphs in English, each paragraph in one line."""
+    return tuple((head, " ".join(words.split())) for head, words in STEPS)
+
+
 class HelpWindow(QWidget):
     """A page to read."""
 
@@ -74,7 +80,11 @@ class HelpWindow(QWidget):
         self.resize(720, 780)
 
     def _words(self, actions: dict[str, QAction]) -> str:
-        steps = "".join(f"<h3>{escape(self.tr(head))}</h3><p>{escape(self.tr(words))}</p>" for head, words in STEPS)
+        steps = "".join(
+            f"<h3>{escape(translate('Help', head))}</h3><p>{escape(translate('Help', words))}</p>"
+            for head, words in help_steps()
+        )
+        commands = self.tr("Commands")
         rows = []
         for command in COMMANDS:
             action = actions.get(command.key)
@@ -83,4 +93,4 @@ class HelpWindow(QWidget):
                 cells = (f"<b>{escape(action.iconText())}</b>", keys, escape(action.statusTip()))
                 rows.append(f"<tr>{''.join(f'<td>{cell}</td>' for cell in cells)}</tr>")
         table = f"<table cellspacing='6'>{''.join(rows)}</table>"
-        return f"<h2>{escape(self.windowTitle())}</h2>{steps}<h3>{escape(self.tr('Commands'))}</h3>{table}"
+        return f"<h2>{escape(self.windowTitle())}</h2>{steps}<h3>{escape(commands)}</h3>{table}"

@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from shopdraw.editor.tongue import translate
 from shopdraw.measure import Unit
 
 GOLDEN = (1 + math.sqrt(5)) / 2
@@ -85,10 +86,11 @@ def ratio_magnets(other: float, name: str) -> tuple[Magnet, ...]:
         name: how the pair is called: "width : height".
     """
     found = []
-    for says, ratio in RATIOS:
+    for key, ratio in RATIOS:
+        says = translate("Ratio", key)
         found.append(Magnet(other * ratio, f"{name} = {says}"))
         if ratio != 1.0:
             left, _, right = says.partition(" : ")
-            turned = f"{right} : {left}" if right else f"{says}, upright"
+            turned = f"{right} : {left}" if right else translate("Ratio", "{name}, upright").format(name=says)
             found.append(Magnet(other / ratio, f"{name} = {turned}"))
     return tuple(found)

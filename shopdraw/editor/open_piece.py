@@ -11,6 +11,7 @@ from PySide6.QtGui import QUndoStack
 
 from shopdraw.editor.change import Change
 from shopdraw.editor.state import CannotSet, Setting, State, as_variant, changed_text, state_of
+from shopdraw.editor.tongue import translate
 from shopdraw.piece.fault import PieceError
 from shopdraw.piece.reading import piece_text
 from shopdraw.piece.saving import save_piece
@@ -47,7 +48,7 @@ class OpenPiece(QObject):
     @property
     def source(self) -> str:
         """What faults call the piece: its file's name."""
-        return self.path.name if self.path else "new piece"
+        return self.path.name if self.path else translate("OpenPiece", "new piece")
 
     @property
     def unsaved(self) -> bool:
@@ -108,7 +109,7 @@ class OpenPiece(QObject):
             return False
         after = state_of(text, self.source, self.variant)
         if not after.sound:
-            self.refused.emit(after.faults[0].right if after.faults else "it can't be built so")
+            self.refused.emit(after.faults[0].right if after.faults else translate("Drag", "It can't be built so."))
             return False
         self.take(after, words)
         return True

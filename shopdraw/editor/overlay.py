@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning, Text
 from shopdraw.editor.holding import GOLDEN, RATIOS
 from shopdraw.editor.shown_size import Shown
+from shopdraw.editor.tongue import translate
 from shopdraw.shape.path import Point
 from shopdraw.wood.assembly import Assembly
 
@@ -61,7 +62,7 @@ def real_ratios(assembly: Assembly) -> tuple[RealRatio, ...]:
     for one, a, other, b in pairs:
         ratio, name = (a / b, f"{one} : {other}") if a >= b else (b / a, f"{other} : {one}")
         nearest, plain = min(RATIOS, key=lambda item, ratio=ratio: abs(item[1] - ratio))  # type: ignore[misc]
-        found.append(RealRatio(name, ratio, nearest, ratio / plain - 1.0))
+        found.append(RealRatio(translate("Ratio", name), ratio, translate("Ratio", nearest), ratio / plain - 1.0))
     return tuple(found)
 
 

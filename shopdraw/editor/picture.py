@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QPushButton, QSize
 
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.motion import moved_boards
+from shopdraw.editor.tongue import translate
 from shopdraw.view.direction import Direction, looking
 from shopdraw.view.draft import DraftFace, draft
 from shopdraw.wood.assembly import Assembly, Motion
@@ -41,6 +42,14 @@ def direction_of(round_deg: float, over_deg: float) -> Direction:
     """
     turn, over = math.radians(round_deg), math.radians(over_deg)
     return looking((-math.sin(turn) * math.cos(over), math.cos(turn) * math.cos(over), -math.sin(over)))
+
+
+def motion_words(motion_id: str) -> str:
+    """What a person calls something that opens: "Lid", "Left support", "Drawer 2"."""
+    kind, _, key = motion_id.partition(".")
+    if kind == "drawer":
+        return translate("Motion", "Drawer {key}").format(key=key)
+    return translate("Motion", motion_id.replace(".", " ").replace("-", " ").capitalize())
 
 
 class PictureView(QWidget):
@@ -248,8 +257,8 @@ class PictureWindow(QWidget):
                 widget.deleteLater()
         self.sliders.clear()
         for motion in motions:
-            words = motion.id.replace(".", " ").replace("-", " ")
-            label = QLabel(words[:1].upper() + words[1:], self)
+            words = motion_words(motion.id)
+            label = QLabel(words, self)
             slider = QSlider(Qt.Orientation.Horizontal, self)
             slider.setRange(0, SLIDER_STEPS)
             slider.setValue(before.get(motion.id, 0))

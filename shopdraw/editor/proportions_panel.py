@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QButtonGroup, QLabel, QRadioButton, QVBoxLayout, Q
 from shopdraw.editor.overlay import OVERLAYS, bank_steps, real_ratios
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import State
+from shopdraw.editor.tongue import translate
 
 
 class ProportionsPanel(QWidget):
@@ -26,7 +27,7 @@ class ProportionsPanel(QWidget):
         self.buttons: dict[str, QRadioButton] = {}
         self._group = QButtonGroup(self)
         for name in ("", *OVERLAYS):
-            button = QRadioButton(self.tr(name) if name else self.tr("nothing"), self)
+            button = QRadioButton(translate("Ratio", name) if name else self.tr("nothing"), self)
             button.setAccessibleName(self.tr("Overlay: {name}").format(name=button.text()))
             button.toggled.connect(lambda on, name=name: self.overlay_wished.emit(name) if on else None)
             self._group.addButton(button)
@@ -64,7 +65,8 @@ class ProportionsPanel(QWidget):
             self.tr("{more} higher, {times} times").format(more=shown.length(more), times=shown.number(times))
             for more, times in bank_steps(assembly)
         ]
-        words = f"<b>{self.tr('What the piece has')}</b><table cellspacing='4'>{''.join(rows)}</table>"
+        has, over_it = self.tr("What the piece has"), self.tr("Each drawer opening over the one above it")
+        words = f"<b>{has}</b><table cellspacing='4'>{''.join(rows)}</table>"
         if steps:
-            words += f"<p><b>{self.tr('Each drawer opening over the one above it')}</b><br>{'<br>'.join(steps)}</p>"
+            words += f"<p><b>{over_it}</b><br>{'<br>'.join(steps)}</p>"
         self.real.setText(words)

@@ -13,6 +13,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QLockFile
 
+from shopdraw.editor.tongue import translate
 from shopdraw.piece.saving import CannotSave, save_piece
 
 SUFFIX = ".recovery"
@@ -35,7 +36,7 @@ class Copy:
     @property
     def name(self) -> str:
         """What a person calls it."""
-        return self.path.name if self.path else "a piece that was not saved yet"
+        return self.path.name if self.path else translate("Recovery", "a piece that was not saved yet")
 
 
 class Recovery:

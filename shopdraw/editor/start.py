@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from shopdraw.editor.crash import catch
 from shopdraw.editor.look import DARK, LIGHT, dress
+from shopdraw.editor.tongue import speak, wished_languages
 from shopdraw.editor.window import Window
 
 
@@ -42,9 +43,11 @@ def run(file: str | None) -> int:
 
 
 def application() -> QApplication:
-    """The one Qt application, dressed in the look that was chosen last."""
+    """The one Qt application, in the person's language, dressed in the look that was chosen last."""
     found = QApplication.instance()
     app = found if isinstance(found, QApplication) else QApplication(sys.argv[:1])
     app.setApplicationName("shopdraw")
-    dress(app, DARK if QSettings("shopdraw", "shopdraw").value("dark", False, type=bool) else LIGHT)
+    settings = QSettings("shopdraw", "shopdraw")
+    speak(app, wished_languages(str(settings.value("language", ""))))
+    dress(app, DARK if settings.value("dark", False, type=bool) else LIGHT)
     return app

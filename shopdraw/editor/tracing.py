@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.state import Setting
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.typed import NotTyped, read_typed
 from shopdraw.measure import Unit
 from shopdraw.piece.address import address_text
@@ -236,7 +237,9 @@ class TraceWindow(QWidget):
         set_already = len(self.picker.points)
         if set_already < len(CORNERS):
             self.next.setText(
-                self.tr("Click a point whose size you know, {corner}.").format(corner=self.tr(CORNERS[set_already]))
+                self.tr("Click a point whose size you know, {corner}.").format(
+                    corner=translate("Corner", CORNERS[set_already])
+                )
             )
         else:
             self.next.setText(self.tr("Say how far these points lie apart on the piece."))

@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from shopdraw.editor.tongue import translate
 from shopdraw.measure import AngleError, LengthError, Unit, read_angle, read_length
 
 _SUM = re.compile(r"\s+([+\u2212-])\s+|\s*(\+)\s*")
@@ -54,7 +55,9 @@ def read_typed(text: str, unit: Unit, sizes: Mapping[str, float], *, negative: b
             raise NotTyped(f"{plain_error.right}") from plain_error
         mm = _with_names(text, unit, sizes, plain_error)
         if mm < 0 and not negative:
-            raise NotTyped("it comes out below zero; a length here is zero or more") from plain_error
+            raise NotTyped(
+                translate("Typed", "It comes out below zero; a length here is zero or more.")
+            ) from plain_error
         return Typed(mm, kept(mm, unit))
     plain = text.strip().replace(",", ".")
     if _PLAIN.fullmatch(plain):
@@ -130,7 +133,9 @@ def _term(part: str, unit: Unit, sizes: Mapping[str, float], plain_error: Length
 def _factor(text: str) -> float:
     found = _PART.fullmatch(text.strip())
     if found is None or (found["under"] is not None and int(found["under"]) == 0):
-        raise NotTyped(f'"{text.strip()}" is no part; write for example 1/2 of depth')
+        raise NotTyped(
+            translate("Typed", "“{text}” is no part; write for example 1/2 of depth.").format(text=text.strip())
+        )
     if found["decimal"]:
         return float(found["decimal"].replace(",", "."))
     return int(found["whole"] or 0) + int(found["top"]) / int(found["under"])
@@ -139,7 +144,11 @@ def _factor(text: str) -> float:
 def _named(name: str, sizes: Mapping[str, float]) -> float:
     known = _known(name, sizes)
     if known is None:
-        raise NotTyped(f'"{name.strip()}" is no size of this piece; known are {", ".join(sizes)}')
+        raise NotTyped(
+            translate("Typed", "“{name}” is no size of this piece; known are {sizes}.").format(
+                name=name.strip(), sizes=", ".join(sizes)
+            )
+        )
     return known
 
 

@@ -16,13 +16,15 @@ from shopdraw.editor.command_list import COMMANDS, MENUS, Command
 from shopdraw.editor.doing import Doing
 from shopdraw.editor.drawer_count import one_drawer_fewer, one_more_drawer
 from shopdraw.editor.faults_page import FaultsPage
-from shopdraw.editor.field import spelt
+from shopdraw.editor.field import table_words
 from shopdraw.editor.filing import Filing, data_folder
 from shopdraw.editor.look import DARK, LIGHT, dress
 from shopdraw.editor.open_piece import OpenPiece
 from shopdraw.editor.scene import with_layer
 from shopdraw.editor.starting import StartPage
 from shopdraw.editor.state import Setting, State
+from shopdraw.editor.tongue import LANGUAGES, translate
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.work_page import WorkPage
 from shopdraw.editor.working import Working
 from shopdraw.piece.address import address_text
@@ -164,11 +166,12 @@ class Window(QMainWindow):
             "compare": self.doing.compare,
             "keep_variant": self.doing.keep_variant,
             "help": self.doing.help,
+            "language": self._choose_language,
             "trace": self.doing.trace,
         }
         for key in ("hidden", "dimensions", "dados", "swing", "travel", "section"):
             does[key] = partial(self._show_layer, key)
-        menus = {name: self.menuBar().addMenu(self.tr(name)) for name in MENUS}
+        menus = {name: self.menuBar().addMenu(translate("Command", name)) for name in MENUS}
         bar = self.bar
         bar.setMovable(False)
         bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
@@ -196,7 +199,7 @@ class Window(QMainWindow):
         self.recent_menu = menus["File"].addMenu(self.tr("Open lately"))
 
     def _action(self, command: Command, does: Callable[[], object]) -> QAction:
-        action = QAction(self.tr(command.words), self)
+        action = QAction(translate("Command", command.words), self)
         action.setCheckable(command.turns)
         standard = getattr(QKeySequence.StandardKey, command.shortcut, None) if command.shortcut else None
         if standard is not None:
@@ -204,7 +207,7 @@ class Window(QMainWindow):
         elif command.shortcut:
             action.setShortcut(QKeySequence(command.shortcut))
         keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
-        tells = self.tr(command.tells)
+        tells = translate("Command", command.tells)
         action.setToolTip(f"{tells} ({keys})" if keys else tells)
         action.setStatusTip(tells)
         action.triggered.connect(lambda _checked=False: does())
@@ -257,6 +260,20 @@ class Window(QMainWindow):
         self.start.dress(colours)
         self.doing.dress(colours)
 
+    def _choose_language(self) -> None:
+        spoken = (("", self.tr("As the system")), *LANGUAGES)
+        choices = tuple((key or "system", words) for key, words in spoken)
+        question = Question(
+            Kind.CHOOSE,
+            self.tr("Language"),
+            self.tr("Which language shall the window speak?"),
+            (*choices, ("", self.tr("As it is"))),
+        )
+        chosen = self.ask(question)
+        if chosen:
+            self.settings.setValue("language", "" if chosen == "system" else chosen)
+            self.say(self.tr("The window speaks it from the next start on."))
+
     def _silence(self, finding: Finding) -> None:
         question = Question(Kind.WORDS, self.tr("Accept a finding"), self.tr("Why is it all right here?"))
         reason = self.ask(question)
@@ -267,9 +284,9 @@ class Window(QMainWindow):
             self.piece.set_values(settings, self.tr("Accept a finding"))
 
     def _add(self, table: str) -> None:
-        name = spelt(table).lower()
+        name = table_words(table)
         key = self.ask(
-            Question(Kind.WORDS, self.tr("Add"), self.tr("What is the new {name} called?").format(name=name))
+            Question(Kind.WORDS, self.tr("Add"), self.tr("{name}: what is the new one called?").format(name=name))
         )
         if key:
             self.work.begin_keyed(table, key)
@@ -317,8 +334,8 @@ class Window(QMainWindow):
         title = self.piece.state.assembly.title if self.piece.state.assembly else ""
         name = self.piece.source
         self.setWindowTitle(f"{name}[*]" + (f"  {title}" if title else ""))
-        self.actions_by_key["save"].setText(self.tr("Save") + (" •" if self.piece.unsaved else ""))
+        self.actions_by_key["save"].setText(translate("Command", "Save") + (" •" if self.piece.unsaved else ""))
 
     def _name_step(self, key: str, words: str) -> None:
-        verb = self.tr("Undo") if key == "undo" else self.tr("Redo")
+        verb = translate("Command", "Undo" if key == "undo" else "Redo")
         self.actions_by_key[key].setToolTip(f"{verb}: {words}" if words else verb)

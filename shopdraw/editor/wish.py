@@ -7,6 +7,7 @@ from collections.abc import Mapping
 
 from shopdraw.editor.field import FormField
 from shopdraw.editor.state import Setting
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.typed import NotTyped, read_typed, read_typed_angle
 from shopdraw.measure import Unit
 from shopdraw.piece.saving import Typed
@@ -27,7 +28,7 @@ def setting_of(field: FormField, text: str, unit: Unit, sizes: Mapping[str, floa
     """
     if not text:
         if field.needed:
-            raise NotTyped("it must be given; it has no default")
+            raise NotTyped(translate("Typed", "It must be given; it has no default."))
         return Setting(field.address, None)
     return Setting(field.address, _value(field.kind, text, unit, sizes))
 
@@ -51,8 +52,8 @@ def _value(kind: str, text: str, unit: Unit, sizes: Mapping[str, float]) -> Type
 def _number(text: str, *, whole: bool) -> int | float:
     plain = text.removesuffix("%").strip()
     if not _NUMBER.fullmatch(plain):
-        raise NotTyped("write a number, for example 8 or 1.15")
+        raise NotTyped(translate("Typed", "Write a number, for example 8 or 1.15."))
     number = float(plain.replace(",", ".").replace("\u2212", "-"))
     if whole and not number.is_integer():
-        raise NotTyped("write a whole number, for example 3")
+        raise NotTyped(translate("Typed", "Write a whole number, for example 3."))
     return int(number) if number.is_integer() else number

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, Signal
 
 from shopdraw.editor.job import Worked, collisions_job, findings_job, nothing_job, sheets_job, views_job
 from shopdraw.editor.state import State
+from shopdraw.editor.tongue import translate
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
 
@@ -118,7 +119,8 @@ class Working(QObject):
             return
         error = future.exception()
         if error is not None:
-            self.failed.emit(f"{type(error).__name__}: {error}")
+            told = translate("Working", "This couldn't be worked out ({kind}): {why}")
+            self.failed.emit(told.format(kind=type(error).__name__, why=error))
         else:
             self.done.emit(state, future.result())
 

@@ -5,2966 +5,2966 @@
     <name>Ask</name>
     <message>
         <source>Piece files (*.piece);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Möbeldateien (*.piece);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Photos (*.png *.jpg *.jpeg *.webp *.bmp)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos (*.png *.jpg *.jpeg *.webp *.bmp)</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>
     <name>Board</name>
     <message>
         <source>{cut}, {face}, {deep} deep</source>
-        <translation type="unfinished"></translation>
+        <translation>{cut}, {face}, {deep} tief</translation>
     </message>
     <message>
         <source>{joint} with {other}, {held}</source>
-        <translation type="unfinished"></translation>
+        <translation>{joint} mit {other}, {held}</translation>
     </message>
     <message>
         <source>Label</source>
-        <translation type="unfinished"></translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>Board</source>
-        <translation type="unfinished"></translation>
+        <translation>Brett</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Thick</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Alike</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche</translation>
     </message>
 </context>
 <context>
     <name>BoardView</name>
     <message>
         <source>The chosen board alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Das gewählte Brett allein</translation>
     </message>
 </context>
 <context>
     <name>BoardsPanel</name>
     <message>
         <source>Boards of the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Bretter des Möbels</translation>
     </message>
     <message>
         <source>Choose a board to see it alone, with its cuts and joints.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie ein Brett, um es allein mit seinen Ausarbeitungen und Verbindungen zu sehen.</translation>
     </message>
 </context>
 <context>
     <name>Canvas</name>
     <message>
         <source>Drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung</translation>
     </message>
     <message>
         <source>Front, side and plan of the piece. Tab goes from handle to handle, arrow keys move it, Enter types.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderansicht, Seitenansicht und Grundriss des Möbels. Tab geht von Griff zu Griff, Pfeiltasten bewegen ihn, Eingabe öffnet das Maß.</translation>
     </message>
     <message>
         <source>{name}: {size}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {size}</translation>
     </message>
 </context>
 <context>
     <name>Choice</name>
     <message>
         <source>slant-desk</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibschrank mit Schräge</translation>
     </message>
     <message>
         <source>chest</source>
-        <translation type="unfinished"></translation>
+        <translation>Kommode</translation>
     </message>
     <message>
         <source>bookcase</source>
-        <translation type="unfinished"></translation>
+        <translation>Bücherschrank</translation>
     </message>
     <message>
         <source>lectern</source>
-        <translation type="unfinished"></translation>
+        <translation>Stehpult</translation>
     </message>
     <message>
         <source>free</source>
-        <translation type="unfinished"></translation>
+        <translation>frei</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>inch</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll</translation>
     </message>
     <message>
         <source>dovetail</source>
-        <translation type="unfinished"></translation>
+        <translation>gezinkt</translation>
     </message>
     <message>
         <source>housed</source>
-        <translation type="unfinished"></translation>
+        <translation>eingenutet</translation>
     </message>
     <message>
         <source>overhanging</source>
-        <translation type="unfinished"></translation>
+        <translation>überstehend</translation>
     </message>
     <message>
         <source>stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>abgesetzt</translation>
     </message>
     <message>
         <source>through</source>
-        <translation type="unfinished"></translation>
+        <translation>durchgehend</translation>
     </message>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>auf der Schräge</translation>
     </message>
     <message>
         <source>rabbeted</source>
-        <translation type="unfinished"></translation>
+        <translation>eingefälzt</translation>
     </message>
     <message>
         <source>flush</source>
-        <translation type="unfinished"></translation>
+        <translation>bündig</translation>
     </message>
     <message>
         <source>lower</source>
-        <translation type="unfinished"></translation>
+        <translation>unten</translation>
     </message>
     <message>
         <source>upper</source>
-        <translation type="unfinished"></translation>
+        <translation>oben</translation>
     </message>
     <message>
         <source>solid</source>
-        <translation type="unfinished"></translation>
+        <translation>Massivholz</translation>
     </message>
     <message>
         <source>sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Platte</translation>
     </message>
     <message>
         <source>flat</source>
-        <translation type="unfinished"></translation>
+        <translation>liegend (Seitenbrett)</translation>
     </message>
     <message>
         <source>quarter</source>
-        <translation type="unfinished"></translation>
+        <translation>stehend (Riftbrett)</translation>
     </message>
     <message>
         <source>unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterboden</translation>
     </message>
     <message>
         <source>web-frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufrahmen</translation>
     </message>
     <message>
         <source>shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>pinned-shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlegeboden</translation>
     </message>
     <message>
         <source>rows</source>
-        <translation type="unfinished"></translation>
+        <translation>in Reihen</translation>
     </message>
     <message>
         <source>columns</source>
-        <translation type="unfinished"></translation>
+        <translation>in Spalten</translation>
     </message>
     <message>
         <source>equal</source>
-        <translation type="unfinished"></translation>
+        <translation>gleich</translation>
     </message>
     <message>
         <source>given</source>
-        <translation type="unfinished"></translation>
+        <translation>einzeln gegeben</translation>
     </message>
     <message>
         <source>step</source>
-        <translation type="unfinished"></translation>
+        <translation>stufenweise</translation>
     </message>
     <message>
         <source>ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>im Verhältnis</translation>
     </message>
     <message>
         <source>drawer</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten</translation>
     </message>
     <message>
         <source>lid-supports</source>
-        <translation type="unfinished"></translation>
+        <translation>Klappenstützen</translation>
     </message>
     <message>
         <source>pigeonhole</source>
-        <translation type="unfinished"></translation>
+        <translation>Brieffächer</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne</translation>
     </message>
     <message>
         <source>inset</source>
-        <translation type="unfinished"></translation>
+        <translation>einliegend</translation>
     </message>
     <message>
         <source>lipped</source>
-        <translation type="unfinished"></translation>
+        <translation>überfälzt</translation>
     </message>
     <message>
         <source>tongue</source>
-        <translation type="unfinished"></translation>
+        <translation>Feder</translation>
     </message>
     <message>
         <source>rabbet</source>
-        <translation type="unfinished"></translation>
+        <translation>Falz</translation>
     </message>
     <message>
         <source>square</source>
-        <translation type="unfinished"></translation>
+        <translation>eckig</translation>
     </message>
     <message>
         <source>front</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn</translation>
     </message>
     <message>
         <source>front-and-rear</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn und hinten</translation>
     </message>
     <message>
         <source>round</source>
-        <translation type="unfinished"></translation>
+        <translation>rund</translation>
     </message>
     <message>
         <source>wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Wandplan</translation>
     </message>
     <message>
         <source>bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkbankmappe</translation>
     </message>
     <message>
         <source>iso</source>
-        <translation type="unfinished"></translation>
+        <translation>ISO</translation>
     </message>
     <message>
         <source>asme</source>
-        <translation type="unfinished"></translation>
+        <translation>ASME</translation>
     </message>
     <message>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>Methode 1 (europäisch)</translation>
     </message>
     <message>
         <source>third</source>
-        <translation type="unfinished"></translation>
+        <translation>Methode 3 (amerikanisch)</translation>
     </message>
     <message>
         <source>point</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt</translation>
     </message>
     <message>
         <source>comma</source>
-        <translation type="unfinished"></translation>
+        <translation>Komma</translation>
     </message>
     <message>
         <source>roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Rolle</translation>
     </message>
     <message>
         <source>A4</source>
-        <translation type="unfinished"></translation>
+        <translation>A4</translation>
     </message>
     <message>
         <source>Letter</source>
-        <translation type="unfinished"></translation>
+        <translation>Letter</translation>
     </message>
     <message>
         <source>A3</source>
-        <translation type="unfinished"></translation>
+        <translation>A3</translation>
     </message>
     <message>
         <source>Tabloid</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabloid</translation>
     </message>
     <message>
         <source>side</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundriss</translation>
     </message>
 </context>
 <context>
     <name>Command</name>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Show</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen</translation>
     </message>
     <message>
         <source>Help</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe</translation>
     </message>
     <message>
         <source>New piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Neues Möbel</translation>
     </message>
     <message>
         <source>Go back to the starting pieces.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu den Ausgangsmöbeln.</translation>
     </message>
     <message>
         <source>Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen…</translation>
     </message>
     <message>
         <source>Open a piece file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Möbeldatei öffnen.</translation>
     </message>
     <message>
         <source>Save the piece to its file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Möbel in seiner Datei speichern.</translation>
     </message>
     <message>
         <source>Save as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern unter…</translation>
     </message>
     <message>
         <source>Save the piece under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Möbel unter anderem Namen speichern.</translation>
     </message>
     <message>
         <source>Write the package…</source>
-        <translation type="unfinished"></translation>
+        <translation>Mappe schreiben…</translation>
     </message>
     <message>
         <source>Write sheets, templates, drawing, router files and lists to a folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter, Schablonen, Zeichnung, Fräsdateien und Listen in einen Ordner schreiben.</translation>
     </message>
     <message>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken…</translation>
     </message>
     <message>
         <source>Print sheets, or templates at true size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter drucken oder Schablonen in wahrer Größe.</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Close the window.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster schließen.</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Take the last change back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Änderung zurücknehmen.</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen</translation>
     </message>
     <message>
         <source>Do it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie noch einmal ausführen.</translation>
     </message>
     <message>
         <source>One more drawer</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schubkasten mehr</translation>
     </message>
     <message>
         <source>Add a drawer below the others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter den anderen einen Schubkasten hinzufügen.</translation>
     </message>
     <message>
         <source>One drawer fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schubkasten weniger</translation>
     </message>
     <message>
         <source>Take the lowest drawer out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den untersten Schubkasten herausnehmen.</translation>
     </message>
     <message>
         <source>Keep as a variant…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Variante behalten…</translation>
     </message>
     <message>
         <source>Keep what differs from the saved file under a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich von der gespeicherten Datei unterscheidet, unter einem Namen behalten.</translation>
     </message>
     <message>
         <source>Lay a photo behind a view…</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto hinter eine Ansicht legen…</translation>
     </message>
     <message>
         <source>Trace the proportions of an old piece from a photo.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Proportionen eines alten Möbels von einem Foto abnehmen.</translation>
     </message>
     <message>
         <source>Whole sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganzes Blatt</translation>
     </message>
     <message>
         <source>Show the whole sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Blatt zeigen.</translation>
     </message>
     <message>
         <source>Larger</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer</translation>
     </message>
     <message>
         <source>Show the sheet larger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt größer zeigen.</translation>
     </message>
     <message>
         <source>Smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleiner</translation>
     </message>
     <message>
         <source>Show the sheet smaller.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt kleiner zeigen.</translation>
     </message>
     <message>
         <source>Hidden lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdeckte Kanten</translation>
     </message>
     <message>
         <source>Show or leave out hidden lines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdeckte Kanten zeigen oder weglassen.</translation>
     </message>
     <message>
         <source>Dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße</translation>
     </message>
     <message>
         <source>Show or leave out dimensions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße zeigen oder weglassen.</translation>
     </message>
     <message>
         <source>Dados</source>
-        <translation type="unfinished"></translation>
+        <translation>Nuten</translation>
     </message>
     <message>
         <source>Show where dados, grooves and rabbets run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen, wo Quernuten, Nuten und Fälze laufen.</translation>
     </message>
     <message>
         <source>Lid swing</source>
-        <translation type="unfinished"></translation>
+        <translation>Klappenweg</translation>
     </message>
     <message>
         <source>Show the open lid and its way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die offene Klappe und ihren Weg zeigen.</translation>
     </message>
     <message>
         <source>Drawers drawn out</source>
-        <translation type="unfinished"></translation>
+        <translation>Kästen ausgezogen</translation>
     </message>
     <message>
         <source>Show drawers and supports drawn out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkästen und Stützen ausgezogen zeigen.</translation>
     </message>
     <message>
         <source>Section</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt</translation>
     </message>
     <message>
         <source>Show the piece cut through its middle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Möbel in der Mitte geschnitten zeigen.</translation>
     </message>
     <message>
         <source>Picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild</translation>
     </message>
     <message>
         <source>Turn the piece in a window of its own, open its lid and drawers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Möbel in einem eigenen Fenster drehen, Klappe und Schubkästen öffnen.</translation>
     </message>
     <message>
         <source>Two variants side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Varianten nebeneinander</translation>
     </message>
     <message>
         <source>Compare the piece with one of its variants.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Möbel mit einer seiner Varianten vergleichen.</translation>
     </message>
     <message>
         <source>Language…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache…</translation>
     </message>
     <message>
         <source>Choose the language of the window; the drawing keeps its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sprache des Fensters wählen; die Zeichnung behält ihre eigene.</translation>
     </message>
     <message>
         <source>Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkel</translation>
     </message>
     <message>
         <source>Light words on a dark ground, for the evening.</source>
-        <translation type="unfinished"></translation>
+        <translation>Helle Schrift auf dunklem Grund, für den Abend.</translation>
     </message>
     <message>
         <source>The first ten minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ersten zehn Minuten</translation>
     </message>
     <message>
         <source>How to shape a piece and get it made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie man ein Möbel formt und bauen lässt.</translation>
     </message>
 </context>
 <context>
     <name>CompareWindow</name>
     <message>
         <source>{name}: two variants</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: zwei Varianten</translation>
     </message>
     <message>
         <source>Variant at the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante links</translation>
     </message>
     <message>
         <source>Variant at the right</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante rechts</translation>
     </message>
     <message>
         <source>as in the file</source>
-        <translation type="unfinished"></translation>
+        <translation>wie in der Datei</translation>
     </message>
 </context>
 <context>
     <name>Corner</name>
     <message>
         <source>lower left</source>
-        <translation type="unfinished"></translation>
+        <translation>unten links</translation>
     </message>
     <message>
         <source>lower right</source>
-        <translation type="unfinished"></translation>
+        <translation>unten rechts</translation>
     </message>
     <message>
         <source>upper right</source>
-        <translation type="unfinished"></translation>
+        <translation>oben rechts</translation>
     </message>
     <message>
         <source>upper left</source>
-        <translation type="unfinished"></translation>
+        <translation>oben links</translation>
     </message>
 </context>
 <context>
     <name>Crash</name>
     <message>
         <source>A copy of the piece is kept and offered at the next start</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie des Möbels ist gesichert und wird beim nächsten Start angeboten</translation>
     </message>
     <message>
         <source>Save the piece under another name now</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern Sie das Möbel jetzt unter anderem Namen</translation>
     </message>
     <message>
         <source>Something went wrong inside the program ({kind}). {safe}; the details are in {file}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Programm ist etwas schiefgegangen ({kind}). {safe}; Genaueres steht in {file}.</translation>
     </message>
 </context>
 <context>
     <name>Cut</name>
     <message>
         <source>rabbet</source>
-        <translation type="unfinished"></translation>
+        <translation>Falz</translation>
     </message>
     <message>
         <source>dado</source>
-        <translation type="unfinished"></translation>
+        <translation>Quernut</translation>
     </message>
     <message>
         <source>dovetail</source>
-        <translation type="unfinished"></translation>
+        <translation>Zinkung</translation>
     </message>
     <message>
         <source>bevel</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschrägung</translation>
     </message>
     <message>
         <source>notch</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausklinkung</translation>
     </message>
     <message>
         <source>relief</source>
-        <translation type="unfinished"></translation>
+        <translation>Freistich</translation>
     </message>
     <message>
         <source>groove</source>
-        <translation type="unfinished"></translation>
+        <translation>Nut</translation>
     </message>
     <message>
         <source>hinge-leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandlappen</translation>
     </message>
     <message>
         <source>hinge-barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandrolle</translation>
     </message>
     <message>
         <source>mortise</source>
-        <translation type="unfinished"></translation>
+        <translation>Zapfenloch</translation>
     </message>
     <message>
         <source>tenon</source>
-        <translation type="unfinished"></translation>
+        <translation>Zapfen</translation>
     </message>
     <message>
         <source>tongue</source>
-        <translation type="unfinished"></translation>
+        <translation>Feder</translation>
     </message>
     <message>
         <source>mitre</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehrung</translation>
     </message>
     <message>
         <source>bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Langloch</translation>
     </message>
 </context>
 <context>
     <name>Division</name>
     <message>
         <source>Drawer {key}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten {key}</translation>
     </message>
     <message>
         <source>Row {key}</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe {key}</translation>
     </message>
     <message>
         <source>Bay {key}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fach {key}</translation>
     </message>
 </context>
 <context>
     <name>Doing</name>
     <message>
         <source>How far the export has come</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit das Schreiben ist</translation>
     </message>
     <message>
         <source>Give up</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Give up the export</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Schreiben abbrechen</translation>
     </message>
     <message>
         <source>Write the package to this folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mappe in diesen Ordner schreiben</translation>
     </message>
     <message>
         <source>Writing {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben wird: {name}</translation>
     </message>
     <message>
         <source>Writing the package</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mappe wird geschrieben</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Show the folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner zeigen</translation>
     </message>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal versuchen</translation>
     </message>
     <message>
         <source>Another folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderer Ordner</translation>
     </message>
     <message>
         <source>The package is written</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mappe ist geschrieben</translation>
     </message>
     <message>
         <source>The package is not written</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Mappe ist nicht geschrieben</translation>
     </message>
     <message>
         <source>The sheets are being drawn; the print dialog comes when they are there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter werden gezeichnet; der Druckdialog kommt, sobald sie da sind.</translation>
     </message>
     <message>
         <source>Templates at true size</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablonen in wahrer Größe</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter</translation>
     </message>
     <message>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <source>What shall be printed?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was soll gedruckt werden?</translation>
     </message>
     <message>
         <source>Nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts</translation>
     </message>
     <message>
         <source>The file has no variants yet: change the piece, then keep it as a variant.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei hat noch keine Varianten: Ändern Sie das Möbel und behalten Sie es dann als Variante.</translation>
     </message>
     <message>
         <source>Keep as a variant</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Variante behalten</translation>
     </message>
     <message>
         <source>What is it called?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie heißt sie?</translation>
     </message>
     <message>
         <source>Nothing differs from the saved file, so there is nothing to keep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts weicht von der gespeicherten Datei ab, also gibt es nichts zu behalten.</translation>
     </message>
     <message>
         <source>Choose a photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto wählen</translation>
     </message>
     <message>
         <source>{name} can&apos;t be read as a picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} lässt sich nicht als Bild lesen.</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
 </context>
 <context>
     <name>Drag</name>
     <message>
         <source>It can&apos;t be built so.</source>
-        <translation type="unfinished"></translation>
+        <translation>So lässt es sich nicht bauen.</translation>
     </message>
 </context>
 <context>
     <name>Entry</name>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen</translation>
     </message>
     <message>
         <source>Set this size</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Maß setzen</translation>
     </message>
     <message>
         <source>Also a sum, or a part of another size: 1/2 of depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch eine Summe oder ein Teil eines anderen Maßes: 1/2 von Tiefe</translation>
     </message>
     <message>
         <source>Go to {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu {name}</translation>
     </message>
     <message>
         <source>“{input}” ({table})</source>
-        <translation type="unfinished"></translation>
+        <translation>„{input}“ ({table})</translation>
     </message>
 </context>
 <context>
     <name>Explanation</name>
     <message>
         <source>which member is made of which stock</source>
-        <translation type="unfinished"></translation>
+        <translation>welches Teil aus welchem Material ist</translation>
     </message>
     <message>
         <source>Everything that a person decided about a piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was über ein Möbel entschieden ist.</translation>
     </message>
     <message>
         <source>what it is and what its drawings say about it.</source>
-        <translation type="unfinished"></translation>
+        <translation>was es ist und was seine Zeichnungen darüber sagen.</translation>
     </message>
     <message>
         <source>identification number on the title block</source>
-        <translation type="unfinished"></translation>
+        <translation>Sachnummer im Schriftfeld</translation>
     </message>
     <message>
         <source>legal owner of the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigentümer der Zeichnung</translation>
     </message>
     <message>
         <source>shop file, by a path relative to the piece file</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstattdatei, als Pfad von der Möbeldatei aus</translation>
     </message>
     <message>
         <source>over finished outsides; height from the floor to the upper face of the top.</source>
-        <translation type="unfinished"></translation>
+        <translation>über die fertigen Außenflächen; die Höhe vom Boden bis zur Oberseite der Deckplatte.</translation>
     </message>
     <message>
         <source>from the finished front plane to the sides&apos; rear edges</source>
-        <translation type="unfinished"></translation>
+        <translation>von der fertigen Vorderebene bis zu den Hinterkanten der Seiten</translation>
     </message>
     <message>
         <source>overhanging: the top lies over the sides, on a frame; not under a slant</source>
-        <translation type="unfinished"></translation>
+        <translation>überstehend: Die Deckplatte liegt auf einem Rahmen über den Seiten; nicht bei einer Schräge</translation>
     </message>
     <message>
         <source>of an overhanging top, in front and at both sides</source>
-        <translation type="unfinished"></translation>
+        <translation>einer überstehenden Deckplatte, vorn und an beiden Seiten</translation>
     </message>
     <message>
         <source>default: a third of the side&apos;s thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe: ein Drittel der Seitendicke</translation>
     </message>
     <message>
         <source>how far behind the front plane a stopped dado ends</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit hinter der Vorderebene eine abgesetzte Quernut endet</translation>
     </message>
     <message>
         <source>how much wider than its guest a dado is</source>
-        <translation type="unfinished"></translation>
+        <translation>um wie viel eine Quernut breiter ist als der Boden darin</translation>
     </message>
     <message>
         <source>how far short of a dado&apos;s floor its guest ends</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit vor dem Nutgrund der Boden endet</translation>
     </message>
     <message>
         <source>from the writing surface down to the topmost drawer&apos;s opening; default from lid and front</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Schreibfläche hinunter bis zum obersten Kastenfach; Vorgabe aus Klappe und Vorderstück</translation>
     </message>
     <message>
         <source>of rounded ends; default 3 mm, in inch pieces 3.175</source>
-        <translation type="unfinished"></translation>
+        <translation>runder Enden; Vorgabe 3 mm, bei Zollmöbeln 3,175</translation>
     </message>
     <message>
         <source>tails at each end of a dovetailed top; default from its depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwalben an jedem Ende einer gezinkten Deckplatte; Vorgabe aus ihrer Tiefe</translation>
     </message>
     <message>
         <source>8 for 1:8; default 8, in softwood 6</source>
-        <translation type="unfinished"></translation>
+        <translation>8 für 1:8; Vorgabe 8, in Nadelholz 6</translation>
     </message>
     <message>
         <source>exactly one of `angle` and `top_depth`; writing surface and lid.</source>
-        <translation type="unfinished"></translation>
+        <translation>genau eines von Winkel und oberer Tiefe; Schreibfläche und Klappe.</translation>
     </message>
     <message>
         <source>from level, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>zur Waagerechten, Grad</translation>
     </message>
     <message>
         <source>height where the slant begins on an old piece, as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe, in der die Schräge an einem alten Möbel beginnt, wie gemessen</translation>
     </message>
     <message>
         <source>between shelf and lid at the hinge line</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen Boden und Klappe an der Bandlinie</translation>
     </message>
     <message>
         <source>height of the pin over the writing surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Bandstifts über der Schreibfläche</translation>
     </message>
     <message>
         <source>how far the pin lies behind the front plane; default half the joint gap before it</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit der Bandstift hinter der Vorderebene liegt; Vorgabe: die halbe Fuge davor</translation>
     </message>
     <message>
         <source>species or sheet, as measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzart oder Platte, wie gemessen.</translation>
     </message>
     <message>
         <source>species or sheet, by its key in the trade tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzart oder Platte, mit ihrem Schlüssel in den Tabellen</translation>
     </message>
     <message>
         <source>as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gemessen</translation>
     </message>
     <message>
         <source>change across the grain per 1 % of moisture, if measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwindmaß quer zur Faser je 1 % Holzfeuchte, falls gemessen</translation>
     </message>
     <message>
         <source>kg/m³ at 12 % moisture, if weighed</source>
-        <translation type="unfinished"></translation>
+        <translation>kg/m³ bei 12 % Holzfeuchte, falls gewogen</translation>
     </message>
     <message>
         <source>modulus of elasticity along the grain, GPa, if stated</source>
-        <translation type="unfinished"></translation>
+        <translation>Elastizitätsmodul längs der Faser, GPa, falls angegeben</translation>
     </message>
     <message>
         <source>allowance when buying, percent; default 15</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuschlag beim Einkauf, Prozent; Vorgabe 15</translation>
     </message>
     <message>
         <source>size a sheet is sold in, by its key in the trade tables; default 4x8, in mm pieces 1220x2440</source>
-        <translation type="unfinished"></translation>
+        <translation>Handelsformat einer Platte, mit ihrem Schlüssel in den Tabellen; Vorgabe 4x8, bei mm-Möbeln 1220x2440</translation>
     </message>
     <message>
         <source>member to stock; the most exact name wins</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil und sein Material; der genaueste Name gilt</translation>
     </message>
     <message>
         <source>a horizontal member; `top` from the floor, or none where it follows from others.</source>
-        <translation type="unfinished"></translation>
+        <translation>ein waagerechtes Teil; Oberkante vom Boden, oder keine, wo sie aus anderem folgt.</translation>
     </message>
     <message>
         <source>a clear space above a level, what divides it and what fills it.</source>
-        <translation type="unfinished"></translation>
+        <translation>ein lichter Raum über einer Ebene, was ihn teilt und was ihn füllt.</translation>
     </message>
     <message>
         <source>how an opening is divided; keys are given once and never used again for another.</source>
-        <translation type="unfinished"></translation>
+        <translation>wie ein Fach geteilt ist; Schlüssel werden einmal vergeben und nie für ein anderes wieder verwendet.</translation>
     </message>
     <message>
         <source>from the top down, or from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>von oben nach unten oder von links</translation>
     </message>
     <message>
         <source>each row higher than the one above by this; default 20 mm, in inch pieces 3/4 in</source>
-        <translation type="unfinished"></translation>
+        <translation>um so viel ist jede Reihe höher als die darüber; Vorgabe 20 mm, bei Zollmöbeln 3/4 in</translation>
     </message>
     <message>
         <source>each row higher than the one above by this factor</source>
-        <translation type="unfinished"></translation>
+        <translation>um diesen Faktor ist jede Reihe höher als die darüber</translation>
     </message>
     <message>
         <source>clear heights in the order of the keys; one may be 0 for what is left</source>
-        <translation type="unfinished"></translation>
+        <translation>lichte Höhen in der Folge der Schlüssel; eine darf 0 sein und nimmt den Rest</translation>
     </message>
     <message>
         <source>choices for all drawers; tables below it, [drawer.KEY], are read into `each` by the reader.</source>
-        <translation type="unfinished"></translation>
+        <translation>gilt für alle Schubkästen; darunter steht, was für einzelne gilt.</translation>
     </message>
     <message>
         <source>[drawer] for all, [drawer.KEY] for one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>für alle Schubkästen oder für einen von ihnen.</translation>
     </message>
     <message>
         <source>overlap on each side, above and below</source>
-        <translation type="unfinished"></translation>
+        <translation>Überschlag an jeder Seite, oben und unten</translation>
     </message>
     <message>
         <source>gap beside and below an inset front; above it the seasons are added</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge neben und unter einem einliegenden Vorderstück; darüber kommen die Jahreszeiten hinzu</translation>
     </message>
     <message>
         <source>how far the sides enter the front</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit die Seiten ins Vorderstück greifen</translation>
     </message>
     <message>
         <source>bottom groove over the box&apos;s lower edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodennut über der Unterkante des Kastens</translation>
     </message>
     <message>
         <source>a panel, grain left to right, hinged on the writing shelf.</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Platte, Faser von links nach rechts, an der Schreibplatte angeschlagen.</translation>
     </message>
     <message>
         <source>depth of a rabbeted lid&apos;s rabbet; default 0.4 of its thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Falztiefe einer eingefälzten Klappe; Vorgabe 0,4 ihrer Dicke</translation>
     </message>
     <message>
         <source>how far a rabbeted lid laps over the bevel; default 12 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit eine eingefälzte Klappe über die Schräge greift; Vorgabe 12 mm</translation>
     </message>
     <message>
         <source>how far it laps over each side; default side&apos;s thickness less the reveal</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit sie über jede Seite greift; Vorgabe: Seitendicke weniger Sichtfuge</translation>
     </message>
     <message>
         <source>what shows of the top&apos;s bevel beside the lid</source>
-        <translation type="unfinished"></translation>
+        <translation>was von der Schräge der Deckplatte neben der Klappe zu sehen ist</translation>
     </message>
     <message>
         <source>between core or flush lid and the sides, each side</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen Kern oder bündiger Klappe und den Seiten, je Seite</translation>
     </message>
     <message>
         <source>at the upper end, from the seasons when not given</source>
-        <translation type="unfinished"></translation>
+        <translation>am oberen Ende, ohne Angabe aus den Jahreszeiten</translation>
     </message>
     <message>
         <source>bevel kept on the top&apos;s edge; follows from lip and reveal where the lid has them</source>
-        <translation type="unfinished"></translation>
+        <translation>Schräge, die an der Kante der Deckplatte bleibt; folgt aus Überschlag und Sichtfuge, wo die Klappe sie hat</translation>
     </message>
     <message>
         <source>breadboard caps at the panel&apos;s ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Hirnleisten an den Enden der Platte</translation>
     </message>
     <message>
         <source>width of a cap</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite einer Hirnleiste</translation>
     </message>
     <message>
         <source>length of the tongue in a cap; default half its width</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge der Feder in der Hirnleiste; Vorgabe: halbe Breite</translation>
     </message>
     <message>
         <source>how much deeper than the tongue a cap&apos;s groove is</source>
-        <translation type="unfinished"></translation>
+        <translation>um wie viel die Nut der Hirnleiste tiefer ist als die Feder lang</translation>
     </message>
     <message>
         <source>pegs in each cap; the one at the hinge edge is fast, others slotted</source>
-        <translation type="unfinished"></translation>
+        <translation>Holznägel je Hirnleiste; der an der Bandkante sitzt fest, die anderen im Langloch</translation>
     </message>
     <message>
         <source>diameter of a peg</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser eines Holznagels</translation>
     </message>
     <message>
         <source>a lectern&apos;s ledge: how far it stands over the lid&apos;s outer face; default 12 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Buchleiste eines Pults: wie weit sie über die Außenfläche der Klappe steht; Vorgabe 12 mm</translation>
     </message>
     <message>
         <source>width of a leaf from the pin&apos;s centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite eines Lappens von der Stiftmitte</translation>
     </message>
     <message>
         <source>two sliding bars beside the topmost drawer.</source>
-        <translation type="unfinished"></translation>
+        <translation>zwei ausziehbare Leisten neben dem obersten Schubkasten.</translation>
     </message>
     <message>
         <source>each side of the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>an jeder Seite der Leiste</translation>
     </message>
     <message>
         <source>over the bar; default from its seasons, at least 1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>über der Leiste; Vorgabe aus den Jahreszeiten, mindestens 1 mm</translation>
     </message>
     <message>
         <source>how far they pull out; default two thirds of the lid, a third kept inside</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit sie sich ausziehen lassen; Vorgabe: zwei Drittel der Klappe, ein Drittel bleibt drinnen</translation>
     </message>
     <message>
         <source>a mitred plinth wrapped round the case.</source>
-        <translation type="unfinished"></translation>
+        <translation>ein auf Gehrung um den Korpus gelegter Sockel.</translation>
     </message>
     <message>
         <source>from the floor to the plinth&apos;s upper edge</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Boden bis zur Oberkante des Sockels</translation>
     </message>
     <message>
         <source>plinth&apos;s lower edge over the floor; the foot blocks stand on it</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterkante des Sockels über dem Boden; auf ihm stehen die Fußklötze</translation>
     </message>
     <message>
         <source>width of the foot blocks</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Fußklötze</translation>
     </message>
     <message>
         <source>plywood in the rear rabbets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperrholz in den hinteren Fälzen.</translation>
     </message>
     <message>
         <source>forward from the rear edge; default the back&apos;s thickness + 1</source>
-        <translation type="unfinished"></translation>
+        <translation>von der Hinterkante nach vorn; Vorgabe: Dicke der Rückwand + 1</translation>
     </message>
     <message>
         <source>into the side; default half its thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>in die Seite hinein; Vorgabe: halbe Seitendicke</translation>
     </message>
     <message>
         <source>back smaller than its seat, each way</source>
-        <translation type="unfinished"></translation>
+        <translation>um so viel ist die Rückwand kleiner als ihr Falz, nach jeder Seite</translation>
     </message>
     <message>
         <source>the web frames that drawers run on.</source>
-        <translation type="unfinished"></translation>
+        <translation>die Laufrahmen, auf denen die Schubkästen laufen.</translation>
     </message>
     <message>
         <source>width of front and rear rails</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der vorderen und hinteren Traverse</translation>
     </message>
     <message>
         <source>width of runners; default from what bears on them</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der Laufleisten; Vorgabe aus dem, was auf ihnen liegt</translation>
     </message>
     <message>
         <source>length of the glued front tenon</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge des geleimten vorderen Zapfens</translation>
     </message>
     <message>
         <source>round: tenons rounded to the mortises&apos; ends; square: the mortises&apos; corners are cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>rund: Zapfen nach den Enden der Zapfenlöcher gerundet; eckig: die Ecken der Zapfenlöcher werden ausgestemmt</translation>
     </message>
     <message>
         <source>what loose shelves lie on: pins in rows of holes in both sides.</source>
-        <translation type="unfinished"></translation>
+        <translation>worauf Einlegeböden liegen: Bodenträger in Lochreihen beider Seiten.</translation>
     </message>
     <message>
         <source>from hole to hole; common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>von Loch zu Loch; üblich</translation>
     </message>
     <message>
         <source>of a pin and its hole</source>
-        <translation type="unfinished"></translation>
+        <translation>eines Bodenträgers und seines Lochs</translation>
     </message>
     <message>
         <source>of a hole; 3 mm of the side are left at least</source>
-        <translation type="unfinished"></translation>
+        <translation>eines Lochs; mindestens 3 mm der Seite bleiben stehen</translation>
     </message>
     <message>
         <source>from the shelf&apos;s front and rear edge to the rows of holes</source>
-        <translation type="unfinished"></translation>
+        <translation>von Vorder- und Hinterkante des Bodens bis zu den Lochreihen</translation>
     </message>
     <message>
         <source>further holes over and under those that a shelf lies on</source>
-        <translation type="unfinished"></translation>
+        <translation>weitere Löcher über und unter denen, auf denen ein Boden liegt</translation>
     </message>
     <message>
         <source>a loose shelf shorter than the clear width by this; 2 to 3 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>um so viel ist ein Einlegeboden kürzer als die lichte Breite; 2 bis 3 mm</translation>
     </message>
     <message>
         <source>a face frame before the case&apos;s front edges; the depth of the case is over the frame.</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Blendrahmen vor den Vorderkanten des Korpus; die Tiefe des Korpus zählt mit dem Rahmen.</translation>
     </message>
     <message>
         <source>width of the two stiles</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite der beiden aufrechten Friese</translation>
     </message>
     <message>
         <source>width of the upper rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des oberen Querfrieses</translation>
     </message>
     <message>
         <source>width of the lower rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite des unteren Querfrieses</translation>
     </message>
     <message>
         <source>of the stiles beyond the sides&apos; outer faces</source>
-        <translation type="unfinished"></translation>
+        <translation>der aufrechten Friese über die Außenflächen der Seiten</translation>
     </message>
     <message>
         <source>length of the rails&apos; tenons</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge der Zapfen an den Querfriesen</translation>
     </message>
     <message>
         <source>moisture of the wood when built and in the driest and wettest season; or the air that causes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzfeuchte beim Bau, in der trockensten und in der feuchtesten Jahreszeit; oder die Luft, die sie bewirkt.</translation>
     </message>
     <message>
         <source>of the air, °C, where humidity is given</source>
-        <translation type="unfinished"></translation>
+        <translation>der Luft, °C, wo die Luftfeuchte gegeben ist</translation>
     </message>
     <message>
         <source>relative humidity of the shop&apos;s air; then `build` follows</source>
-        <translation type="unfinished"></translation>
+        <translation>relative Luftfeuchte der Werkstatt; dann folgt die Holzfeuchte beim Bau</translation>
     </message>
     <message>
         <source>what the piece will carry, and whether it is held to a wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>was das Möbel tragen wird und ob es an der Wand gehalten ist.</translation>
     </message>
     <message>
         <source>kg on each metre of a shelf; default books, 30 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg auf jedem Meter Boden; Vorgabe: Bücher, 30 kg</translation>
     </message>
     <message>
         <source>kg in each cubic metre of a drawer; default 136 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg in jedem Kubikmeter Schubkasten; Vorgabe 136 kg</translation>
     </message>
     <message>
         <source>kg that may hang on an open drawer or on the lid&apos;s edge; default a child of 27 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg, die an einem offenen Schubkasten oder an der Klappe hängen können; Vorgabe: ein Kind von 27 kg</translation>
     </message>
     <message>
         <source>whether the piece will be fixed to a wall</source>
-        <translation type="unfinished"></translation>
+        <translation>ob das Möbel an der Wand befestigt wird</translation>
     </message>
     <message>
         <source>how the sheets look.</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Blätter aussehen.</translation>
     </message>
     <message>
         <source>A1, ARCH D, ...; default by style and set</source>
-        <translation type="unfinished"></translation>
+        <translation>A1, ARCH D, …; Vorgabe nach Norm und Ausführung</translation>
     </message>
     <message>
         <source>of printed fractions: 2, 4, 8, 16, 32 or 64</source>
-        <translation type="unfinished"></translation>
+        <translation>gedruckter Brüche: 2, 4, 8, 16, 32 oder 64</translation>
     </message>
     <message>
         <source>one board&apos;s own stock, grain words, note.</source>
-        <translation type="unfinished"></translation>
+        <translation>Material, Bezeichnung und Notiz eines einzelnen Bretts.</translation>
     </message>
     <message>
         <source>a photo of an old piece behind a view, to trace its proportions.</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Foto eines alten Möbels hinter einer Ansicht, um seine Proportionen abzunehmen.</translation>
     </message>
     <message>
         <source>the photo, by a path relative to the piece file</source>
-        <translation type="unfinished"></translation>
+        <translation>das Foto, als Pfad von der Möbeldatei aus</translation>
     </message>
     <message>
         <source>x and y, pixels, of four points: lower left, lower right, upper right, upper left</source>
-        <translation type="unfinished"></translation>
+        <translation>x und y, Bildpunkte, von vier Punkten: unten links, unten rechts, oben rechts, oben links</translation>
     </message>
     <message>
         <source>from the left points to the right ones, on the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>von den linken Punkten zu den rechten, am Möbel</translation>
     </message>
     <message>
         <source>from the lower points to the upper ones, on the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>von den unteren Punkten zu den oberen, am Möbel</translation>
     </message>
     <message>
         <source>where the lower left point lies in the view, from the case&apos;s left or front</source>
-        <translation type="unfinished"></translation>
+        <translation>wo der Punkt unten links in der Ansicht liegt, von der linken Seite oder der Vorderseite des Korpus</translation>
     </message>
     <message>
         <source>and from the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>und vom Boden</translation>
     </message>
     <message>
         <source>how much of the photo is faded out</source>
-        <translation type="unfinished"></translation>
+        <translation>wie weit das Foto verblasst ist</translation>
     </message>
     <message>
         <source>words on anything.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worte zu irgendetwas.</translation>
     </message>
     <message>
         <source>a finding that a person has looked at, with the reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Befund, den jemand angesehen hat, mit der Begründung.</translation>
     </message>
     <message>
         <source>frozen ones, the last one last</source>
-        <translation type="unfinished"></translation>
+        <translation>eingefrorene, die letzte zuletzt</translation>
     </message>
     <message>
         <source>what a revision froze, and what had been cut by then.</source>
-        <translation type="unfinished"></translation>
+        <translation>was ein Änderungsstand eingefroren hat und was bis dahin zugeschnitten war.</translation>
     </message>
     <message>
         <source>a line a board: id, label, sizes, fingerprint; freezing writes it</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Zeile je Brett: Kennung, Nummer, Maße, Prüfsumme; das Einfrieren schreibt sie</translation>
     </message>
     <message>
         <source>boards already cut, by id or label</source>
-        <translation type="unfinished"></translation>
+        <translation>schon zugeschnittene Bretter, mit Kennung oder Nummer</translation>
     </message>
 </context>
 <context>
     <name>Export</name>
     <message>
         <source>sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter</translation>
     </message>
     <message>
         <source>templates</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablonen</translation>
     </message>
     <message>
         <source>drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung</translation>
     </message>
     <message>
         <source>cnc</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräsdateien</translation>
     </message>
     <message>
         <source>lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen</translation>
     </message>
 </context>
 <context>
     <name>Exporting</name>
     <message>
         <source>Given up; what was in the folder is as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen; was im Ordner lag, ist wie zuvor.</translation>
     </message>
     <message>
         <source>The export ended without a word.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Schreiben endete ohne ein Wort.</translation>
     </message>
     <message>
         <source>The export can&apos;t be started: {program}</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Schreiben lässt sich nicht starten: {program}</translation>
     </message>
 </context>
 <context>
     <name>Face</name>
     <message>
         <source>face</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezugsfläche</translation>
     </message>
     <message>
         <source>head</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfende</translation>
     </message>
     <message>
         <source>foot</source>
-        <translation type="unfinished"></translation>
+        <translation>Fußende</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückfläche</translation>
     </message>
     <message>
         <source>far</source>
-        <translation type="unfinished"></translation>
+        <translation>ferne Kante</translation>
     </message>
     <message>
         <source>near</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezugskante</translation>
     </message>
 </context>
 <context>
     <name>FaultsPage</name>
     <message>
         <source>Faults of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler der Datei</translation>
     </message>
     <message>
         <source>Text of the piece file</source>
-        <translation type="unfinished"></translation>
+        <translation>Text der Möbeldatei</translation>
     </message>
     <message>
         <source>Read it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu lesen</translation>
     </message>
     <message>
         <source>Read the text again</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Text neu lesen</translation>
     </message>
     <message>
         <source>{name} can&apos;t be shown yet. Put right what is listed; nothing has been changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} lässt sich noch nicht zeigen. Beheben Sie, was aufgeführt ist; es wurde nichts verändert.</translation>
     </message>
 </context>
 <context>
     <name>Figure</name>
     <message>
         <source>The last one takes what the others leave: change their sizes, or the case&apos;s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte nimmt, was die anderen übrig lassen: Ändern Sie deren Maße oder die des Korpus.</translation>
     </message>
     <message>
         <source>all alike</source>
-        <translation type="unfinished"></translation>
+        <translation>alle gleich</translation>
     </message>
     <message>
         <source>each larger by a step</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder um eine Stufe größer</translation>
     </message>
     <message>
         <source>each larger by a factor</source>
-        <translation type="unfinished"></translation>
+        <translation>jeder um einen Faktor größer</translation>
     </message>
     <message>
         <source>This size follows from the rule “{rule}”. Type here to give the sizes one by one instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Maß folgt aus der Regel „{rule}“. Tippen Sie hier, um die Maße stattdessen einzeln zu geben.</translation>
     </message>
     <message>
         <source>The top&apos;s depth follows from the slant&apos;s angle. Type here to give it instead of the angle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tiefe der Deckplatte folgt aus dem Winkel der Schräge. Tippen Sie hier, um sie anstelle des Winkels zu geben.</translation>
     </message>
     <message>
         <source>The angle follows from the top&apos;s depth. Type here to give it instead of the top&apos;s depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Winkel folgt aus der Tiefe der Deckplatte. Tippen Sie hier, um ihn anstelle dieser Tiefe zu geben.</translation>
     </message>
     <message>
         <source>Where the slant starts follows from the writing height, the lid&apos;s seat and the slant.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Schräge beginnt, folgt aus der Schreibhöhe, dem Sitz der Klappe und der Schräge.</translation>
     </message>
 </context>
 <context>
     <name>Filing</name>
     <message>
         <source>Open a piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Möbel öffnen</translation>
     </message>
     <message>
         <source>piece.piece</source>
-        <translation type="unfinished"></translation>
+        <translation>moebel.piece</translation>
     </message>
     <message>
         <source>Save the piece as</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Möbel speichern unter</translation>
     </message>
     <message>
         <source>Not saved yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht gespeichert</translation>
     </message>
     <message>
         <source>{name} has changes that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>Leave without saving</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Speichern verlassen</translation>
     </message>
     <message>
         <source>Go back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>The program ended before {name} was saved. A copy of the work is there; the file itself is as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Programm endete, bevor {name} gespeichert war. Eine Kopie der Arbeit ist da; die Datei selbst ist wie zuvor.</translation>
     </message>
     <message>
         <source>Work was kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit wurde gesichert</translation>
     </message>
     <message>
         <source>Open the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie öffnen</translation>
     </message>
     <message>
         <source>Throw the copy away</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie wegwerfen</translation>
     </message>
     <message>
         <source>Decide later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später entscheiden</translation>
     </message>
     <message>
         <source>Not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeichert</translation>
     </message>
     <message>
         <source>Save in another place</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderswo speichern</translation>
     </message>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal versuchen</translation>
     </message>
     <message>
         <source>The file is another one</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist eine andere</translation>
     </message>
     <message>
         <source>{name} was changed by another program since it was opened here.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} wurde von einem anderen Programm geändert, seit es hier geöffnet ist.</translation>
     </message>
     <message>
         <source>Write over it</source>
-        <translation type="unfinished"></translation>
+        <translation>Überschreiben</translation>
     </message>
     <message>
         <source>The file has changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei hat sich geändert</translation>
     </message>
     <message>
         <source>Another program changed {name}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Programm hat {name} geändert.</translation>
     </message>
     <message>
         <source>Read it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu lesen</translation>
     </message>
     <message>
         <source>Keep what is here</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten, was hier steht</translation>
     </message>
 </context>
 <context>
     <name>Finding</name>
     <message>
         <source>Line {line}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeile {line}</translation>
     </message>
     <message>
         <source>found {found}</source>
-        <translation type="unfinished"></translation>
+        <translation>gefunden: {found}</translation>
     </message>
     <message>
         <source>{message} (accepted: {reason})</source>
-        <translation type="unfinished"></translation>
+        <translation>{message} (hingenommen: {reason})</translation>
     </message>
     <message>
         <source>must be fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>muss behoben werden</translation>
     </message>
     <message>
         <source>caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
 </context>
 <context>
     <name>FindingsPanel</name>
     <message>
         <source>Findings, worst first</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde, die schlimmsten zuerst</translation>
     </message>
     <message>
         <source>Set the value that would mend it</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Wert setzen, der es behebt</translation>
     </message>
     <message>
         <source>Show the input</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe zeigen</translation>
     </message>
     <message>
         <source>Show the input that it speaks of</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Eingabe zeigen, um die es geht</translation>
     </message>
     <message>
         <source>Accept with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Begründung hinnehmen</translation>
     </message>
     <message>
         <source>Accept this finding with a reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Befund mit Begründung hinnehmen</translation>
     </message>
     <message>
         <source>Set {name} to {value}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} auf {value} setzen</translation>
     </message>
     <message>
         <source>Nothing found wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Fehler gefunden</translation>
     </message>
     <message>
         <source>{worst} must be fixed, {rows} in all</source>
-        <translation type="unfinished"></translation>
+        <translation>{worst} zu beheben, {rows} insgesamt</translation>
     </message>
     <message>
         <source>{worst} must be fixed</source>
-        <translation type="unfinished"></translation>
+        <translation>{worst} zu beheben</translation>
     </message>
     <message>
         <source>Nothing must be fixed; {rows} to look at</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist zu beheben; {rows} zum Ansehen</translation>
     </message>
 </context>
 <context>
     <name>FormPanel</name>
     <message>
         <source>Find an input</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe suchen</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>Add a stock, a note or another keyed table</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Material, eine Notiz oder eine andere Tabelle mit Schlüssel hinzufügen</translation>
     </message>
     <message>
         <source>Inputs of the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingaben des Möbels</translation>
     </message>
     <message>
         <source>Click a field to read what it means. An empty field keeps its default.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie in ein Feld, um zu lesen, was es bedeutet. Ein leeres Feld behält seine Vorgabe.</translation>
     </message>
     <message>
         <source>It must be given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es muss angegeben werden.</translation>
     </message>
     <message>
         <source>Left empty, it is worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer gelassen wird es ausgerechnet.</translation>
     </message>
     <message>
         <source>Left empty: {default}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer gelassen: {default}.</translation>
     </message>
     <message>
         <source>worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgerechnet</translation>
     </message>
     <message>
         <source>default: {value}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgabe: {value}</translation>
     </message>
 </context>
 <context>
     <name>Hand</name>
     <message>
         <source>moved by {by}</source>
-        <translation type="unfinished"></translation>
+        <translation>bewegt um {by}</translation>
     </message>
     <message>
         <source>Stops here: {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist Schluss: {why}</translation>
     </message>
 </context>
 <context>
     <name>Handle</name>
     <message>
         <source>half the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>halbe Tiefe</translation>
     </message>
     <message>
         <source>a third of the depth</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Drittel der Tiefe</translation>
     </message>
     <message>
         <source>The angle now follows from the top depth; it is no longer given.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Winkel folgt jetzt aus der oberen Tiefe; er ist nicht mehr gegeben.</translation>
     </message>
     <message>
         <source>{name} and {next} alike</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} und {next} gleich</translation>
     </message>
     <message>
         <source>like {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>wie {name}</translation>
     </message>
     <message>
         <source>The sizes are now given one by one; the rule no longer sets them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Maße sind jetzt einzeln gegeben; die Regel bestimmt sie nicht mehr.</translation>
     </message>
     <message>
         <source>The rail&apos;s height is now given; it no longer follows from lid and front.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe der Traverse ist jetzt gegeben; sie folgt nicht mehr aus Klappe und Vorderstück.</translation>
     </message>
     <message>
         <source>halfway</source>
-        <translation type="unfinished"></translation>
+        <translation>auf halbem Weg</translation>
     </message>
 </context>
 <context>
     <name>Help</name>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfangen</translation>
     </message>
     <message>
         <source>Choose one of the starting pieces. It is a whole desk already: every board, joint and drawer is there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie eines der Ausgangsmöbel. Es ist schon ein ganzes Möbel: Jedes Brett, jede Verbindung, jeder Schubkasten ist da.</translation>
     </message>
     <message>
         <source>Shape it</source>
-        <translation type="unfinished"></translation>
+        <translation>Formen</translation>
     </message>
     <message>
         <source>Take hold of a green bar on the drawing and drag: width, height, depth, the slant, the writing height, the rails between drawers. The size runs along beside the pointer. It holds to whole steps, to equal drawers and to plain ratios; with Shift it goes in fine steps. Escape gives up. Where the piece can&apos;t be built any further, the drag stops and says why.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fassen Sie auf der Zeichnung einen grünen Griff und ziehen Sie: Breite, Höhe, Tiefe, Schräge, Schreibhöhe, die Traversen zwischen den Schubkästen. Das Maß läuft neben dem Zeiger mit. Es rastet an ganzen Schritten, gleichen Schubkästen und einfachen Verhältnissen ein; mit Umschalt geht es in feinen Schritten. Escape bricht ab. Wo sich das Möbel nicht weiter bauen lässt, hält der Zug an und sagt, warum.</translation>
     </message>
     <message>
         <source>Type</source>
-        <translation type="unfinished"></translation>
+        <translation>Tippen</translation>
     </message>
     <message>
         <source>Click a dimension and type: 36 1/2, 800 mm, 31 1/2 + 3/4, or a part of another size such as 1/2 of depth. A dimension that follows from others says what drives it; typing into it takes the other one&apos;s place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie ein Maß an und tippen Sie: 36 1/2, 800 mm, 31 1/2 + 3/4 oder einen Teil eines anderen Maßes wie 1/2 von Tiefe. Ein Maß, das aus anderen folgt, sagt, was es bestimmt; was Sie dort tippen, tritt an dessen Stelle.</translation>
     </message>
     <message>
         <source>Decide the rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rest entscheiden</translation>
     </message>
     <message>
         <source>Under Sizes stands every other choice: stocks, lid, drawers, plinth, seasons, sheets. Empty fields keep their defaults. A sketch shows what a word means.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter Maße steht alles Übrige: Material, Klappe, Schubkästen, Sockel, Jahreszeiten, Blätter. Leere Felder behalten ihre Vorgabe. Eine Skizze zeigt, was ein Wort bedeutet.</translation>
     </message>
     <message>
         <source>Look at the findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Befunde ansehen</translation>
     </message>
     <message>
         <source>Under the drawing stands what must be fixed (filled), what to be careful about (half filled) and what to know (open). Choose one and its boards light up. Where there is a right value, one button sets it. What is all right in your case you accept with a reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter der Zeichnung steht, was behoben werden muss (gefüllt), wo Vorsicht gilt (halb gefüllt) und was man wissen sollte (offen). Wählen Sie einen Befund, und seine Bretter leuchten auf. Wo es einen richtigen Wert gibt, setzt ihn eine Taste. Was in Ihrem Fall in Ordnung ist, nehmen Sie mit Begründung hin.</translation>
     </message>
     <message>
         <source>Look at it from all sides</source>
-        <translation type="unfinished"></translation>
+        <translation>Von allen Seiten ansehen</translation>
     </message>
     <message>
         <source>Picture opens a window: turn the desk with the mouse, open lid and drawers. What runs into something is hatched.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild öffnet ein Fenster: Drehen Sie das Möbel mit der Maus, öffnen Sie Klappe und Schubkästen. Was irgendwo anstößt, ist schraffiert.</translation>
     </message>
     <message>
         <source>Get it made</source>
-        <translation type="unfinished"></translation>
+        <translation>Bauen</translation>
     </message>
     <message>
         <source>Sheets shows each page as it prints. Write the package puts sheets, full-size templates, drawings for the router, and lists into a folder. Print templates at 100 %, and measure the check line before you trust them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter zeigt jede Seite, wie sie gedruckt wird. Mappe schreiben legt Blätter, Schablonen in wahrer Größe, Zeichnungen für die Fräse und Listen in einen Ordner. Drucken Sie Schablonen mit 100 % und messen Sie die Prüfstrecke nach, bevor Sie ihnen trauen.</translation>
     </message>
     <message>
         <source>Stay safe</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicher bleiben</translation>
     </message>
     <message>
         <source>Nothing is lost: what isn&apos;t saved is kept aside every 20 seconds and offered at the next start. For blades, routers and finishes the machine&apos;s manual and your local rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts geht verloren: Was nicht gespeichert ist, wird alle 20 Sekunden gesichert und beim nächsten Start angeboten. Bei Sägeblättern, Fräsen und Oberflächenmitteln gehen die Anleitung der Maschine und die örtlichen Vorschriften vor.</translation>
     </message>
 </context>
 <context>
     <name>HelpWindow</name>
     <message>
         <source>The first ten minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ersten zehn Minuten</translation>
     </message>
     <message>
         <source>Help</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe</translation>
     </message>
     <message>
         <source>Commands</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehle</translation>
     </message>
 </context>
 <context>
     <name>Input</name>
     <message>
         <source>Format</source>
-        <translation type="unfinished"></translation>
+        <translation>Format</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezeichnung</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>Revision</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungsstand</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigentümer</translation>
     </message>
     <message>
         <source>Drawn by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichnet von</translation>
     </message>
     <message>
         <source>Approved by</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigegeben von</translation>
     </message>
     <message>
         <source>Shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstattdatei</translation>
     </message>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>Top joint</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindung der Deckplatte</translation>
     </message>
     <message>
         <source>Overhang</source>
-        <translation type="unfinished"></translation>
+        <translation>Überstand</translation>
     </message>
     <message>
         <source>Dado</source>
-        <translation type="unfinished"></translation>
+        <translation>Quernut</translation>
     </message>
     <message>
         <source>Dado depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der Quernut</translation>
     </message>
     <message>
         <source>Dado stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Absatz der Quernut</translation>
     </message>
     <message>
         <source>Fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Passung</translation>
     </message>
     <message>
         <source>Relief</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft am Nutgrund</translation>
     </message>
     <message>
         <source>Top rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Obere Traverse</translation>
     </message>
     <message>
         <source>Cutter radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Fräserradius</translation>
     </message>
     <message>
         <source>Tails</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwalben</translation>
     </message>
     <message>
         <source>Tail slope</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwalbenschräge</translation>
     </message>
     <message>
         <source>Writing height</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibhöhe</translation>
     </message>
     <message>
         <source>Angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel</translation>
     </message>
     <message>
         <source>Top depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Obere Tiefe</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn</translation>
     </message>
     <message>
         <source>Seat</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz der Klappe</translation>
     </message>
     <message>
         <source>Hinge edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandkante</translation>
     </message>
     <message>
         <source>Joint gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuge</translation>
     </message>
     <message>
         <source>Pin above writing</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandstift über der Schreibfläche</translation>
     </message>
     <message>
         <source>Pin behind front</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandstift hinter der Vorderebene</translation>
     </message>
     <message>
         <source>Species</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzart</translation>
     </message>
     <message>
         <source>Thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke</translation>
     </message>
     <message>
         <source>Nominal</source>
-        <translation type="unfinished"></translation>
+        <translation>Nennmaß</translation>
     </message>
     <message>
         <source>Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt</translation>
     </message>
     <message>
         <source>Coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwindmaß</translation>
     </message>
     <message>
         <source>Density</source>
-        <translation type="unfinished"></translation>
+        <translation>Rohdichte</translation>
     </message>
     <message>
         <source>Stiffness</source>
-        <translation type="unfinished"></translation>
+        <translation>Elastizitätsmodul</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen</translation>
     </message>
     <message>
         <source>Waste</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschnitt</translation>
     </message>
     <message>
         <source>Waste reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund des Verschnitts</translation>
     </message>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Plattenformat</translation>
     </message>
     <message>
         <source>Member</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <source>Top</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberkante</translation>
     </message>
     <message>
         <source>Above</source>
-        <translation type="unfinished"></translation>
+        <translation>Über</translation>
     </message>
     <message>
         <source>By</source>
-        <translation type="unfinished"></translation>
+        <translation>Geteilt</translation>
     </message>
     <message>
         <source>Keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel</translation>
     </message>
     <message>
         <source>Rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>Ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Verhältnis</translation>
     </message>
     <message>
         <source>Sizes</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße</translation>
     </message>
     <message>
         <source>Fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllung</translation>
     </message>
     <message>
         <source>Front</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderstück</translation>
     </message>
     <message>
         <source>Lip</source>
-        <translation type="unfinished"></translation>
+        <translation>Überschlag</translation>
     </message>
     <message>
         <source>Lip thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke des Überschlags</translation>
     </message>
     <message>
         <source>Side clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft an den Seiten</translation>
     </message>
     <message>
         <source>Top clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft oben</translation>
     </message>
     <message>
         <source>Reveal</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichtfuge</translation>
     </message>
     <message>
         <source>Front joint</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbindung vorn</translation>
     </message>
     <message>
         <source>Entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingriff</translation>
     </message>
     <message>
         <source>Groove up</source>
-        <translation type="unfinished"></translation>
+        <translation>Nut über Unterkante</translation>
     </message>
     <message>
         <source>Knobs</source>
-        <translation type="unfinished"></translation>
+        <translation>Knöpfe</translation>
     </message>
     <message>
         <source>Rabbet</source>
-        <translation type="unfinished"></translation>
+        <translation>Falz</translation>
     </message>
     <message>
         <source>Lap</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdeckung</translation>
     </message>
     <message>
         <source>Clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>Bevel</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschrägung</translation>
     </message>
     <message>
         <source>Ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Enden</translation>
     </message>
     <message>
         <source>Cap</source>
-        <translation type="unfinished"></translation>
+        <translation>Hirnleiste</translation>
     </message>
     <message>
         <source>Tongue</source>
-        <translation type="unfinished"></translation>
+        <translation>Feder</translation>
     </message>
     <message>
         <source>Groove room</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft in der Nut</translation>
     </message>
     <message>
         <source>Pegs</source>
-        <translation type="unfinished"></translation>
+        <translation>Holznägel</translation>
     </message>
     <message>
         <source>Peg</source>
-        <translation type="unfinished"></translation>
+        <translation>Holznagel</translation>
     </message>
     <message>
         <source>Ledge</source>
-        <translation type="unfinished"></translation>
+        <translation>Buchleiste</translation>
     </message>
     <message>
         <source>Hinges</source>
-        <translation type="unfinished"></translation>
+        <translation>Bänder</translation>
     </message>
     <message>
         <source>Hinge length</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandlänge</translation>
     </message>
     <message>
         <source>Hinge leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandlappen</translation>
     </message>
     <message>
         <source>Hinge thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Banddicke</translation>
     </message>
     <message>
         <source>Clearance above</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft darüber</translation>
     </message>
     <message>
         <source>Reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Auszug</translation>
     </message>
     <message>
         <source>Foot gap</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodenluft</translation>
     </message>
     <message>
         <source>Block</source>
-        <translation type="unfinished"></translation>
+        <translation>Fußklotz</translation>
     </message>
     <message>
         <source>Rabbet depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Falztiefe</translation>
     </message>
     <message>
         <source>Rabbet width</source>
-        <translation type="unfinished"></translation>
+        <translation>Falzbreite</translation>
     </message>
     <message>
         <source>Rail</source>
-        <translation type="unfinished"></translation>
+        <translation>Traverse</translation>
     </message>
     <message>
         <source>Runner</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufleiste</translation>
     </message>
     <message>
         <source>Fixing</source>
-        <translation type="unfinished"></translation>
+        <translation>Befestigung</translation>
     </message>
     <message>
         <source>Tenon</source>
-        <translation type="unfinished"></translation>
+        <translation>Zapfen</translation>
     </message>
     <message>
         <source>Mortise</source>
-        <translation type="unfinished"></translation>
+        <translation>Zapfenloch</translation>
     </message>
     <message>
         <source>Pitch</source>
-        <translation type="unfinished"></translation>
+        <translation>Lochabstand</translation>
     </message>
     <message>
         <source>Diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <source>Setback</source>
-        <translation type="unfinished"></translation>
+        <translation>Randabstand</translation>
     </message>
     <message>
         <source>Spare</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Löcher</translation>
     </message>
     <message>
         <source>Play</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiel</translation>
     </message>
     <message>
         <source>Stile</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufrechter Fries</translation>
     </message>
     <message>
         <source>Upper</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben</translation>
     </message>
     <message>
         <source>Lower</source>
-        <translation type="unfinished"></translation>
+        <translation>Unten</translation>
     </message>
     <message>
         <source>Build</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Bau</translation>
     </message>
     <message>
         <source>Dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Trocken</translation>
     </message>
     <message>
         <source>Wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Feucht</translation>
     </message>
     <message>
         <source>Temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>Humidity build</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte beim Bau</translation>
     </message>
     <message>
         <source>Humidity dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte trocken</translation>
     </message>
     <message>
         <source>Humidity wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte feucht</translation>
     </message>
     <message>
         <source>Shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt</translation>
     </message>
     <message>
         <source>Hung</source>
-        <translation type="unfinished"></translation>
+        <translation>Angehängt</translation>
     </message>
     <message>
         <source>Anchored</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Wand befestigt</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausführung</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Style</source>
-        <translation type="unfinished"></translation>
+        <translation>Norm</translation>
     </message>
     <message>
         <source>Projection</source>
-        <translation type="unfinished"></translation>
+        <translation>Projektion</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Decimal</source>
-        <translation type="unfinished"></translation>
+        <translation>Dezimalzeichen</translation>
     </message>
     <message>
         <source>Denominator</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenner</translation>
     </message>
     <message>
         <source>Dual</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweite Einheit</translation>
     </message>
     <message>
         <source>Smallest print</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinste Schrift</translation>
     </message>
     <message>
         <source>Template paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Schablonenpapier</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei</translation>
     </message>
     <message>
         <source>View</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansicht</translation>
     </message>
     <message>
         <source>Points</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished"></translation>
+        <translation>Links</translation>
     </message>
     <message>
         <source>Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Oben</translation>
     </message>
     <message>
         <source>Fade</source>
-        <translation type="unfinished"></translation>
+        <translation>Verblassen</translation>
     </message>
     <message>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Woran</translation>
     </message>
     <message>
         <source>Text</source>
-        <translation type="unfinished"></translation>
+        <translation>Text</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Kennwort</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Begründung</translation>
     </message>
     <message>
         <source>Boards</source>
-        <translation type="unfinished"></translation>
+        <translation>Bretter</translation>
     </message>
 </context>
 <context>
     <name>Joint</name>
     <message>
         <source>glued</source>
-        <translation type="unfinished"></translation>
+        <translation>geleimt</translation>
     </message>
     <message>
         <source>floats</source>
-        <translation type="unfinished"></translation>
+        <translation>lose</translation>
     </message>
     <message>
         <source>dry</source>
-        <translation type="unfinished"></translation>
+        <translation>trocken</translation>
     </message>
     <message>
         <source>dado</source>
-        <translation type="unfinished"></translation>
+        <translation>Quernut</translation>
     </message>
     <message>
         <source>dovetail</source>
-        <translation type="unfinished"></translation>
+        <translation>Zinkung</translation>
     </message>
     <message>
         <source>butt</source>
-        <translation type="unfinished"></translation>
+        <translation>stumpf</translation>
     </message>
     <message>
         <source>mortise-and-tenon</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlitz und Zapfen</translation>
     </message>
     <message>
         <source>groove</source>
-        <translation type="unfinished"></translation>
+        <translation>Nut</translation>
     </message>
     <message>
         <source>mitre</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehrung</translation>
     </message>
     <message>
         <source>rabbet</source>
-        <translation type="unfinished"></translation>
+        <translation>Falz</translation>
     </message>
 </context>
 <context>
     <name>Motion</name>
     <message>
         <source>Drawer {key}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten {key}</translation>
     </message>
     <message>
         <source>Support left</source>
-        <translation type="unfinished"></translation>
+        <translation>Stütze links</translation>
     </message>
     <message>
         <source>Support right</source>
-        <translation type="unfinished"></translation>
+        <translation>Stütze rechts</translation>
     </message>
     <message>
         <source>Lid</source>
-        <translation type="unfinished"></translation>
+        <translation>Klappe</translation>
     </message>
 </context>
 <context>
     <name>OpenPiece</name>
     <message>
         <source>new piece</source>
-        <translation type="unfinished"></translation>
+        <translation>neues Möbel</translation>
     </message>
 </context>
 <context>
     <name>PictureView</name>
     <message>
         <source>Picture of the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild des Möbels</translation>
     </message>
     <message>
         <source>Arrow keys turn it, plus and minus make it larger and smaller.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeiltasten drehen es, Plus und Minus machen es größer und kleiner.</translation>
     </message>
 </context>
 <context>
     <name>PictureWindow</name>
     <message>
         <source>Picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild</translation>
     </message>
     <message>
         <source>Shaded</source>
-        <translation type="unfinished"></translation>
+        <translation>Schattiert</translation>
     </message>
     <message>
         <source>Shut everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles schließen</translation>
     </message>
     <message>
         <source>These run into each other: {boards}</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese stoßen aneinander: {boards}</translation>
     </message>
     <message>
         <source>Open {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} öffnen</translation>
     </message>
 </context>
 <context>
     <name>PointPicker</name>
     <message>
         <source>Photo: click the four points</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto: die vier Punkte anklicken</translation>
     </message>
 </context>
 <context>
     <name>ProportionsPanel</name>
     <message>
         <source>Lay over the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die Zeichnung legen</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>Overlay: {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Überlagerung: {name}</translation>
     </message>
     <message>
         <source>Ratios of the piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Verhältnisse des Möbels</translation>
     </message>
     <message>
         <source>just {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>genau {name}</translation>
     </message>
     <message>
         <source>{off} {way} {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{off} {way} {name}</translation>
     </message>
     <message>
         <source>over</source>
-        <translation type="unfinished"></translation>
+        <translation>über</translation>
     </message>
     <message>
         <source>under</source>
-        <translation type="unfinished"></translation>
+        <translation>unter</translation>
     </message>
     <message>
         <source>{more} higher, {times} times</source>
-        <translation type="unfinished"></translation>
+        <translation>{more} höher, {times}-mal</translation>
     </message>
     <message>
         <source>What the piece has</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Möbel hat</translation>
     </message>
     <message>
         <source>Each drawer opening over the one above it</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Kastenfach gegen das darüber</translation>
     </message>
 </context>
 <context>
     <name>Ratio</name>
     <message>
         <source>width : height</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite : Höhe</translation>
     </message>
     <message>
         <source>height : width</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe : Breite</translation>
     </message>
     <message>
         <source>depth : width</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe : Breite</translation>
     </message>
     <message>
         <source>{name}, upright</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}, hochkant</translation>
     </message>
     <message>
         <source>golden section</source>
-        <translation type="unfinished"></translation>
+        <translation>Goldener Schnitt</translation>
     </message>
     <message>
         <source>thirds</source>
-        <translation type="unfinished"></translation>
+        <translation>Drittel</translation>
     </message>
     <message>
         <source>graduated drawers</source>
-        <translation type="unfinished"></translation>
+        <translation>abgestufte Schubkästen</translation>
     </message>
     <message>
         <source>height : depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe : Tiefe</translation>
     </message>
     <message>
         <source>height : writing height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe : Schreibhöhe</translation>
     </message>
     <message>
         <source>width : depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite : Tiefe</translation>
     </message>
     <message>
         <source>width : writing height</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite : Schreibhöhe</translation>
     </message>
     <message>
         <source>depth : height</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe : Höhe</translation>
     </message>
     <message>
         <source>depth : writing height</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe : Schreibhöhe</translation>
     </message>
     <message>
         <source>writing height : height</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibhöhe : Höhe</translation>
     </message>
     <message>
         <source>writing height : width</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibhöhe : Breite</translation>
     </message>
     <message>
         <source>writing height : depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibhöhe : Tiefe</translation>
     </message>
 </context>
 <context>
     <name>Recovery</name>
     <message>
         <source>a piece that was not saved yet</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Möbel, das noch nicht gespeichert war</translation>
     </message>
 </context>
 <context>
     <name>SheetView</name>
     <message>
         <source>The sheet as it prints</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt, wie es gedruckt wird</translation>
     </message>
 </context>
 <context>
     <name>SheetsPanel</name>
     <message>
         <source>Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <source>Large</source>
-        <translation type="unfinished"></translation>
+        <translation>Groß</translation>
     </message>
     <message>
         <source>Show this sheet in a window of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Blatt in einem eigenen Fenster zeigen</translation>
     </message>
     <message>
         <source>The sheets are being drawn…</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blätter werden gezeichnet…</translation>
     </message>
     <message>
         <source>{sheets} sheets and {tiles} template pages, as they print</source>
-        <translation type="unfinished"></translation>
+        <translation>{sheets} Blätter und {tiles} Schablonenseiten, wie sie gedruckt werden</translation>
     </message>
 </context>
 <context>
     <name>Size</name>
     <message>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>Writing height</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibhöhe</translation>
     </message>
     <message>
         <source>Top depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Obere Tiefe</translation>
     </message>
     <message>
         <source>Slant from level</source>
-        <translation type="unfinished"></translation>
+        <translation>Schräge zur Waagerechten</translation>
     </message>
     <message>
         <source>Start of the slant</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn der Schräge</translation>
     </message>
     <message>
         <source>Slant</source>
-        <translation type="unfinished"></translation>
+        <translation>Schräge</translation>
     </message>
     <message>
         <source>Rail over the top drawer</source>
-        <translation type="unfinished"></translation>
+        <translation>Traverse über dem obersten Kasten</translation>
     </message>
     <message>
         <source>Plinth height</source>
-        <translation type="unfinished"></translation>
+        <translation>Sockelhöhe</translation>
     </message>
     <message>
         <source>Level {key}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ebene {key}</translation>
     </message>
 </context>
 <context>
     <name>SketchView</name>
     <message>
         <source>Sketch of the term</source>
-        <translation type="unfinished"></translation>
+        <translation>Skizze zum Begriff</translation>
     </message>
 </context>
 <context>
     <name>StartPage</name>
     <message>
         <source>Begin with a piece and make it yours</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem Möbel anfangen und es zum eigenen machen</translation>
     </message>
     <message>
         <source>Drag its handles, type into its dimensions. What you see is the drawing that prints.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen Sie an seinen Griffen, tippen Sie in seine Maße. Was Sie sehen, ist die Zeichnung, die gedruckt wird.</translation>
     </message>
     <message>
         <source>Open a piece file</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Möbeldatei öffnen</translation>
     </message>
     <message>
         <source>Open lately</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>Files that were open lately</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geöffnete Dateien</translation>
     </message>
     <message>
         <source>Begin with {title}, {size}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit {title} anfangen, {size}</translation>
     </message>
 </context>
 <context>
     <name>Table</name>
     <message>
         <source>divide</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilung</translation>
     </message>
     <message>
         <source>Piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Möbel</translation>
     </message>
     <message>
         <source>Revision</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungsstand</translation>
     </message>
     <message>
         <source>Case</source>
-        <translation type="unfinished"></translation>
+        <translation>Korpus</translation>
     </message>
     <message>
         <source>Slant</source>
-        <translation type="unfinished"></translation>
+        <translation>Schräge</translation>
     </message>
     <message>
         <source>Stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Use</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendung</translation>
     </message>
     <message>
         <source>Level</source>
-        <translation type="unfinished"></translation>
+        <translation>Ebene</translation>
     </message>
     <message>
         <source>Opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Fach</translation>
     </message>
     <message>
         <source>Divide</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilung</translation>
     </message>
     <message>
         <source>Drawer</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkasten</translation>
     </message>
     <message>
         <source>Each</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelne</translation>
     </message>
     <message>
         <source>Lid</source>
-        <translation type="unfinished"></translation>
+        <translation>Klappe</translation>
     </message>
     <message>
         <source>Supports</source>
-        <translation type="unfinished"></translation>
+        <translation>Klappenstützen</translation>
     </message>
     <message>
         <source>Base</source>
-        <translation type="unfinished"></translation>
+        <translation>Sockel</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückwand</translation>
     </message>
     <message>
         <source>Frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufrahmen</translation>
     </message>
     <message>
         <source>Pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodenträger</translation>
     </message>
     <message>
         <source>Face</source>
-        <translation type="unfinished"></translation>
+        <translation>Blendrahmen</translation>
     </message>
     <message>
         <source>Climate</source>
-        <translation type="unfinished"></translation>
+        <translation>Klima</translation>
     </message>
     <message>
         <source>Load</source>
-        <translation type="unfinished"></translation>
+        <translation>Last</translation>
     </message>
     <message>
         <source>Drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung</translation>
     </message>
     <message>
         <source>Board</source>
-        <translation type="unfinished"></translation>
+        <translation>Brett</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>Silence</source>
-        <translation type="unfinished"></translation>
+        <translation>Hingenommenes</translation>
     </message>
 </context>
 <context>
     <name>TraceWindow</name>
     <message>
         <source>Lay a photo behind a view</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto hinter eine Ansicht legen</translation>
     </message>
     <message>
         <source>Front</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorderansicht</translation>
     </message>
     <message>
         <source>Side</source>
-        <translation type="unfinished"></translation>
+        <translation>Seitenansicht</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundriss</translation>
     </message>
     <message>
         <source>From left to right</source>
-        <translation type="unfinished"></translation>
+        <translation>Von links nach rechts</translation>
     </message>
     <message>
         <source>From below to above</source>
-        <translation type="unfinished"></translation>
+        <translation>Von unten nach oben</translation>
     </message>
     <message>
         <source>Lower left, from the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Unten links, von links</translation>
     </message>
     <message>
         <source>Lower left, from the floor</source>
-        <translation type="unfinished"></translation>
+        <translation>Unten links, vom Boden</translation>
     </message>
     <message>
         <source>Lay it behind the view</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinter die Ansicht legen</translation>
     </message>
     <message>
         <source>Set the points again</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte neu setzen</translation>
     </message>
     <message>
         <source>View</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansicht</translation>
     </message>
     <message>
         <source>Fade</source>
-        <translation type="unfinished"></translation>
+        <translation>Verblassen</translation>
     </message>
     <message>
         <source>Click a point whose size you know, {corner}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken Sie einen Punkt an, dessen Maß Sie kennen: {corner}.</translation>
     </message>
     <message>
         <source>Say how far these points lie apart on the piece.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen Sie, wie weit diese Punkte am Möbel auseinanderliegen.</translation>
     </message>
 </context>
 <context>
     <name>Typed</name>
     <message>
         <source>It comes out below zero; a length here is zero or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ergibt weniger als null; eine Länge ist hier null oder mehr.</translation>
     </message>
     <message>
         <source>“{text}” is no part; write for example 1/2 of depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{text}“ ist kein Teil; schreiben Sie zum Beispiel 1/2 von Tiefe.</translation>
     </message>
     <message>
         <source>“{name}” is no size of this piece; known are {sizes}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{name}“ ist kein Maß dieses Möbels; bekannt sind {sizes}.</translation>
     </message>
     <message>
         <source>It must be given; it has no default.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es muss angegeben werden; es hat keine Vorgabe.</translation>
     </message>
     <message>
         <source>Write a number, for example 8 or 1.15.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben Sie eine Zahl, zum Beispiel 8 oder 1,15.</translation>
     </message>
     <message>
         <source>Write a whole number, for example 3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreiben Sie eine ganze Zahl, zum Beispiel 3.</translation>
     </message>
 </context>
 <context>
     <name>Window</name>
     <message>
         <source>Commands</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehle</translation>
     </message>
     <message>
         <source>shopdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>shopdraw</translation>
     </message>
     <message>
         <source>Variant</source>
-        <translation type="unfinished"></translation>
+        <translation>Variante</translation>
     </message>
     <message>
         <source>Open lately</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt geöffnet</translation>
     </message>
     <message>
         <source>Mend the text</source>
-        <translation type="unfinished"></translation>
+        <translation>Text berichtigen</translation>
     </message>
     <message>
         <source>Drawers</source>
-        <translation type="unfinished"></translation>
+        <translation>Schubkästen</translation>
     </message>
     <message>
         <source>This piece has no bank of drawers to change.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Möbel hat keine Schubkästen, die sich ändern ließen.</translation>
     </message>
     <message>
         <source>As the system</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das System</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Which language shall the window speak?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Sprache soll das Fenster sprechen?</translation>
     </message>
     <message>
         <source>As it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es ist</translation>
     </message>
     <message>
         <source>The window speaks it from the next start on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster spricht sie ab dem nächsten Start.</translation>
     </message>
     <message>
         <source>Accept a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Befund hinnehmen</translation>
     </message>
     <message>
         <source>Why is it all right here?</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum ist es hier in Ordnung?</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>{name}: what is the new one called?</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: Wie soll der neue Eintrag heißen?</translation>
     </message>
     <message>
         <source>as in the file</source>
-        <translation type="unfinished"></translation>
+        <translation>wie in der Datei</translation>
     </message>
 </context>
 <context>
     <name>WorkPage</name>
     <message>
         <source>Beside the drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben der Zeichnung</translation>
     </message>
     <message>
         <source>Sizes</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße</translation>
     </message>
     <message>
         <source>Boards</source>
-        <translation type="unfinished"></translation>
+        <translation>Bretter</translation>
     </message>
     <message>
         <source>Proportions</source>
-        <translation type="unfinished"></translation>
+        <translation>Proportionen</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter</translation>
     </message>
     <message>
         <source>{address} stands in the file alone</source>
-        <translation type="unfinished"></translation>
+        <translation>{address} steht nur in der Datei</translation>
     </message>
     <message>
         <source>Add {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} hinzufügen</translation>
     </message>
     <message>
         <source>Mend a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Befund beheben</translation>
     </message>
 </context>
 <context>
     <name>Working</name>
     <message>
         <source>This couldn&apos;t be worked out ({kind}): {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ließ sich nicht ausrechnen ({kind}): {why}</translation>
     </message>
 </context>
 </TS>

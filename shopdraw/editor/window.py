@@ -24,7 +24,6 @@ from shopdraw.editor.scene import with_layer
 from shopdraw.editor.starting import StartPage
 from shopdraw.editor.state import Setting, State
 from shopdraw.editor.tongue import LANGUAGES, translate
-from shopdraw.editor.tongue import translate
 from shopdraw.editor.work_page import WorkPage
 from shopdraw.editor.working import Working
 from shopdraw.piece.address import address_text

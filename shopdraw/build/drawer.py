@@ -111,10 +111,11 @@ def drawer_size(plan: CasePlan, row: Row) -> DrawerSize:
 def lay_drawers(bench: Bench, plan: CasePlan) -> None:
     """Lay every drawer of the bank, from the top down."""
     for row in plan.rows:
-        _drawer(bench, plan, row, drawer_size(plan, row))
+        lay_drawer(bench, plan, row, drawer_size(plan, row))
 
 
-def _drawer(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize) -> None:
+def lay_drawer(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize) -> None:
+    """Lay one drawer, with the plan's stocks and choices for it, in any place that its size says."""
     front = _front(bench, plan, row, size)
     sides = {hand: _side(bench, plan, row, size, hand) for hand in ("left", "right")}
     for hand, side in sides.items():

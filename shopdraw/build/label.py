@@ -23,6 +23,10 @@ FAMILIES = {
     "block": 15,
     "guide": 16,
     "face": 17,
+    "partition": 18,
+    "pigeonhole": 19,
+    "compartment": 20,
+    "bracket": 21,
 }
 LETTERS = {
     "left": "L",

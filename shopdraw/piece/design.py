@@ -234,6 +234,62 @@ class OpeningTable(Table):
     fill: Literal["drawer", "lid-supports", "pigeonhole", "none"] = "drawer"
 
 
+class WritingTable(Table):
+    """[writing]: a slant-desk's writing shelf, one board, or a rear one that laps over the front one."""
+
+    boards: Literal[1, 2] = Field(1, description="2: a rear board lapping over the front one, which carries the hinges")
+    front_depth: PositiveLength | None = Field(
+        None, description="of the front board, from its front edge; default so that the step lies before compartments"
+    )
+    lap: PositiveLength | None = Field(
+        None, description="how far the rear board lies over the front one; default from the seasons, at least 12 mm"
+    )
+    step: PositiveLength | None = Field(
+        None, description="of the rear board's upper face over the front one's; default half its thickness"
+    )
+    edge: Literal["square", "chamfer", "round", "cove"] = Field("round", description="moulding on the step's upper edge")
+    edge_size: PositiveLength | None = Field(None, description="of that moulding; default 0.4 of the step")
+
+
+class BayTable(Table):
+    """[compartments.KEY]: one bay, counted from the left; what it leaves out is as for all bays."""
+
+    shelves: tuple[PositiveLength, ...] | None = Field(
+        None, description="clear heights under each of its shelves, from the lowest up"
+    )
+    drawers: int | None = Field(None, ge=0, le=6, description="how many of the spaces, from the lowest up, have a drawer")
+    bracket: Literal["none", "arch", "scallop", "own"] | None = Field(None, description="at the head of the bay")
+
+
+class CompartmentsTable(BayTable):
+    """[compartments]: partitions, small shelves and drawers, brackets and a back, behind a slant or in an opening."""
+
+    bays: int | None = Field(None, ge=1, le=16, description="number of bays, keyed 1, 2, ...; else the opening's columns")
+    shelves: tuple[PositiveLength, ...] = ()
+    drawers: int = Field(0, ge=0, le=6, description="how many of the spaces, from the lowest up, have a drawer")
+    bracket: Literal["none", "arch", "scallop", "own"] = "arch"
+    front: PositiveLength | None = Field(
+        None, description="how far behind the front plane their plumb front stands; default clear of the closed lid"
+    )
+    clearance: Length = Field(6.0, ge=0, description="kept between them and the closed lid; common practice")
+    proud: Length = Field(0.0, ge=0, description="what stands proud of the lid's inner face: lock, leather, cup")
+    knob: Length = Field(12.0, ge=0, description="how far a small drawer's knob stands out; it clears the lid, too")
+    groove: PositiveLength | None = Field(None, description="depth of the partitions' grooves; default 4 mm, 3/16 in")
+    stop: PositiveLength = Field(6.0, description="how far behind the front the partitions' grooves stop")
+    point: PositiveLength | None = Field(
+        None, description="depth of the V joints' points; default half the shelf's thickness, where the partition allows"
+    )
+    reveal: PositiveLength = Field(0.8, description="gap beside and below small drawers; the seasons are added above")
+    bracket_height: PositiveLength = Field(40.0, description="of the brackets at their ends")
+    bracket_setback: Length = Field(6.0, ge=0, description="of the brackets behind the partitions' front edges")
+    bracket_path: tuple[Number, ...] | None = Field(
+        None,
+        description="own lower edge, from the end to the middle: across (0 to 1), up (0 to 1), bulge of what follows",
+    )
+    back: bool | None = Field(None, description="a solid back in grooves; default behind a slant only")
+    each: dict[str, BayTable] = Field(default_factory=dict)
+
+
 class StockTable(Table):
     """[stock.NAME]: species or sheet, as measured."""
 
@@ -244,12 +300,24 @@ class StockTable(Table):
     cut: Literal["flat", "quarter", "unknown"] = "unknown"
     coefficient: float | None = Field(None, description="change across the grain per 1 % of moisture, if measured")
     density: float | None = Field(None, gt=0, description="kg/m³ at 12 % moisture, if weighed")
+    stiffness: float | None = Field(None, gt=0, description="modulus of elasticity along the grain, GPa, if stated")
     measured: bool = True
     waste: Percent | None = Field(None, description="allowance when buying, percent; default 15")
     waste_reason: str = ""
     sheet: str = Field(
         "", description="size a sheet is sold in, by its key in the trade tables; default 4x8, in mm pieces 1220x2440"
     )
+
+
+class LoadTable(Table):
+    """[load]: what the piece will carry, and whether it is held to a wall."""
+
+    shelf: float | None = Field(None, gt=0, description="kg on each metre of a shelf; default books, 30 kg")
+    contents: float | None = Field(None, ge=0, description="kg in each cubic metre of a drawer; default 136 kg")
+    hung: float | None = Field(
+        None, ge=0, description="kg that may hang on an open drawer or on the lid's edge; default a child of 27 kg"
+    )
+    anchored: bool = Field(False, description="whether the piece will be fixed to a wall")
 
 
 class ClimateTable(Table):
@@ -347,7 +415,10 @@ class Design(Table):
     frame: FrameTable = FrameTable()
     pins: PinsTable = PinsTable()
     face: FaceTable | None = None
+    writing: WritingTable = WritingTable()
+    compartments: CompartmentsTable = CompartmentsTable()
     climate: ClimateTable = ClimateTable()
+    load: LoadTable = LoadTable()
     drawing: DrawingTable = DrawingTable()
     board: dict[str, BoardTable] = Field(default_factory=dict)
     photo: dict[str, PhotoTable] = Field(default_factory=dict)

@@ -4,6 +4,7 @@ and screen reader reach here what the canvas shows.
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
@@ -57,21 +58,27 @@ def rows_of(assembly: Assembly, shown: Shown) -> tuple[BoardRow, ...]:
 
 
 def carried(assembly: Assembly, board: Board, shown: Shown) -> tuple[str, ...]:
-    """What a board carries: its cuts and joints, a line each."""
-    lines = []
+    """What a board carries: its cuts and joints, a line each; those alike together."""
+    lines: list[str] = []
     for number, cut in enumerate(board.shape.cuts):
-        purpose = board.cut_for[number] if number < len(board.cut_for) else ""
+        purpose = _name(assembly, board.cut_for[number] if number < len(board.cut_for) else "")
         deep = shown.length(cut.depth)
         told = translate("Board", "{cut}, {face}, {deep} deep")
         kind, face = translate("Cut", cut.kind), translate("Face", cut.face.value)
         lines.append(told.format(cut=kind, face=face, deep=deep) + (f": {purpose}" if purpose else ""))
     for joint in assembly.joints:
         if board.id == joint.host or board.id == joint.guest or board.id in joint.guest_boards:
-            other = joint.guest if board.id == joint.host else joint.host
+            other = _name(assembly, joint.guest if board.id == joint.host else joint.host)
             held = translate("Joint", "glued" if joint.glued else "floats" if joint.floats else "dry")
             told = translate("Board", "{joint} with {other}, {held}")
             lines.append(told.format(joint=translate("Joint", joint.kind), other=other, held=held))
-    return tuple(lines)
+    alike = Counter(lines)
+    return tuple(f"{count} × {line}" if count > 1 else line for line, count in alike.items())
+
+
+def _name(assembly: Assembly, board: str) -> str:
+    """What a person calls a board; other words stay as they are."""
+    return assembly.board(board).name if assembly.has(board) else board
 
 
 class BoardModel(QAbstractTableModel):

@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QTransform
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLabel, QSizePolicy, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QLabel,
+    QScrollArea,
+    QSizePolicy,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
 
 from shopdraw.drawing.bounds import marks_box
 from shopdraw.drawing.mark import Mark
@@ -16,6 +25,8 @@ from shopdraw.editor.state import State
 from shopdraw.editor.views import board_alone
 
 _ROOM = 14.0
+NAME_IN_LETTERS = 20
+"""How wide the column of names is."""
 
 
 class BoardsPanel(QWidget):
@@ -42,7 +53,13 @@ class BoardsPanel(QWidget):
         self.table.verticalHeader().hide()
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
+        # Long names go on in a second line; the sizes stay in sight.
+        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Interactive)
+        header.resizeSection(1, self.fontMetrics().averageCharWidth() * NAME_IN_LETTERS)
+        header.setStretchLastSection(True)
+        self.table.setWordWrap(True)
+        self.table.setTextElideMode(Qt.TextElideMode.ElideNone)
+        self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setHighlightSections(False)
         self.table.setAccessibleName(self.tr("Boards of the piece"))
         self.alone = BoardView(self)
@@ -53,7 +70,15 @@ class BoardsPanel(QWidget):
         whole = QVBoxLayout(self)
         whole.addWidget(self.table, 3)
         whole.addWidget(self.alone, 2)
-        whole.addWidget(self.about)
+        told = QScrollArea(self)
+        told.setWidget(self.about)
+        told.setWidgetResizable(True)
+        told.setFrameShape(QScrollArea.Shape.NoFrame)
+        told.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        told.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        told.setAccessibleName(self.tr("Cuts and joints of the chosen board"))
+        self.about.setAlignment(Qt.AlignmentFlag.AlignTop)
+        whole.addWidget(told, 1)
         self.table.selectionModel().currentRowChanged.connect(self._choose)
 
     def show_state(self, state: State, shown: Shown) -> None:
@@ -97,7 +122,7 @@ class BoardsPanel(QWidget):
         self.alone.show_marks(board_alone(board) if self.isVisible() else ())
         sizes = " × ".join(shown.length(mm) for mm in (board.length, board.width, board.thickness))
         head = f"{board.label}  {board.name}: {sizes}"
-        self.about.setText("\n".join((head, *carried(assembly, board, shown)[:12])))
+        self.about.setText("\n".join((head, *carried(assembly, board, shown))))
 
 
 class BoardView(QWidget):

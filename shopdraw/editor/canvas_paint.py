@@ -98,6 +98,9 @@ def paint_label(
     """
     strong = QFont(font)
     strong.setBold(True)
+    lines = [
+        (part, bold) for words, bold in lines for part in _broken(words, strong if bold else font, room.width() - 40)
+    ]
     fonts = [strong if bold else font for _, bold in lines]
     widths = [QFontMetricsF(f).horizontalAdvance(words) for f, (words, _) in zip(fonts, lines, strict=True)]
     high = QFontMetricsF(strong).height() + 3
@@ -113,6 +116,19 @@ def paint_label(
         painter.setFont(f)
         painter.drawText(QPointF(x + 10, y + 6 + high * number + QFontMetricsF(f).ascent()), words)
     return box
+
+
+def _broken(words: str, font: QFont, width: float) -> list[str]:
+    """Words in lines no wider than so many pixels; a single word may be wider."""
+    metrics = QFontMetricsF(font)
+    lines = [""]
+    for word in words.split(" "):
+        longer = f"{lines[-1]} {word}" if lines[-1] else word
+        if lines[-1] and metrics.horizontalAdvance(longer) > width:
+            lines.append(word)
+        else:
+            lines[-1] = longer
+    return lines
 
 
 def paint_projection(painter: QPainter, lines: Iterable[tuple[QPointF, QPointF]], colours: Colours) -> None:

@@ -82,8 +82,7 @@ class Entry(QFrame):
             widget.setEnabled(can)
         self._hint.setText(figure.says or self.tr("Also a sum, or a part of another size: 1/2 of depth"))
         self._show_drivers(figure)
-        self.setFixedWidth(self.fontMetrics().averageCharWidth() * _WIDTH_IN_LETTERS)
-        self.adjustSize()
+        self._fit_words()
         parent = self.parentWidget()
         assert parent is not None
         x = min(max(4, place.center().x() - self.width() // 2), parent.width() - self.width() - 4)
@@ -103,7 +102,7 @@ class Entry(QFrame):
     def complain(self, sentence: str) -> None:
         """Says why what was typed can't be; stays open."""
         self._hint.setText(sentence)
-        self.adjustSize()
+        self._fit_words()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802  # Qt's name
         """Escape closes."""
@@ -117,6 +116,14 @@ class Entry(QFrame):
         if event.key() == Qt.Key.Key_Escape:
             self.close_slip()
         event.accept()
+
+    def _fit_words(self) -> None:
+        """As wide as its longest button, as high as its words need at that width."""
+        layout = self.layout()
+        assert layout is not None
+        layout.activate()
+        wide = max(self.fontMetrics().averageCharWidth() * _WIDTH_IN_LETTERS, layout.minimumSize().width())
+        self.setFixedSize(wide, layout.totalHeightForWidth(wide))
 
     def _set(self) -> None:
         figure, shown = self._figure, self._shown

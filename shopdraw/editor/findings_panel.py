@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QSize, Qt, Signal
-from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
 
 from shopdraw.editor.entry import address_words
 from shopdraw.editor.finding_list import FindingModel
+from shopdraw.editor.flow import FlowRow
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.state import Setting
 from shopdraw.wood.finding import Finding
@@ -48,8 +49,8 @@ class FindingsPanel(QWidget):
         self.lead.setAccessibleName(self.tr("Show the input that it speaks of"))
         self.accept = QPushButton(self.tr("Accept with a reason"), self)
         self.accept.setAccessibleName(self.tr("Accept this finding with a reason"))
-        top = QHBoxLayout()
-        top.addWidget(self.heading, 1)
+        top = FlowRow()
+        top.addWidget(self.heading)
         for button in (self.set_it, self.lead, self.accept):
             top.addWidget(button)
             button.hide()

@@ -37,6 +37,8 @@ from shopdraw.editor.sketch import sketch_of
 from shopdraw.editor.sketch_view import SketchView
 from shopdraw.editor.state import State
 
+ROUND_WORDS = 20
+"""A line's own frame and margins beside its words, pixels."""
 OPEN_AT_FIRST = ("case", "slant", "opening.bank.divide")
 
 
@@ -239,8 +241,7 @@ class FormPanel(QWidget):
             for choice in field.choices or ("yes", "no"):
                 made.addItem(choice_words(choice), choice)
             made.activated.connect(lambda _row, field=field, box=made: self.wished.emit(field, str(box.currentData())))
-            made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            made.setMinimumContentsLength(8)
+            made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
             # A wheel that passes over the form must not change a piece.
             made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         else:
@@ -262,7 +263,10 @@ class FormPanel(QWidget):
         widget.setProperty("was", words)
         if widget.text() != words:
             widget.setText(words)
-        widget.setPlaceholderText(field.default or (self.tr("worked out") if field.follows else ""))
+        unsaid = field.default or (self.tr("worked out") if field.follows else "")
+        if widget.placeholderText() != unsaid:
+            widget.setPlaceholderText(unsaid)
+            widget.setMinimumWidth(widget.fontMetrics().horizontalAdvance(unsaid) + ROUND_WORDS)
 
     def _finished(self, field: FormField, line: QLineEdit) -> None:
         if line.text() != str(line.property("was") or ""):

@@ -188,7 +188,7 @@ class Window(QMainWindow):
                     bar.addSeparator()
                 bar.addAction(action)
                 menu_before = command.menu
-        bar.addSeparator()
+        self._before_variants = bar.addSeparator()
         self.variants.setAccessibleName(self.tr("Variant"))
         self.variants.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self._variants_on_bar = bar.addWidget(self.variants)
@@ -310,7 +310,8 @@ class Window(QMainWindow):
             for name in names:
                 self.variants.addItem(name, name)
         self.variants.setCurrentIndex(names.index(self.piece.variant) + 1 if self.piece.variant in names else 0)
-        self._variants_on_bar.setVisible(bool(names))
+        for action in (self._before_variants, self._variants_on_bar):
+            action.setVisible(bool(names))
 
     def _show_page(self, page: QWidget) -> None:
         """Shows a page; commands that need a drawing rest where there is none."""

@@ -149,6 +149,7 @@ class WorkPage(QWidget):
         level.setStretchFactor(0, 1)
         letters = self.fontMetrics().averageCharWidth() * SIDE_IN_LETTERS
         level.setSizes([1000, letters])
+        self.side.setMinimumWidth(self.side.tabBar().sizeHint().width())
         level.setCollapsible(0, False)
         for splitter in (upright, level):
             splitter.setHandleWidth(5)

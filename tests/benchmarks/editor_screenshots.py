@@ -1,6 +1,8 @@
 """Pictures of the editor in each of its states, to be looked at.
 
-Run: python tests/benchmarks/editor_screenshots.py FOLDER [SCALE]
+Run: python tests/benchmarks/editor_screenshots.py FOLDER [SCALE [LANGUAGE [STATE …]]]
+
+LANGUAGE is en, de, or long: a made-up one whose words are 40 % longer.
 """
 
 from __future__ import annotations
@@ -20,25 +22,34 @@ if len(sys.argv) > 2:
 from PySide6.QtCore import QPointF, QSettings
 from PySide6.QtWidgets import QWidget
 
+from shopdraw.editor.ask import Kind
 from shopdraw.editor.start import application
 from shopdraw.editor.state import Setting
+from shopdraw.editor.tongue import speak
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_path
 from tests.editor.gestures import click, drag, move
+from tests.editor.long_words import LongWords
 
 SIZE = (1440, 900)
+LANGUAGE = sys.argv[3] if len(sys.argv) > 3 else "en"
+LONG = LongWords()
 
 
 def main(folder: Path) -> None:
     folder.mkdir(parents=True, exist_ok=True)
     app = application()
+    if LANGUAGE == "long":
+        app.installTranslator(LONG)
+    else:
+        speak(app, [LANGUAGE])
     memory = Path(tempfile.mkdtemp())
 
     def window(sample: str = "harbour-office-desk") -> Window:
         made = Window(
             apart=False, settings=QSettings(str(memory / "memory.ini"), QSettings.Format.IniFormat), folder=memory
         )
-        made.filing.ask = lambda _parent, question: "wide" if question.title == "Keep as a variant" else ""
+        made.filing.ask = lambda _parent, question: "wide" if question.kind is Kind.WORDS else ""
         made.resize(*SIZE)
         made.show()
         if sample:
@@ -53,7 +64,8 @@ def main(folder: Path) -> None:
         widget.grab().save(str(folder / f"{name}.png"))
         print(folder / f"{name}.png")
 
-    for name, state in STATES.items():
+    for name in sys.argv[4:] or STATES:
+        state = STATES[name]
         made = window("" if name == "start" else METRIC.get(name, "harbour-office-desk"))
         shoot(name, state(made))
         made.piece.undo.setClean()
@@ -69,7 +81,7 @@ def _drag(window: Window, handle: str, by_mm: tuple[float, float]) -> QWidget:
 def _typing(window: Window, name: str) -> QWidget:
     window.grab()
     canvas = window.canvas
-    figure = next(f for f in canvas.scene.figures if f.name == name)
+    figure = next(f for f in canvas.scene.figures if f.id == name)
     click(canvas, canvas.figure_place(figure.id).center())
     return window
 
@@ -164,7 +176,7 @@ STATES: dict[str, Callable[[Window], QWidget]] = {
     "dragging-slant": lambda window: _drag(window, "slant.top_depth@side", (60.0, 0.0)),
     "dragging-division": lambda window: _drag(window, "opening.bank.divide/2@front", (0.0, -40.0)),
     "limit": lambda window: _drag(window, "slant.writing_height@side", (0.0, 400.0)),
-    "typing": lambda window: _typing(window, "Slant from level"),
+    "typing": lambda window: _typing(window, "level/slant@side"),
     "pointing": _pointing,
     "layers": _layers,
     "golden": _golden,

@@ -53,7 +53,7 @@ def test_a_finding_with_a_right_value_offers_to_set_it(open_desk: Window) -> Non
     panel = open_desk.work.findings
     panel.model.show_findings((finding(Severity.MUST_FIX, right=("drawer.reveal", "1.5 mm")),))
     panel.list.setCurrentIndex(panel.model.index(0))
-    assert panel.set_it.text() == "Set reveal (drawer) to 1.5 mm"
+    assert panel.set_it.text() == "Set “Reveal” (Drawer) to 1.5 mm"
     panel.set_it.click()
     assert value(open_desk, "drawer", "reveal") == "1.5 mm"
     assert open_desk.piece.undo.count() == 1

@@ -6,7 +6,7 @@ import pytest
 
 from shopdraw.build.bench import Bench, Box
 from shopdraw.build.profile import KINDS, mould, profile
-from shopdraw.shape.path import area, arc_of, bounds, signed_area
+from shopdraw.shape.path import arc_of, area, bounds, signed_area
 from shopdraw.wood.board import Stock
 from shopdraw.wood.facet import facets
 from shopdraw.wood.solid import placed_solid, solid_volume
@@ -73,7 +73,7 @@ def test_a_profile_runs_along_any_edge(kind, edge, face):
     bench, board = _board()
     made = profile(kind, 6.0)
     mould(board, edge, face, made, id="moulding:shelf.1")
-    (finished,) = bench.boards(lambda id: (id,))
+    (finished,) = bench.boards(lambda name: (name,))
     run = 80.0 if edge[1] == "x" else 300.0
     left = 300.0 * 80.0 * 20.0 - _areas(made) * run
     assert volume_mm3(finished.shape) == pytest.approx(left, abs=0.01)
@@ -96,7 +96,7 @@ def test_two_profiles_mitre_where_they_meet():
     made = profile("chamfer", 6.0)
     mould(board, "-y", "+z", made, id="moulding:shelf.1:front")
     mould(board, "-x", "+z", made, id="moulding:shelf.1:left")
-    (finished,) = bench.boards(lambda id: (id,))
+    (finished,) = bench.boards(lambda name: (name,))
     # both chamfers take 18 mm² × length; what both take is a pyramid over the corner: 6³ / 3
     taken = 18 * 300 + 18 * 80 - 6**3 / 3
     assert volume_mm3(finished.shape) == pytest.approx(300 * 80 * 20 - taken, abs=0.01)
@@ -106,7 +106,7 @@ def test_two_profiles_mitre_where_they_meet():
 def test_a_profile_stops_where_it_is_told():
     bench, board = _board()
     mould(board, "-y", "+z", profile("cove", 6.0), id="moulding:shelf.1", inset=(20.0, 30.0))
-    (finished,) = bench.boards(lambda id: (id,))
+    (finished,) = bench.boards(lambda name: (name,))
     assert volume_mm3(finished.shape) == pytest.approx(300 * 80 * 20 - 36 * math.pi / 4 * 250.0, abs=0.01)
     cut = finished.shape.cuts[0]
     assert (cut.start, cut.depth) == pytest.approx((20.0, 250.0))
@@ -115,7 +115,7 @@ def test_a_profile_stops_where_it_is_told():
 def test_faces_remember_the_arcs_of_a_moulding():
     bench, board = _board()
     mould(board, "-y", "+z", profile("ogee", 8.0), id="moulding:shelf.1")
-    (finished,) = bench.boards(lambda id: (id,))
+    (finished,) = bench.boards(lambda name: (name,))
     found = facets(finished.shape)
     assert sorted(found.cylinders[:, 6]) == pytest.approx([4.0, 4.0])
     # both axes run along the edge

@@ -62,6 +62,19 @@ class CaseTable(Table):
         None, ge=2, le=40, description="tails at each end of a dovetailed top; default from its depth"
     )
     tail_slope: Ratio | None = Field(None, description="8 for 1:8; default 8, in softwood 6")
+    tail_pitch: PositiveLength | None = Field(
+        None, description="from tail to tail of a fixed template; the half pins then take what is left"
+    )
+    dovetails: Literal["through", "clean-sides", "clean-top"] = Field(
+        "through", description="half-blind ones show nothing on the sides, or nothing on the top"
+    )
+    dovetail_lap: PositiveLength | None = Field(
+        None, description="wood left before half-blind dovetails; default a quarter of that board, at least 4 mm"
+    )
+    top_edge: Literal["square", "chamfer", "round", "ovolo", "cove", "ogee", "reverse-ogee"] = Field(
+        "square", description="moulding on an overhanging top's upper edges, in front and at both ends"
+    )
+    top_edge_size: PositiveLength | None = Field(None, description="of that moulding; default 0.4 of the top")
 
 
 class SlantTable(Table):
@@ -156,30 +169,61 @@ class FrameTable(Table):
 class DrawerTable(Table):
     """[drawer] for all, [drawer.KEY] for one of them."""
 
-    front: Literal["inset", "lipped"] | None = None
-    lip: PositiveLength | None = Field(None, description="overlap on each side, above and below")
+    front: Literal["inset", "lipped", "overlay"] | None = Field(
+        None, description="overlay: before the case, screwed to the box's own front in slots"
+    )
+    lip: PositiveLength | None = Field(
+        None, description="overlap of a lipped or overlay front, on each edge that has no other"
+    )
+    lip_left: Length | None = Field(None, ge=0, description="0: no lip on the left edge")
+    lip_right: Length | None = Field(None, ge=0, description="0: no lip on the right edge")
+    lip_top: Length | None = Field(None, ge=0, description="0: no lip on the upper edge")
+    lip_bottom: Length | None = Field(None, ge=0, description="0: no lip on the lower edge")
     lip_thickness: PositiveLength | None = None
     side_clearance: PositiveLength | None = None
     top_clearance: PositiveLength | None = None
     reveal: PositiveLength | None = Field(
         None, description="gap beside and below an inset front; above it the seasons are added"
     )
-    front_joint: Literal["tongue", "rabbet"] | None = None
+    front_joint: Literal["tongue", "rabbet", "dovetail", "sliding"] | None = Field(
+        None, description="between front and sides: dovetail is half-blind, sliding a dovetail pushed in from below"
+    )
+    back_joint: Literal["dado", "rabbet", "dovetail"] | None = Field(
+        None, description="between back and sides: dovetail is through"
+    )
     entry: PositiveLength | None = Field(None, description="how far the sides enter the front")
+    tails: int | None = Field(None, ge=1, le=20, description="at each corner of the front; default from its height")
+    tail_slope: Ratio | None = Field(None, description="of the drawer's dovetails, 8 for 1:8; default 8, in softwood 6")
     groove_up: PositiveLength | None = Field(None, description="bottom groove over the box's lower edge")
+    drop: Length | None = Field(None, ge=0, description="back lower than the sides; 0 to 6 mm is usual")
+    edge: Literal["square", "chamfer", "round", "ovolo", "cove", "ogee", "bead"] | None = Field(
+        None, description="moulding round the front's face"
+    )
+    edge_size: PositiveLength | None = Field(None, description="of that moulding; default from the edge's thickness")
     knobs: int | None = Field(None, ge=0, le=4)
 
 
 class DrawersTable(DrawerTable):
     """[drawer]: choices for all drawers; tables below it, [drawer.KEY], are read into `each` by the reader."""
 
-    front: Literal["inset", "lipped"] = "inset"
+    front: Literal["inset", "lipped", "overlay"] = Field(
+        "inset", description="overlay: before the case, screwed to the box's own front in slots"
+    )
     lip: PositiveLength = 8.0
     lip_thickness: PositiveLength = 8.0
     reveal: PositiveLength = 1.0
-    front_joint: Literal["tongue", "rabbet"] = "tongue"
+    front_joint: Literal["tongue", "rabbet", "dovetail", "sliding"] = Field(
+        "tongue", description="between front and sides: dovetail is half-blind, sliding a dovetail pushed in from below"
+    )
+    back_joint: Literal["dado", "rabbet", "dovetail"] = Field(
+        "dado", description="between back and sides: dovetail is through"
+    )
     entry: PositiveLength = 8.0
     groove_up: PositiveLength = 10.0
+    drop: Length = Field(3.0, ge=0, description="back lower than the sides; 0 to 6 mm is usual")
+    edge: Literal["square", "chamfer", "round", "ovolo", "cove", "ogee", "bead"] = Field(
+        "square", description="moulding round the front's face"
+    )
     each: dict[str, DrawerTable] = Field(default_factory=dict)
 
 
@@ -247,26 +291,27 @@ class WritingTable(Table):
     step: PositiveLength | None = Field(
         None, description="of the rear board's upper face over the front one's; default half its thickness"
     )
-    edge: Literal["square", "chamfer", "round", "cove"] = Field("round", description="moulding on the step's upper edge")
+    edge: Literal["square", "chamfer", "round", "cove"] = Field("round", description="moulding on the step's edge")
     edge_size: PositiveLength | None = Field(None, description="of that moulding; default 0.4 of the step")
 
 
 class BayTable(Table):
     """[compartments.KEY]: one bay, counted from the left; what it leaves out is as for all bays."""
 
+    width: PositiveLength | None = Field(None, description="clear; bays without a width share what is left")
     shelves: tuple[PositiveLength, ...] | None = Field(
         None, description="clear heights under each of its shelves, from the lowest up"
     )
-    drawers: int | None = Field(None, ge=0, le=6, description="how many of the spaces, from the lowest up, have a drawer")
+    drawers: int | None = Field(None, ge=0, le=6, description="how many spaces, from the lowest up, have a drawer")
     bracket: Literal["none", "arch", "scallop", "own"] | None = Field(None, description="at the head of the bay")
 
 
 class CompartmentsTable(BayTable):
     """[compartments]: partitions, small shelves and drawers, brackets and a back, behind a slant or in an opening."""
 
-    bays: int | None = Field(None, ge=1, le=16, description="number of bays, keyed 1, 2, ...; else the opening's columns")
+    bays: int | None = Field(None, ge=1, le=16, description="how many, keyed 1, 2, ...; else the opening's columns")
     shelves: tuple[PositiveLength, ...] = ()
-    drawers: int = Field(0, ge=0, le=6, description="how many of the spaces, from the lowest up, have a drawer")
+    drawers: int = Field(0, ge=0, le=6, description="how many spaces, from the lowest up, have a drawer")
     bracket: Literal["none", "arch", "scallop", "own"] = "arch"
     front: PositiveLength | None = Field(
         None, description="how far behind the front plane their plumb front stands; default clear of the closed lid"
@@ -277,7 +322,7 @@ class CompartmentsTable(BayTable):
     groove: PositiveLength | None = Field(None, description="depth of the partitions' grooves; default 4 mm, 3/16 in")
     stop: PositiveLength = Field(6.0, description="how far behind the front the partitions' grooves stop")
     point: PositiveLength | None = Field(
-        None, description="depth of the V joints' points; default half the shelf's thickness, where the partition allows"
+        None, description="of the V joints' points; default half the shelf's thickness, where the partition allows"
     )
     reveal: PositiveLength = Field(0.8, description="gap beside and below small drawers; the seasons are added above")
     bracket_height: PositiveLength = Field(40.0, description="of the brackets at their ends")

@@ -109,12 +109,33 @@ class LidTable(Table):
     bevel: PositiveLength | None = Field(
         None, description="bevel kept on the top's edge; follows from lip and reveal where the lid has them"
     )
-    ends: Literal["none", "square"] = Field("none", description="breadboard caps at the panel's ends")
+    ends: Literal["none", "square", "mitred", "mitred-both"] = Field(
+        "none", description="breadboard caps at the panel's ends: square, or mitred at the free edge"
+    )
+    glue: Literal["hinge", "middle"] = Field(
+        "hinge", description="where square caps are glued to the panel; mitred ones are at their mitre"
+    )
     cap: PositiveLength = Field(60.0, description="width of a cap")
     tongue: PositiveLength | None = Field(None, description="length of the tongue in a cap; default half its width")
+    tongue_below: PositiveLength | None = Field(
+        None, description="from the writing face to the tongue, a third of the thickness; default in the middle"
+    )
     groove_room: Length = Field(1.5, ge=0, description="how much deeper than the tongue a cap's groove is")
     pegs: int = Field(3, ge=2, le=7, description="pegs in each cap; the one at the hinge edge is fast, others slotted")
     peg: PositiveLength = Field(8.0, description="diameter of a peg")
+    rabbet_bevel: Length = Field(
+        0.0, ge=0, description="how far the core's three rabbeted edges lean in at the writing face"
+    )
+    edge: Literal["square", "chamfer", "round", "ovolo", "cove", "ogee", "reverse-ogee"] = Field(
+        "square", description="moulding on the show face's three free edges"
+    )
+    edge_size: PositiveLength | None = Field(None, description="of that moulding; default a third of the lip or lid")
+    lock: bool = Field(False, description="a lock let into the writing face, its bolt in the top's flat edge")
+    lock_width: PositiveLength = Field(50.0, description="of the lock's body, along the edge")
+    lock_height: PositiveLength = Field(32.0, description="of the lock's body, down from the core's edge")
+    lock_depth: PositiveLength = Field(10.0, description="of the lock's body, into the writing face")
+    keyhole: PositiveLength = Field(18.0, description="from the core's edge down to the middle of the keyhole")
+    bolt: PositiveLength = Field(8.0, description="how far the lock's bolt goes into the top")
     ledge: PositiveLength | None = Field(
         None, description="a lectern's ledge: how far it stands over the lid's outer face; default 12 mm"
     )
@@ -134,6 +155,12 @@ class SupportsTable(Table):
     reach: PositiveLength | None = Field(
         None, description="how far they pull out; default two thirds of the lid, a third kept inside"
     )
+    layers: int = Field(1, ge=1, le=8, description="layers of its stock that a bar is glued up from, side by side")
+    head: bool = Field(False, description="a solid front on each bar, of the stock of support.head")
+    divider: PositiveLength | None = Field(
+        None, description="depth of the dividers beside them; a guide stands behind each; default all the way back"
+    )
+    stop: bool = Field(False, description="a block on each bar that meets its divider's rear edge at full reach")
 
 
 class BaseTable(Table):
@@ -164,6 +191,11 @@ class FrameTable(Table):
     mortise: Literal["round", "square"] = Field(
         "round", description="round: tenons rounded to the mortises' ends; square: the mortises' corners are cleared"
     )
+    dust_panels: bool = Field(False, description="plywood panels in grooves of the frames, of the stock of frame.panel")
+    middle_over: PositiveLength | None = Field(
+        None, description="a drawer wider than this has a runner under its middle; default none"
+    )
+    stops: bool = Field(False, description="a block on the front rail behind each drawer's front, so that it stops")
 
 
 class DrawerTable(Table):
@@ -246,8 +278,17 @@ class PinsTable(Table):
 
 
 class FaceTable(Table):
-    """[face]: a face frame before the case's front edges; the depth of the case is over the frame."""
+    """[face]: a face frame before the case's front edges, or a desk's thick rails; the case's depth is over it."""
 
+    kind: Literal["frame", "rails"] = Field(
+        "frame", description="frame: stiles and rails before an open case; rails: between a desk's drawers, with strips"
+    )
+    rail: PositiveLength = Field(30.0, description="height of the rails between drawers, over the opening below")
+    strip: Length | None = Field(
+        None, ge=0, description="width of the strips down the sides' front edges; default the side's thickness, 0: none"
+    )
+    guide: PositiveLength = Field(25.0, description="height of the guides beside drawers and supports")
+    kicker: PositiveLength = Field(40.0, description="width of the kickers over drawers")
     stile: PositiveLength = Field(45.0, description="width of the two stiles")
     upper: PositiveLength = Field(50.0, description="width of the upper rail")
     lower: PositiveLength = Field(40.0, description="width of the lower rail")
@@ -347,6 +388,9 @@ class StockTable(Table):
     density: float | None = Field(None, gt=0, description="kg/m³ at 12 % moisture, if weighed")
     stiffness: float | None = Field(None, gt=0, description="modulus of elasticity along the grain, GPa, if stated")
     measured: bool = True
+    widths: tuple[PositiveLength, ...] | None = Field(
+        None, description="dressed widths of the boards at hand; a wider panel is glued up from them"
+    )
     waste: Percent | None = Field(None, description="allowance when buying, percent; default 15")
     waste_reason: str = ""
     sheet: str = Field(

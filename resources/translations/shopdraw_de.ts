@@ -72,6 +72,10 @@
         <source>Choose a board to see it alone, with its cuts and joints.</source>
         <translation>Wählen Sie ein Brett, um es allein mit seinen Ausarbeitungen und Verbindungen zu sehen.</translation>
     </message>
+    <message>
+        <source>Cuts and joints of the chosen board</source>
+        <translation>Ausarbeitungen und Verbindungen des gewählten Bretts</translation>
+    </message>
 </context>
 <context>
     <name>Canvas</name>
@@ -137,6 +141,34 @@
     <message>
         <source>through</source>
         <translation>durchgehend</translation>
+    </message>
+    <message>
+        <source>clean-sides</source>
+        <translation>halbverdeckt, Seiten glatt</translation>
+    </message>
+    <message>
+        <source>clean-top</source>
+        <translation>halbverdeckt, Deckplatte glatt</translation>
+    </message>
+    <message>
+        <source>chamfer</source>
+        <translation>Fase</translation>
+    </message>
+    <message>
+        <source>ovolo</source>
+        <translation>Viertelstab</translation>
+    </message>
+    <message>
+        <source>cove</source>
+        <translation>Hohlkehle</translation>
+    </message>
+    <message>
+        <source>ogee</source>
+        <translation>Karnies</translation>
+    </message>
+    <message>
+        <source>reverse-ogee</source>
+        <translation>verkehrter Karnies</translation>
     </message>
     <message>
         <source>on</source>
@@ -251,6 +283,10 @@
         <translation>überfälzt</translation>
     </message>
     <message>
+        <source>overlay</source>
+        <translation>aufgeschlagen</translation>
+    </message>
+    <message>
         <source>tongue</source>
         <translation>Feder</translation>
     </message>
@@ -273,6 +309,30 @@
     <message>
         <source>round</source>
         <translation>rund</translation>
+    </message>
+    <message>
+        <source>sliding</source>
+        <translation>Gratzinkung</translation>
+    </message>
+    <message>
+        <source>dado</source>
+        <translation>Quernut</translation>
+    </message>
+    <message>
+        <source>bead</source>
+        <translation>Rundstab</translation>
+    </message>
+    <message>
+        <source>arch</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <source>scallop</source>
+        <translation>Muschelbogen</translation>
+    </message>
+    <message>
+        <source>own</source>
+        <translation>eigene Form</translation>
     </message>
     <message>
         <source>wall</source>
@@ -716,6 +776,10 @@
         <translation>Das Schreiben abbrechen</translation>
     </message>
     <message>
+        <source>Give up the export; what was in the folder stays as it was</source>
+        <translation>Das Schreiben abbrechen; was im Ordner lag, bleibt wie zuvor</translation>
+    </message>
+    <message>
         <source>Write the package to this folder</source>
         <translation>Die Mappe in diesen Ordner schreiben</translation>
     </message>
@@ -826,12 +890,20 @@
         <translation>Dieses Maß setzen</translation>
     </message>
     <message>
+        <source>Set this size (Enter)</source>
+        <translation>Dieses Maß setzen (Eingabe)</translation>
+    </message>
+    <message>
         <source>Also a sum, or a part of another size: 1/2 of depth</source>
         <translation>Auch eine Summe oder ein Teil eines anderen Maßes: 1/2 von Tiefe</translation>
     </message>
     <message>
         <source>Go to {name}</source>
         <translation>Zu {name}</translation>
+    </message>
+    <message>
+        <source>Show the input that this size follows from</source>
+        <translation>Die Eingabe zeigen, aus der dieses Maß folgt</translation>
     </message>
     <message>
         <source>“{input}” ({table})</source>
@@ -911,6 +983,26 @@
     <message>
         <source>8 for 1:8; default 8, in softwood 6</source>
         <translation>8 für 1:8; Vorgabe 8, in Nadelholz 6</translation>
+    </message>
+    <message>
+        <source>from tail to tail of a fixed template; the half pins then take what is left</source>
+        <translation>von Schwalbe zu Schwalbe einer festen Schablone; die halben Zinken nehmen dann den Rest</translation>
+    </message>
+    <message>
+        <source>half-blind ones show nothing on the sides, or nothing on the top</source>
+        <translation>halbverdeckte zeigen an den Seiten nichts oder an der Deckplatte nichts</translation>
+    </message>
+    <message>
+        <source>wood left before half-blind dovetails; default a quarter of that board, at least 4 mm</source>
+        <translation>Holz, das vor halbverdeckten Zinken stehen bleibt; Vorgabe: ein Viertel dieses Bretts, mindestens 4 mm</translation>
+    </message>
+    <message>
+        <source>moulding on an overhanging top&apos;s upper edges, in front and at both ends</source>
+        <translation>Profil an den Oberkanten einer überstehenden Deckplatte, vorn und an beiden Enden</translation>
+    </message>
+    <message>
+        <source>of that moulding; default 0.4 of the top</source>
+        <translation>dieses Profils; Vorgabe 0,4 der Deckplatte</translation>
     </message>
     <message>
         <source>exactly one of `angle` and `top_depth`; writing surface and lid.</source>
@@ -1005,12 +1097,60 @@
         <translation>gilt für alle Schubkästen; darunter steht, was für einzelne gilt.</translation>
     </message>
     <message>
+        <source>overlay: before the case, screwed to the box&apos;s own front in slots</source>
+        <translation>aufgeschlagen: vor dem Korpus, in Langlöchern an die eigene Front des Kastens geschraubt</translation>
+    </message>
+    <message>
+        <source>0: no lip on the left edge</source>
+        <translation>0: kein Überschlag an der linken Kante</translation>
+    </message>
+    <message>
+        <source>0: no lip on the right edge</source>
+        <translation>0: kein Überschlag an der rechten Kante</translation>
+    </message>
+    <message>
+        <source>0: no lip on the upper edge</source>
+        <translation>0: kein Überschlag an der Oberkante</translation>
+    </message>
+    <message>
+        <source>0: no lip on the lower edge</source>
+        <translation>0: kein Überschlag an der Unterkante</translation>
+    </message>
+    <message>
+        <source>between front and sides: dovetail is half-blind, sliding a dovetail pushed in from below</source>
+        <translation>zwischen Vorderstück und Seiten: Zinken sind halbverdeckt, eine Gratzinkung wird von unten eingeschoben</translation>
+    </message>
+    <message>
+        <source>between back and sides: dovetail is through</source>
+        <translation>zwischen Hinterstück und Seiten: Zinken sind offen</translation>
+    </message>
+    <message>
+        <source>at each corner of the front; default from its height</source>
+        <translation>an jeder Ecke des Vorderstücks; Vorgabe aus seiner Höhe</translation>
+    </message>
+    <message>
+        <source>of the drawer&apos;s dovetails, 8 for 1:8; default 8, in softwood 6</source>
+        <translation>der Zinken am Schubkasten, 8 für 1:8; Vorgabe 8, in Nadelholz 6</translation>
+    </message>
+    <message>
+        <source>back lower than the sides; 0 to 6 mm is usual</source>
+        <translation>Hinterstück niedriger als die Seiten; üblich sind 0 bis 6 mm</translation>
+    </message>
+    <message>
+        <source>moulding round the front&apos;s face</source>
+        <translation>Profil rund um die Ansicht des Vorderstücks</translation>
+    </message>
+    <message>
+        <source>of that moulding; default from the edge&apos;s thickness</source>
+        <translation>dieses Profils; Vorgabe aus der Dicke der Kante</translation>
+    </message>
+    <message>
         <source>[drawer] for all, [drawer.KEY] for one of them.</source>
         <translation>für alle Schubkästen oder für einen von ihnen.</translation>
     </message>
     <message>
-        <source>overlap on each side, above and below</source>
-        <translation>Überschlag an jeder Seite, oben und unten</translation>
+        <source>overlap of a lipped or overlay front, on each edge that has no other</source>
+        <translation>Überschlag eines überfälzten oder aufgeschlagenen Vorderstücks, an jeder Kante ohne eigene Angabe</translation>
     </message>
     <message>
         <source>gap beside and below an inset front; above it the seasons are added</source>
@@ -1209,6 +1349,110 @@
         <translation>Länge der Zapfen an den Querfriesen</translation>
     </message>
     <message>
+        <source>a slant-desk&apos;s writing shelf, one board, or a rear one that laps over the front one.</source>
+        <translation>die Schreibplatte eines Schreibschranks: ein Brett, oder ein hinteres, das über das vordere greift.</translation>
+    </message>
+    <message>
+        <source>2: a rear board lapping over the front one, which carries the hinges</source>
+        <translation>2: ein hinteres Brett, das über das vordere greift; das vordere trägt die Bänder</translation>
+    </message>
+    <message>
+        <source>of the front board, from its front edge; default so that the step lies before compartments</source>
+        <translation>des vorderen Bretts, von seiner Vorderkante; Vorgabe so, dass die Stufe vor der Inneneinteilung liegt</translation>
+    </message>
+    <message>
+        <source>how far the rear board lies over the front one; default from the seasons, at least 12 mm</source>
+        <translation>wie weit das hintere Brett auf dem vorderen liegt; Vorgabe aus den Jahreszeiten, mindestens 12 mm</translation>
+    </message>
+    <message>
+        <source>of the rear board&apos;s upper face over the front one&apos;s; default half its thickness</source>
+        <translation>der Oberseite des hinteren Bretts über der des vorderen; Vorgabe: halbe Dicke</translation>
+    </message>
+    <message>
+        <source>moulding on the step&apos;s edge</source>
+        <translation>Profil an der Kante der Stufe</translation>
+    </message>
+    <message>
+        <source>of that moulding; default 0.4 of the step</source>
+        <translation>dieses Profils; Vorgabe 0,4 der Stufe</translation>
+    </message>
+    <message>
+        <source>partitions, small shelves and drawers, brackets and a back, behind a slant or in an opening.</source>
+        <translation>Zwischenwände, kleine Böden und Kästchen, Bögen und eine Rückwand, hinter einer Schräge oder in einem Fach.</translation>
+    </message>
+    <message>
+        <source>clear; bays without a width share what is left</source>
+        <translation>licht; Felder ohne Breite teilen sich den Rest</translation>
+    </message>
+    <message>
+        <source>how many spaces, from the lowest up, have a drawer</source>
+        <translation>wie viele Fächer, vom untersten an, ein Kästchen haben</translation>
+    </message>
+    <message>
+        <source>how many, keyed 1, 2, ...; else the opening&apos;s columns</source>
+        <translation>wie viele, mit den Schlüsseln 1, 2, …; sonst die Spalten des Fachs</translation>
+    </message>
+    <message>
+        <source>how far behind the front plane their plumb front stands; default clear of the closed lid</source>
+        <translation>wie weit ihre lotrechte Front hinter der Vorderebene steht; Vorgabe: frei von der geschlossenen Klappe</translation>
+    </message>
+    <message>
+        <source>kept between them and the closed lid; common practice</source>
+        <translation>bleibt zwischen ihnen und der geschlossenen Klappe; üblich</translation>
+    </message>
+    <message>
+        <source>what stands proud of the lid&apos;s inner face: lock, leather, cup</source>
+        <translation>was über die Innenseite der Klappe vorsteht: Schloss, Leder, Griffmuschel</translation>
+    </message>
+    <message>
+        <source>how far a small drawer&apos;s knob stands out; it clears the lid, too</source>
+        <translation>wie weit der Knopf eines Kästchens vorsteht; auch er bleibt frei von der Klappe</translation>
+    </message>
+    <message>
+        <source>depth of the partitions&apos; grooves; default 4 mm, 3/16 in</source>
+        <translation>Tiefe der Nuten für die Zwischenwände; Vorgabe 4 mm, 3/16 in</translation>
+    </message>
+    <message>
+        <source>how far behind the front the partitions&apos; grooves stop</source>
+        <translation>wie weit hinter der Front die Nuten der Zwischenwände enden</translation>
+    </message>
+    <message>
+        <source>of the V joints&apos; points; default half the shelf&apos;s thickness, where the partition allows</source>
+        <translation>der Spitzen der V-Verbindungen; Vorgabe: halbe Bodendicke, wo die Zwischenwand es zulässt</translation>
+    </message>
+    <message>
+        <source>gap beside and below small drawers; the seasons are added above</source>
+        <translation>Fuge neben und unter Kästchen; darüber kommen die Jahreszeiten hinzu</translation>
+    </message>
+    <message>
+        <source>of the brackets at their ends</source>
+        <translation>der Bögen an ihren Enden</translation>
+    </message>
+    <message>
+        <source>of the brackets behind the partitions&apos; front edges</source>
+        <translation>der Bögen hinter den Vorderkanten der Zwischenwände</translation>
+    </message>
+    <message>
+        <source>own lower edge, from the end to the middle: across (0 to 1), up (0 to 1), bulge of what follows</source>
+        <translation>eigene Unterkante, vom Ende zur Mitte: quer (0 bis 1), hoch (0 bis 1), Wölbung des Folgenden</translation>
+    </message>
+    <message>
+        <source>a solid back in grooves; default behind a slant only</source>
+        <translation>eine massive Rückwand in Nuten; Vorgabe nur hinter einer Schräge</translation>
+    </message>
+    <message>
+        <source>one bay, counted from the left; what it leaves out is as for all bays.</source>
+        <translation>ein Feld, von links gezählt; was es auslässt, gilt wie für alle Felder.</translation>
+    </message>
+    <message>
+        <source>clear heights under each of its shelves, from the lowest up</source>
+        <translation>lichte Höhen unter jedem seiner Böden, vom untersten an</translation>
+    </message>
+    <message>
+        <source>at the head of the bay</source>
+        <translation>oben im Feld</translation>
+    </message>
+    <message>
         <source>moisture of the wood when built and in the driest and wettest season; or the air that causes it.</source>
         <translation>Holzfeuchte beim Bau, in der trockensten und in der feuchtesten Jahreszeit; oder die Luft, die sie bewirkt.</translation>
     </message>
@@ -1395,6 +1639,10 @@
     <message>
         <source>Read the text again</source>
         <translation>Den Text neu lesen</translation>
+    </message>
+    <message>
+        <source>Read the text as it stands here; undo brings back what was</source>
+        <translation>Den Text lesen, wie er hier steht; Rückgängig bringt zurück, was war</translation>
     </message>
     <message>
         <source>{name} can&apos;t be shown yet. Put right what is listed; nothing has been changed.</source>
@@ -1879,6 +2127,26 @@
         <translation>Schwalbenschräge</translation>
     </message>
     <message>
+        <source>Tail pitch</source>
+        <translation>Schwalbenabstand</translation>
+    </message>
+    <message>
+        <source>Dovetails</source>
+        <translation>Zinkung</translation>
+    </message>
+    <message>
+        <source>Dovetail lap</source>
+        <translation>Deckholz der Zinkung</translation>
+    </message>
+    <message>
+        <source>Top edge</source>
+        <translation>Kante der Deckplatte</translation>
+    </message>
+    <message>
+        <source>Top edge size</source>
+        <translation>Größe des Kantenprofils</translation>
+    </message>
+    <message>
         <source>Writing height</source>
         <translation>Schreibhöhe</translation>
     </message>
@@ -2007,6 +2275,22 @@
         <translation>Überschlag</translation>
     </message>
     <message>
+        <source>Lip left</source>
+        <translation>Überschlag links</translation>
+    </message>
+    <message>
+        <source>Lip right</source>
+        <translation>Überschlag rechts</translation>
+    </message>
+    <message>
+        <source>Lip top</source>
+        <translation>Überschlag oben</translation>
+    </message>
+    <message>
+        <source>Lip bottom</source>
+        <translation>Überschlag unten</translation>
+    </message>
+    <message>
         <source>Lip thickness</source>
         <translation>Dicke des Überschlags</translation>
     </message>
@@ -2027,12 +2311,28 @@
         <translation>Verbindung vorn</translation>
     </message>
     <message>
+        <source>Back joint</source>
+        <translation>Verbindung hinten</translation>
+    </message>
+    <message>
         <source>Entry</source>
         <translation>Eingriff</translation>
     </message>
     <message>
         <source>Groove up</source>
         <translation>Nut über Unterkante</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Absenkung</translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <translation>Kante</translation>
+    </message>
+    <message>
+        <source>Edge size</source>
+        <translation>Profilgröße</translation>
     </message>
     <message>
         <source>Knobs</source>
@@ -2173,6 +2473,62 @@
     <message>
         <source>Lower</source>
         <translation>Unten</translation>
+    </message>
+    <message>
+        <source>Front depth</source>
+        <translation>Vordere Tiefe</translation>
+    </message>
+    <message>
+        <source>Shelves</source>
+        <translation>Böden</translation>
+    </message>
+    <message>
+        <source>Drawers</source>
+        <translation>Schubkästen</translation>
+    </message>
+    <message>
+        <source>Bracket</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <source>Bays</source>
+        <translation>Felder</translation>
+    </message>
+    <message>
+        <source>Proud</source>
+        <translation>Vorstand</translation>
+    </message>
+    <message>
+        <source>Knob</source>
+        <translation>Knopf</translation>
+    </message>
+    <message>
+        <source>Groove</source>
+        <translation>Nut</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Absatz</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <source>Bracket height</source>
+        <translation>Bogenhöhe</translation>
+    </message>
+    <message>
+        <source>Bracket setback</source>
+        <translation>Bogenrücksprung</translation>
+    </message>
+    <message>
+        <source>Bracket path</source>
+        <translation>Bogenform</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Rückwand</translation>
     </message>
     <message>
         <source>Build</source>
@@ -2414,6 +2770,10 @@
         <translation>Alles schließen</translation>
     </message>
     <message>
+        <source>Shut the lid, push in every drawer and support</source>
+        <translation>Die Klappe schließen, alle Schubkästen und Stützen einschieben</translation>
+    </message>
+    <message>
         <source>These run into each other: {boards}</source>
         <translation>Diese stoßen aneinander: {boards}</translation>
     </message>
@@ -2649,6 +3009,10 @@
         <translation>Eine Möbeldatei öffnen</translation>
     </message>
     <message>
+        <source>Look for a piece file on this computer</source>
+        <translation>Eine Möbeldatei auf diesem Rechner suchen</translation>
+    </message>
+    <message>
         <source>Open lately</source>
         <translation>Zuletzt geöffnet</translation>
     </message>
@@ -2740,6 +3104,14 @@
         <translation>Blendrahmen</translation>
     </message>
     <message>
+        <source>Writing</source>
+        <translation>Schreibplatte</translation>
+    </message>
+    <message>
+        <source>Compartments</source>
+        <translation>Inneneinteilung</translation>
+    </message>
+    <message>
         <source>Climate</source>
         <translation>Klima</translation>
     </message>
@@ -2817,6 +3189,14 @@
     <message>
         <source>Fade</source>
         <translation>Verblassen</translation>
+    </message>
+    <message>
+        <source>Keep the photo and its four points in the piece file</source>
+        <translation>Das Foto und seine vier Punkte in der Möbeldatei behalten</translation>
+    </message>
+    <message>
+        <source>Take the points away and click them anew</source>
+        <translation>Die Punkte wegnehmen und neu anklicken</translation>
     </message>
     <message>
         <source>Click a point whose size you know, {corner}.</source>

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from enum import Enum
 
-from PySide6.QtWidgets import QFileDialog, QInputDialog, QLineEdit, QMessageBox, QWidget
+from PySide6.QtWidgets import QAbstractButton, QFileDialog, QInputDialog, QLineEdit, QMessageBox, QWidget
 
 from shopdraw.editor.tongue import translate
 
@@ -76,12 +76,13 @@ def ask(parent: QWidget | None, question: Question) -> str:
             return _choose(parent, question)
 
 
-def _choose(parent: QWidget | None, question: Question) -> str:
+def question_box(parent: QWidget | None, question: Question) -> tuple[QMessageBox, dict[QAbstractButton, str]]:
+    """The box of a question with choices, and which button means which key."""
     box = QMessageBox(parent)
     box.setWindowTitle(question.title)
     box.setText(question.words)
     choices = question.choices or (("", translate("Ask", "Close")),)
-    buttons = {}
+    buttons: dict[QAbstractButton, str] = {}
     for number, (key, words) in enumerate(choices):
         button = box.addButton(
             words, QMessageBox.ButtonRole.AcceptRole if number == 0 else QMessageBox.ButtonRole.RejectRole
@@ -89,5 +90,10 @@ def _choose(parent: QWidget | None, question: Question) -> str:
         buttons[button] = key
         if number == 0:
             box.setDefaultButton(button)
+    return box, buttons
+
+
+def _choose(parent: QWidget | None, question: Question) -> str:
+    box, buttons = question_box(parent, question)
     box.exec()
     return next((key for button, key in buttons.items() if button is box.clickedButton()), "")

@@ -49,6 +49,7 @@ class Doing(QObject):
         self._bar.setMaximumWidth(window.fontMetrics().averageCharWidth() * 30)
         self.give_up = QPushButton(self.tr("Give up"), window)
         self.give_up.setAccessibleName(self.tr("Give up the export"))
+        self.give_up.setToolTip(self.tr("Give up the export; what was in the folder stays as it was"))
         for widget in (self._stage, self._bar, self.give_up):
             window.statusBar().addPermanentWidget(widget)
             widget.hide()

@@ -40,6 +40,7 @@ class Entry(QFrame):
         self._unit = QLabel(self)
         self.set_it = QPushButton(self.tr("Set"), self)
         self.set_it.setAccessibleName(self.tr("Set this size"))
+        self.set_it.setToolTip(self.tr("Set this size (Enter)"))
         self._hint = QLabel(self)
         self._hint.setWordWrap(True)
         self._drivers = QVBoxLayout()
@@ -149,6 +150,7 @@ class Entry(QFrame):
         for address in figure.drives:
             button = QPushButton(self.tr("Go to {name}").format(name=address_words(address)), self)
             button.setAccessibleName(button.text())
+            button.setToolTip(self.tr("Show the input that this size follows from"))
             button.clicked.connect(lambda _checked=False, address=address: self.led.emit(address))
             self._drivers.addWidget(button)
 

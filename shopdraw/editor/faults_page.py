@@ -41,6 +41,7 @@ class FaultsPage(QWidget):
         self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         self.again = QPushButton(self.tr("Read it again"), self)
         self.again.setAccessibleName(self.tr("Read the text again"))
+        self.again.setToolTip(self.tr("Read the text as it stands here; undo brings back what was"))
         parts = QSplitter(Qt.Orientation.Vertical, self)
         parts.addWidget(self.faults)
         parts.addWidget(self.text)

@@ -53,6 +53,7 @@ class FindingsPanel(QWidget):
         top.addWidget(self.heading)
         for button in (self.set_it, self.lead, self.accept):
             top.addWidget(button)
+            button.setToolTip(button.accessibleName())
             button.hide()
         whole = QVBoxLayout(self)
         whole.setContentsMargins(8, 4, 8, 6)

@@ -69,6 +69,7 @@ class FormPanel(QWidget):
         self.search.textChanged.connect(self._filter)
         self.add = QPushButton(self.tr("Add"), self)
         self.add.setAccessibleName(self.tr("Add a stock, a note or another keyed table"))
+        self.add.setToolTip(self.add.accessibleName())
         menu = QMenu(self.add)
         for name in keyed_tables():
             menu.addAction(table_words(name)).triggered.connect(partial(self._wish_more, name))
@@ -183,7 +184,7 @@ class FormPanel(QWidget):
         whole = QWidget(self)
         header = QToolButton(whole)
         header.setText(group.title)
-        header.setToolTip(group.about)
+        header.setToolTip(group.about or group.title)
         header.setAccessibleName(group.title)
         header.setAccessibleDescription(group.about)
         header.setCheckable(True)

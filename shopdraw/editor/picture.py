@@ -203,6 +203,7 @@ class PictureWindow(QWidget):
         self.shaded.toggled.connect(self._shade)
         self.shut = QPushButton(self.tr("Shut everything"), self)
         self.shut.setAccessibleName(self.tr("Shut everything"))
+        self.shut.setToolTip(self.tr("Shut the lid, push in every drawer and support"))
         self.shut.clicked.connect(self._shut_all)
         self.note = QLabel(self)
         self.note.setWordWrap(True)

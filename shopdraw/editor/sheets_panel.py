@@ -31,6 +31,7 @@ class SheetsPanel(QWidget):
         self.pages.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.large = QPushButton(self.tr("Large"), self)
         self.large.setAccessibleName(self.tr("Show this sheet in a window of its own"))
+        self.large.setToolTip(self.large.accessibleName())
         self.view = SheetView(self)
         self.note = QLabel(self.tr("The sheets are being drawn…"), self)
         self.note.setWordWrap(True)

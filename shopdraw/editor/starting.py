@@ -95,6 +95,7 @@ class StartPage(QWidget):
         self.pieces.setColumnStretch(COLUMNS, 1)
         self.open = QPushButton(self.tr("Open a piece file"), self)
         self.open.setAccessibleName(self.tr("Open a piece file"))
+        self.open.setToolTip(self.tr("Look for a piece file on this computer"))
         self.open.clicked.connect(self.open_wished)
         self.lately = QLabel(self.tr("Open lately"), self)
         self.recent = QListWidget(self)
@@ -147,7 +148,9 @@ class StartPage(QWidget):
         button.setText(f"{piece.title}\n{piece.size}")
         button.setIcon(picture_of(piece.faces, self._colours, self.devicePixelRatioF()))
         button.setIconSize(_PICTURE)
-        button.setAccessibleName(self.tr("Begin with {title}, {size}").format(title=piece.title, size=piece.size))
+        words = self.tr("Begin with {title}, {size}").format(title=piece.title, size=piece.size)
+        button.setAccessibleName(words)
+        button.setToolTip(words)
         button.clicked.connect(lambda: self.begun.emit(piece.name))
         self.buttons[piece.name] = button
         return button

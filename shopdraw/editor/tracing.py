@@ -218,6 +218,8 @@ class TraceWindow(QWidget):
             (self.again, self.again.text()),
         ):
             widget.setAccessibleName(name)
+        self.done.setToolTip(self.tr("Keep the photo and its four points in the piece file"))
+        self.again.setToolTip(self.tr("Take the points away and click them anew"))
         side = QVBoxLayout()
         side.addWidget(self.next)
         side.addWidget(self.again)

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from shopdraw.cli.beside import Beside, has_cores, may_split
 from shopdraw.cli.refused import refused
 from shopdraw.cli.work import Work
+from shopdraw.drawing.sheet import SheetSet
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import cut_list
 from shopdraw.sheet.part_sheet import NoRoomForPart
@@ -19,7 +21,7 @@ from shopdraw.write.pdf import write_pdf
 from shopdraw.write.png import write_png
 from shopdraw.write.svg import write_svg
 
-VERSIONS = (("R2010", ""), ("R12", "-r12"))
+NEWER, OLDER = ("R2010", ""), ("R12", "-r12")
 """A newer version and the old one that every control reads, with what their files' names end in."""
 PARTS = "part."
 """Cells of part sheets: these aren't written as pictures."""
@@ -50,15 +52,30 @@ def write_drawing(work: Work, folder: Path) -> tuple[Finding, ...]:
         Refused: as for the sheets.
     """
     made = set_of(work)
+    if has_cores() and may_split(wholly=False):
+        with Beside(_write_small, made.sheets, work, folder, split=True) as second:
+            _write_dxf(made.sheets, work, folder, NEWER)
+            second.outcome()
+    else:
+        _write_dxf(made.sheets, work, folder, NEWER)
+        _write_small(None, made.sheets, work, folder)
+    return made.findings
+
+
+def _write_dxf(sheets: SheetSet, work: Work, folder: Path, version: tuple[str, str]) -> None:
     unit = "in" if work.piece.design.piece.units == "inch" else "mm"
-    for version, ending in VERSIONS:
-        write_dxf(made.sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, version)
-    for view in pictures(made.sheets):
+    name, ending = version
+    write_dxf(sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, name)
+
+
+def _write_small(_hear: object, sheets: SheetSet, work: Work, folder: Path) -> None:
+    """What a second process writes while the first one writes the newer DXF."""
+    _write_dxf(sheets, work, folder, OLDER)
+    for view in pictures(sheets):
         if not view.key.startswith(PARTS):
             name = f"{work.stem}-{view.key.replace('.', '-')}"
-            write_svg(view, made.sheets.style, folder / f"{name}.svg")
-            write_png(view, made.sheets.style, folder / f"{name}.png")
-    return made.findings
+            write_svg(view, sheets.style, folder / f"{name}.svg")
+            write_png(view, sheets.style, folder / f"{name}.png")
 
 
 def set_of(work: Work) -> Set:

@@ -6,20 +6,20 @@ findings of its layout ("no room for ..."); these stand in the manifest.
 
 from __future__ import annotations
 
-import multiprocessing
-import os
 import pickle
 import sys
-from collections.abc import Callable, Mapping, Sequence
-from contextlib import nullcontext
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
+from shopdraw.cli.beside import Beside, has_cores, may_split
 from shopdraw.cli.check import finding_line
 from shopdraw.cli.package import write_package
 from shopdraw.cli.progress import Progress
 from shopdraw.cli.refused import refused
-from shopdraw.cli.work import Work, work_on
+from shopdraw.cli.work import Work, built, checked
 from shopdraw.wood.finding import Finding
 from shopdraw.write.facts import finding_facts
 
@@ -62,20 +62,48 @@ PRODUCERS: Mapping[str, Producer] = {
 }
 """What writes each part; a producer imports its writers when it runs, so that one part doesn't wait for another's."""
 _WORK = "work.pickle"
-ASIDE = ("templates", "cnc", "lists")
-"""Parts that a second process writes while this one makes the sheets, where there are two cores and sheets to make."""
+ASIDE = ("templates", "lists", "cnc")
+"""Parts that a second process writes meanwhile, in its order, where there are two cores and sheets to make."""
+_JUDGED = ("cnc",)
+"""Parts that tell the findings of the checks, and so wait for these."""
+
+Found = Mapping[str, Sequence[Finding]]
+"""The findings of each part's layout."""
 
 
 def _aside(kinds: Sequence[str]) -> tuple[str, ...]:
     """The parts that a second process writes: none where there is one core, or nothing else to do meanwhile."""
-    parts = tuple(kind for kind in kinds if kind in ASIDE)
-    return parts if len(parts) < len(kinds) and (os.cpu_count() or 1) > 1 else ()
+    parts = tuple(kind for kind in ASIDE if kind in kinds)
+    return parts if len(parts) < len(kinds) and has_cores() else ()
 
 
-def _written(kind: str, place: Path) -> Sequence[Finding]:
-    """One part, written by the second process; the piece lies beside the package's new files."""
-    work: Work = pickle.loads((place.parent / _WORK).read_bytes())
-    return PRODUCERS[kind](work, place / kind)
+def _written(hear: Callable[[], Sequence[Finding]], kinds: Sequence[str], place: Path, work: Work | None) -> Found:
+    """Parts written by the second process, which hears of the findings when they are known.
+
+    Args:
+        hear: waits for the findings.
+        kinds: the parts.
+        place: the package's new files.
+        work: the piece; None where it lies beside the new files.
+    """
+    here: Work = work if work is not None else pickle.loads((place.parent / _WORK).read_bytes())
+    found = {kind: PRODUCERS[kind](here, place / kind) for kind in kinds if kind not in _JUDGED}
+    here = replace(here, findings=tuple(hear()))
+    return found | {kind: PRODUCERS[kind](here, place / kind) for kind in kinds if kind in _JUDGED}
+
+
+@contextmanager
+def _second(work: Work, kinds: Sequence[str], place: Path) -> Iterator[Beside | None]:
+    """The second process, begun; None where it has nothing to write."""
+    if not kinds:
+        yield None
+        return
+    split = may_split(wholly=True)
+    if not split:
+        # By a file, not through the pipe: a pipe that nobody reads yet would hold up giving up.
+        (place.parent / _WORK).write_bytes(pickle.dumps(work))
+    with Beside(_written, kinds, place, work if split else None, split=split) as second:
+        yield second
 
 
 def export(
@@ -96,36 +124,36 @@ def export(
     Raises:
         Refused: the piece can't be read or built, or the folder can't be written; the folder is then as it was.
     """
-    work = work_on(file, shop)
+    work = built(file, shop)
     for kind in kinds:
         if kind not in producers:
             raise refused(f"--only: {kind} isn't there yet; expected one of {', '.join(producers)}")
     progress = Progress(len(kinds), sys.stderr)
-
     aside = _aside(kinds) if producers is PRODUCERS else ()
+    must_fix: list[Finding] = []
 
     def fill(place: Path) -> Mapping[str, Any]:
         for kind in kinds:
             (place / kind).mkdir()
         found: dict[str, Sequence[Finding]] = {}
-        if aside:
-            # By a file, not through the pool's pipe: a pipe that nobody reads yet would hold up giving up.
-            (place.parent / _WORK).write_bytes(pickle.dumps(work))
-        # Left early (a person gave up, a part can't be written), the pool ends its process at once.
-        with multiprocessing.get_context("spawn").Pool(1) if aside else nullcontext() as second:
-            waiting = {kind: second.apply_async(_written, (kind, place)) for kind in aside} if second else {}
+        with _second(work, aside, place) as second:
+            judged = checked(work)
+            must_fix.extend(judged.must_fix)
+            if second is not None:
+                second.tell(judged.findings)
             for kind in kinds:
                 progress.begins(kind)
-                if kind not in waiting:
-                    found[kind] = producers[kind](work, place / kind)
+                if kind not in aside:
+                    found[kind] = producers[kind](judged, place / kind)
                     progress.ends()
-            for kind, part in waiting.items():
-                found[kind] = part.get()
-                progress.ends()
+            if second is not None:
+                found |= second.outcome()
+                for _ in aside:
+                    progress.ends()
         layout = [finding for kind in kinds for finding in found[kind]]
         return {
             "piece": work.piece.design.piece.title,
-            "must_fix": [finding_facts(finding) for finding in work.must_fix],
+            "must_fix": [finding_facts(finding) for finding in must_fix],
             "findings": [finding_facts(finding) for finding in layout],
         }
 
@@ -133,7 +161,7 @@ def export(
         written = write_package(Path(folder), kinds, fill)
     finally:
         progress.wiped()
-    for finding in work.must_fix:
+    for finding in must_fix:
         sys.stderr.write(finding_line(finding) + "\n")
     sys.stdout.write(f"{len(written)} files in {folder}\n")
     return 0

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from shopdraw.build import CannotBuild, build
@@ -54,6 +54,14 @@ def work_on(file: str, shop_file: str | None = None) -> Work:
     Raises:
         Refused: a file can't be read or what it asks for can't be built, one line for each fault.
     """
+    return checked(built(file, shop_file))
+
+
+def built(file: str, shop_file: str | None = None) -> Work:
+    """Reads and builds the piece in a file, and leaves it unchecked: the work has no findings yet.
+
+    Args, Raises: as for `work_on`.
+    """
     piece = read(file)
     try:
         shop = shop_for(piece.path, piece.design, shop_file)
@@ -63,9 +71,15 @@ def work_on(file: str, shop_file: str | None = None) -> Work:
         assembly = build(piece.design)
     except CannotBuild as error:
         raise Refused(PieceError(file, with_lines(error.faults, piece.text)).lines()) from error
-    told = tuple(unknown_key(caution) for caution in (*piece.cautions, *shop.cautions))
-    cutters = router_findings(assembly, piece.design, cutters_of(shop.shop))
-    return Work(piece, assembly, (*findings(piece.design, assembly, cutters), *told), shop)
+    return Work(piece, assembly, (), shop)
+
+
+def checked(work: Work) -> Work:
+    """The same work with what is wrong with it."""
+    design, shop = work.piece.design, work.shop
+    told = tuple(unknown_key(caution) for caution in (*work.piece.cautions, *shop.cautions))
+    cutters = router_findings(work.assembly, design, cutters_of(shop.shop))
+    return replace(work, findings=(*findings(design, work.assembly, cutters), *told))
 
 
 def read(file: str) -> Piece:

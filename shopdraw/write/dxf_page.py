@@ -17,6 +17,7 @@ from shopdraw.drawing.letters import FALLBACK, LETTERING, one_font, one_font_wid
 from shopdraw.drawing.line_style import line_style
 from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point, flattened
+from shopdraw.write.dxf_run import R12_NUMBER, add_line, add_solid, add_text
 from shopdraw.write.hatch import hatch_lines
 
 INCH_MM = 25.4
@@ -132,7 +133,7 @@ class Pens:
             if line_type != self._line_type(own, self.group, self.enlarged):
                 known["linetype"] = line_type
             width_mm = width or line_style(meaning, page.group).width_mm
-            if self.file.dxfversion > "AC1009" and width_mm != line_style(own, self.group).width_mm:
+            if self.file.dxfversion > R12_NUMBER and width_mm != line_style(own, self.group).width_mm:
                 known["lineweight"] = _line_weight(width_mm)
             self._attributes[key] = known
         return known
@@ -156,17 +157,16 @@ def add_marks(layout: BaseLayout, marks: tuple[Mark, ...], page: Page, pens: Pen
     for mark in marks:
         match mark:
             case Line():
-                attributes = dict(pens.attributes(mark.meaning, page, mark.width))
-                attributes["start"], attributes["end"] = page.point(mark.start), page.point(mark.end)
-                if attributes["start"] != attributes["end"]:
-                    layout.new_entity("LINE", attributes)
+                start, end = page.point(mark.start), page.point(mark.end)
+                if start != end:
+                    add_line(layout, start, end, pens.attributes(mark.meaning, page, mark.width))
             case Text():
                 _add_text(layout, mark, page, pens)
             case ArcMark():
                 _add_arc(layout, mark, page, pens)
             case Arrow():
                 tip, left, right = (page.point(p) for p in arrow_corners(mark, page.scale))
-                layout.add_solid([tip, left, right, right], dict(pens.attributes(mark.meaning, page)))
+                add_solid(layout, (tip, left, right, right), pens.attributes(mark.meaning, page))
             case Dot():
                 _add_dot(layout, mark, page, pens)
             case Area():
@@ -191,24 +191,25 @@ def _add_text(layout: BaseLayout, text: Text, page: Page, pens: Pens) -> None:
     words = printable(text.words)
     if not words.strip():
         return
-    old = pens.file.dxfversion == "AC1009"
+    old = pens.file.dxfversion == R12_NUMBER
     attributes = dict(pens.attributes(text.meaning, page))
     attributes.pop("linetype", None)
     if old:
         words = old_words(words)
     style, _ = STYLE_OF[one_font(words)]
-    attributes |= {"style": style, "height": page.size(text.height), "insert": page.point(text.at)}
-    attributes["text"] = clean(words)
-    if text.angle_deg % 360.0:
-        attributes["rotation"] = round(text.angle_deg % 360.0, GRID_DIGITS)
     # One height throughout, so that any reader can copy `31 1/2`; drawn as narrow as the sheet's own fraction.
     share = min(1.0, round(text_width(words, text.height) / one_font_width(words, text.height), 4))
-    if share != 1.0:
-        attributes["width"] = share
-    if text.anchor != "left":
-        attributes["halign"] = 1 if text.anchor == "middle" else 2
-        attributes["align_point"] = attributes["insert"]
-    layout.new_entity("TEXT", attributes)
+    add_text(
+        layout,
+        clean(words),
+        page.point(text.at),
+        page.size(text.height),
+        style,
+        attributes,
+        turned_deg=round(text.angle_deg % 360.0, GRID_DIGITS),
+        width=share,
+        anchor=("left", "middle", "right").index(text.anchor),
+    )
 
 
 def _add_arc(layout: BaseLayout, arc: ArcMark, page: Page, pens: Pens) -> None:
@@ -228,7 +229,7 @@ def _add_dot(layout: BaseLayout, dot: Dot, page: Page, pens: Pens) -> None:
     radius = page.size(dot.radius)
     attributes = dict(pens.attributes(dot.meaning, page))
     points = [(x - radius / 2, y, radius, radius, 1.0), (x + radius / 2, y, radius, radius, 1.0)]
-    if pens.file.dxfversion == "AC1009":
+    if pens.file.dxfversion == R12_NUMBER:
         layout.add_polyline2d(points, format="xyseb", close=True, dxfattribs=attributes)
     else:
         layout.add_lwpolyline(points, format="xyseb", close=True, dxfattribs=attributes)
@@ -241,10 +242,10 @@ def _add_area(layout: BaseLayout, area: Area, page: Page, pens: Pens) -> None:
         outer, *holes = ([Vec2(p) for p in flattened(path, chord)] for path in (area.outline, *area.islands))
         for triangle in mapbox_earcut_2d(outer, holes):
             corners = [page.point((v.x, v.y)) for v in triangle]
-            layout.add_solid([*corners, corners[-1]], {**attributes, "color": GREY_COLOUR})
+            add_solid(layout, (*corners, corners[-1]), {**attributes, "color": GREY_COLOUR})
         return
     for start, end in hatch_lines(area, page.scale):
-        layout.new_entity("LINE", {**attributes, "start": page.point(start), "end": page.point(end)})
+        add_line(layout, page.point(start), page.point(end), attributes)
 
 
 _WEIGHTS = (0, 5, 9, 13, 15, 18, 20, 25, 30, 35, 40, 50, 53, 60, 70, 80, 90, 100, 106, 120, 140, 158, 200, 211)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 
 from shopdraw.drawing.bounds import arrow_corners
 from shopdraw.drawing.explode import drawing_marks
@@ -47,6 +48,7 @@ class Fill:
 Ink = Stroke | Fill
 
 
+@lru_cache(maxsize=1)  # a picture of each kind is written of the same sheet
 def sheet_ink(sheet: Sheet, style: str) -> tuple[Ink, ...]:
     """Everything on a sheet, in the order in which it is drawn, paper mm, y up.
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from pathlib import Path as FilePath
 
 from PIL import Image, ImageChops, ImageDraw
@@ -45,7 +45,7 @@ def write_png(sheet: Sheet, style: str, to: FilePath | str, dpi: int = DPI) -> N
                 canvas.stroke(ink)
             case Fill():
                 canvas.fill(ink)
-    fine.resize(size, Image.Resampling.BOX).save(to, "PNG", dpi=(dots, dots), optimize=False)
+    fine.reduce(FINER).save(to, "PNG", dpi=(dots, dots), optimize=False)
 
 
 def _dots(size_mm: float, dpi: float) -> int:
@@ -56,11 +56,11 @@ class _Canvas:
     """An image with a scale: dots a millimetre, y down."""
 
     def __init__(self, image: Image.Image, scale: float) -> None:
-        self._image, self._scale = image, scale
+        self._image, self._scale, self._height = image, scale, image.height
         self._draw = ImageDraw.Draw(image)
 
     def _at(self, point: Point) -> Point:
-        return point[0] * self._scale, self._image.height - point[1] * self._scale
+        return point[0] * self._scale, self._height - point[1] * self._scale
 
     def stroke(self, ink: Stroke) -> None:
         width = max(1, round(ink.style.width_mm * self._scale))
@@ -76,16 +76,22 @@ class _Canvas:
         contours = [contour for contour in contours if len(contour) > 2]
         if not contours:
             return
-        xs = [x for contour in contours for x, _ in contour]
-        ys = [y for contour in contours for _, y in contour]
-        x0, y0 = math.floor(min(xs)), math.floor(min(ys))
-        size = (math.ceil(max(xs)) - x0 + 1, math.ceil(max(ys)) - y0 + 1)
-        mask = Image.new("1", size, 0)
+        whole = _box_of([point for contour in contours for point in contour])
+        mask = Image.new("1", (whole[2] - whole[0], whole[3] - whole[1]), 0)
         for contour in contours:
-            one = Image.new("1", size, 0)
+            # Each in its own box alone: the box round a line of words is large.
+            x0, y0, x1, y1 = _box_of(contour)
+            one = Image.new("1", (x1 - x0, y1 - y0), 0)
             ImageDraw.Draw(one).polygon([(x - x0, y - y0) for x, y in contour], 1)
-            mask = ImageChops.logical_xor(mask, one)
-        self._image.paste(round(255 * ink.grey), (x0, y0), mask)
+            here = (x0 - whole[0], y0 - whole[1], x1 - whole[0], y1 - whole[1])
+            mask.paste(ImageChops.logical_xor(mask.crop(here), one), here)
+        self._image.paste(round(255 * ink.grey), whole[:2], mask)
+
+
+def _box_of(points: Sequence[Point]) -> tuple[int, int, int, int]:
+    """The whole dots that points lie in: left, top, and one past right and bottom."""
+    xs, ys = [x for x, _ in points], [y for _, y in points]
+    return math.floor(min(xs)), math.floor(min(ys)), math.ceil(max(xs)) + 1, math.ceil(max(ys)) + 1
 
 
 def _flat(contour: Contour) -> Iterator[Point]:

@@ -9,6 +9,7 @@ from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.joinery import Housing, butt, house
 from shopdraw.build.lid_size import lid_size
 from shopdraw.build.plan import LEAST_RAIL_MM, Plan
+from shopdraw.build.writing import shelf_under
 from shopdraw.wood.assembly import Hardware, Motion
 from shopdraw.wood.board import Fixing
 
@@ -87,7 +88,7 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
     x0, x1 = _mirrored(plan, hand, plan.bay, plan.bay + stock.thickness)
     tall = underside - row.floor
     free = plan.season.gain(tall, stock) + 0.5
-    upper_depth = max(UPPER_GROOVE_MM, math.ceil(2 * (free + plan.season.loss(tall, stock) + 2.0)) / 2)
+    upper_depth = upper_groove(plan)
     rear = plan.usable
     box = Box(x0, x1, 0.0, rear, row.floor, underside - free)
     divider = bench.lay(
@@ -154,8 +155,19 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
         floats=True,
         gap=free,
     )
+    under = ceiling._replace(x1=x1 + 0.15, z1=underside + upper_depth)
+    for board in shelf_under(bench, under):
+        words = f"room over {divider.name}"
+        board.sink_box("groove", under, "+z", id=f"groove:{board.id}:{divider.id}", purpose=words)
     if free > 0:
         _ease_front(divider, plan, underside - free)
+
+
+def upper_groove(plan: Plan) -> float:
+    """Depth of the dividers' grooves in the writing shelf's underside, mm: they grow and shrink in them."""
+    stock, tall = plan.divider, plan.writing - plan.stocks.of("shelf").thickness - plan.rows[0].floor
+    free = plan.season.gain(tall, stock) + 0.5
+    return max(UPPER_GROOVE_MM, math.ceil(2 * (free + plan.season.loss(tall, stock) + 2.0)) / 2)
 
 
 def _ease_front(divider: Blank, plan: Plan, top: float) -> None:
@@ -211,7 +223,8 @@ def _support(bench: Bench, plan: Plan, hand: str, shelf: Blank) -> None:
         underside = plan.writing - plan.stocks.of("shelf").thickness
         # It runs out behind: a wall that thin would break away.
         notch = Box(bay0, bay1, -1.0, plan.depth, underside, underside - room)
-        shelf.sink_box("notch", notch, "+z", id=f"notch:{shelf.id}:{bar.id}", purpose=f"room over {bar.name}")
+        for board in (shelf, *shelf_under(bench, notch)):
+            board.sink_box("notch", notch, "+z", id=f"notch:{board.id}:{bar.id}", purpose=f"room over {bar.name}")
 
 
 def _ease_sides(kicker: Blank, plan: Plan) -> None:

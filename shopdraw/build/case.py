@@ -87,10 +87,14 @@ def stand_in_sides(
     guest_front: float,
     short: Mapping[str, float] = MappingProxyType({}),
     dry: Collection[str] = (),
+    rear: float | None = None,
 ) -> None:
     """House a shelf or a frame in dados of both sides; the dado's lower edge carries it, its fit lies above.
 
     Behind a face frame the dados run through, since nothing shows of them.
+
+    Args:
+        rear: world y at which the dados end behind, where they don't run out there.
     """
     case = plan.design.case
     how = Housing(
@@ -99,9 +103,10 @@ def stand_in_sides(
         relief=case.relief,
         stop=case.dado_stop if case.dado == "stopped" and plan.front == 0.0 else None,
         radius=plan.radius,
+        closed=rear is not None,
     )
     for hand, into, x in (("left", "-x", plan.left), ("right", "+x", plan.right)):
-        section = box.with_side(into, x)._replace(y1=plan.depth)
+        section = box.with_side(into, x)._replace(y1=plan.depth if rear is None else rear)
         ends = tuple(guest for guest in guests if abs(guest.box().side(into) - x) < 1e-6)
         house(
             bench,

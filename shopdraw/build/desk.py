@@ -6,6 +6,8 @@ from dataclasses import replace
 
 from shopdraw.build.bay import lay_bay, support_size
 from shopdraw.build.bench import Bench
+from shopdraw.build.compartment import compartment_facts, lay_compartments
+from shopdraw.build.compartment_plan import front_behind_slant
 from shopdraw.build.drawer import lay_drawers
 from shopdraw.build.label import order_of
 from shopdraw.build.lid import lay_lid
@@ -14,6 +16,7 @@ from shopdraw.build.plinth import lay_plinth
 from shopdraw.build.slant_case import lay_slant_case
 from shopdraw.build.slant_fact import slant_fact
 from shopdraw.build.web_frame import FramePlace, lay_frame
+from shopdraw.build.writing import step_of
 from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly, LevelFact, OpeningFact
 
@@ -29,7 +32,7 @@ def desk(design: Design, *, rough: bool = False) -> Assembly:
     """
     plan = plan_desk(design)
     bench = Bench()
-    lay_slant_case(bench, plan)
+    lay_slant_case(bench, plan, front_behind_slant(plan))
     for row in plan.rows:
         if row.level.startswith("frame."):
             words = f"web frame under drawer {row.key}"
@@ -38,6 +41,7 @@ def desk(design: Design, *, rough: bool = False) -> Assembly:
     lay_lid(bench, plan)
     lay_drawers(bench, plan)
     lay_plinth(bench, plan)
+    lay_compartments(bench, plan)
     support = support_size(plan)
     return Assembly(
         title=design.piece.title,
@@ -73,6 +77,7 @@ def _levels(plan: Plan) -> tuple[LevelFact, ...]:
         level("bottom", "bottom", plan.bottom_top, "bottom"),
         *frames,
         level("writing", "shelf", plan.writing, "shelf"),
+        *([level("writing.rear", "shelf", plan.writing + step_of(plan), "shelf.rear")] if step_of(plan) else []),
     )
 
 
@@ -88,4 +93,4 @@ def _openings(plan: Plan) -> tuple[OpeningFact, ...]:
                 f"supports.{hand}", "lid-supports", top.floor, plan.support_top - top.floor, plan.bay, plan.rear, x, 0.0
             )
         )
-    return tuple(facts)
+    return (*facts, *compartment_facts(plan))

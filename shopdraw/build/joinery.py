@@ -30,6 +30,7 @@ class Housing:
         radius: of the stopped end, the cutter's; the guest begins this far behind it.
         ease: further width on both sides, for a guest that moves otherwise than the host.
         relieved: world directions at whose stopped ends a square guest has its corners cleared, along the groove.
+        closed: the box's rear end is the pocket's, too, with the cutter's radius in its corners.
     """
 
     depth: float
@@ -40,6 +41,7 @@ class Housing:
     radius: float = 3.0
     ease: float = 0.0
     relieved: tuple[str, ...] = ()
+    closed: bool = False
 
 
 def body_in(box: Box, into: str, depth: float) -> Body:
@@ -97,7 +99,11 @@ def house(
         pocket = pocket._replace(y0=how.stop)
         lug = lug._replace(y0=how.stop + how.radius)
         round_end = ("-y", how.radius)
+    if how.closed and round_end is None:
+        round_end = ("+y", how.radius)
     host.sink_box(kind, pocket, into, id=cut_id, purpose=purpose, round_end=round_end)
+    if how.closed and how.stop is not None:
+        host.cuts[-1].outline = rounded(host.cuts[-1].outline, how.radius)
     for end in how.relieved:
         walls = (how.fit_side, opposite(how.fit_side))
         name = f"relief:{host.id}:{guest_id}{end}"

@@ -49,6 +49,8 @@ def plan_lectern(design: Design) -> SlantPlan | UpperPlan:
         raise CannotBuild([fault("case.top_joint", '"overhanging"', right)])
     if design.face is not None:
         raise CannotBuild([fault("face", "a face frame", "expected none under a slant lid")])
+    if design.writing.boards == 2:
+        raise CannotBuild([fault("writing.boards", "2", "expected 1: a lectern's shelf is one board")])
     lipped = design.drawer.front == "lipped" and any(t.fill == "drawer" for t in design.opening.values())
     case = plan_case(design, lipped=lipped)
     levels = {key: level for key, level in design.level.items() if key != "bottom"}

@@ -17,7 +17,8 @@ from shopdraw.build.case import (
     square_profile,
     stand_in_sides,
 )
-from shopdraw.build.case_plan import CasePlan, plan_case
+from shopdraw.build.case_plan import CasePlan, laps, plan_case
+from shopdraw.build.compartment import compartment_facts, lay_compartments
 from shopdraw.build.dovetail import dovetailed_top
 from shopdraw.build.drawer import lay_drawers
 from shopdraw.build.face import lay_face
@@ -42,7 +43,7 @@ def plan_open_case(
     Raises:
         CannotBuild: inputs that can't all hold.
     """
-    lipped = design.drawer.front == "lipped" or any(own.front == "lipped" for own in design.drawer.each.values())
+    lipped = any(laps(design, key) for key in ("", *design.drawer.each))
     drawers = any(table.fill == "drawer" for table in openings.values())
     case = plan_case(design, lipped=lipped and drawers)
     if design.face is not None:
@@ -82,6 +83,7 @@ def open_case(plan: CasePlan, *, rough: bool = False) -> Assembly:
     shelves = [bench[level.id] for level in plan.space.levels if level.kind == "shelf"]
     lay_back(bench, plan, (bottom, *shelves, top))
     lay_drawers(bench, plan)
+    lay_compartments(bench, plan)
     if plan.design.face is not None:
         lay_face(bench, plan, plan.design.face)
     lay_plinth(bench, plan)
@@ -101,6 +103,6 @@ def assembled(bench: Bench, plan: CasePlan, *, rough: bool) -> Assembly:
         hardware=tuple(bench.hardware),
         motions=tuple(bench.motions),
         levels=level_facts(plan),
-        openings=opening_facts(plan),
+        openings=(*opening_facts(plan), *compartment_facts(plan)),
         moisture=plan.season.moisture,
     )

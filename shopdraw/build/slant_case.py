@@ -11,25 +11,27 @@ from shopdraw.build.dovetail import dovetailed_top
 from shopdraw.build.slant import Slant, top_flat
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.build.top_edge import bevel_kept, slanted_edge
+from shopdraw.build.writing import lay_writing_shelf, two_boards
 from shopdraw.wood.board import Fixing
 
 
-def lay_slant_case(bench: Bench, plan: SlantPlan) -> None:
-    """Lay and join the boards of a case whose lid is hinged below."""
+def lay_slant_case(bench: Bench, plan: SlantPlan, compartments: float | None = None) -> None:
+    """Lay and join the boards of a case whose lid is hinged below.
+
+    Args:
+        compartments: world y of the plumb front of what stands on the writing shelf, or None.
+    """
     sides = lay_sides(bench, plan, slant_profile(plan, plan.slant))
     bottom = lay_across(bench, plan, "bottom", "bottom", "bottom", plan.bottom_top)
-    # The shelf's front edge stands half the joint gap behind the pin, and never before the front plane.
-    front = max(0.0, plan.slant.pin[0] + plan.slant.joint_gap / 2)
-    shelf = lay_across(bench, plan, "shelf.writing", "writing shelf", "shelf", plan.writing, front)
     rabbet_sides(bench, plan)
     top = _top(bench, plan)
-    for board in (bottom, shelf):
-        stand_in_sides(bench, plan, board.id, (board,), board.box(), guest_front=board.box().y0)
+    stand_in_sides(bench, plan, bottom.id, (bottom,), bottom.box(), guest_front=bottom.box().y0)
+    shelves = lay_writing_shelf(bench, plan, two_boards(plan, compartments))
     if plan.design.case.top_joint == "dovetail":
         dovetailed_top(bench, plan, top, sides)
     else:
         housed_top(bench, plan, top, sides)
-    lay_back(bench, plan, (bottom, shelf, top))
+    lay_back(bench, plan, (bottom, shelves[-1], top))
 
 
 def slant_profile(plan: CasePlan, s: Slant) -> tuple[tuple[float, float], ...]:

@@ -22,6 +22,10 @@ STANDARD: Mapping[str, tuple[str, str, float, float, str, str]] = {
     "drawer": ("yellow_poplar", "solid", 12.0, 12.7, "12 mm", "4/4"),
     "sheet": ("birch plywood", "sheet", 6.0, 6.0, "6 mm", "6 mm"),
     "block": ("yellow_poplar", "solid", 45.0, 44.45, "45 mm", "8/4"),
+    "thin": ("cherry_black", "solid", 8.0, 7.9375, "8 mm", "4/4"),
+    "small": ("yellow_poplar", "solid", 7.0, 6.35, "7 mm", "4/4"),
+    "small-front": ("cherry_black", "solid", 12.0, 12.7, "12 mm", "4/4"),
+    "thin-sheet": ("birch plywood", "sheet", 4.0, 3.0, "4 mm", "3 mm"),
 }
 """Stock of a piece that names none (common practice): species, kind, thickness in mm and in inch
 pieces, trade names."""
@@ -32,11 +36,22 @@ STANDARD_USE: Mapping[str, str] = {
     "stop": "secondary",
     "block": "block",
     "drawer.side": "drawer",
+    "drawer.box-front": "drawer",
     "drawer.back": "drawer",
     "drawer.bottom": "sheet",
     "back": "sheet",
+    "partition": "thin",
+    "pigeonhole": "thin",
+    "bracket": "thin",
+    "compartment.back": "thin",
+    "compartment.drawer.front": "small-front",
+    "compartment.drawer": "small",
+    "compartment.drawer.bottom": "thin-sheet",
 }
 """Members that aren't made of primary stock unless the piece says so (common practice)."""
+
+LIKE: Mapping[str, str] = {"thin": "primary", "small-front": "primary", "small": "drawer"}
+"""Standard stocks of the species, cut and coefficient of another one of the piece's."""
 
 
 class Stocks:
@@ -104,7 +119,13 @@ def _tables(design: Design) -> dict[str, StockTable]:
         )
         for name, (key, kind, a, b, c, d) in STANDARD.items()
     }
-    return {**tables, **design.stock}
+    tables |= design.stock
+    for name, other in LIKE.items():
+        if name not in design.stock and tables[other].kind == "solid":
+            one = tables[other]
+            same = {"species": one.species, "cut": one.cut, "coefficient": one.coefficient, "density": one.density}
+            tables[name] = tables[name].model_copy(update=same)
+    return tables
 
 
 def _stock(name: str, table: StockTable) -> Stock:

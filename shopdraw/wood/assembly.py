@@ -70,7 +70,10 @@ class Hardware:
 
 @dataclass(frozen=True, slots=True)
 class Motion:
-    """What opens: `turn` about a line by degrees (right-handed), or `slide` along a direction by mm."""
+    """What opens: `turn` about a line by degrees (right-handed), or `slide` along a direction by mm.
+
+    `after` names the motions that come first: a small drawer behind a lid slides when the lid is open.
+    """
 
     id: str
     boards: tuple[str, ...]
@@ -78,6 +81,7 @@ class Motion:
     point: Vec3
     direction: Vec3
     reach: float
+    after: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -58,10 +58,17 @@ def swept(
 ) -> tuple[Hit, ...]:
     """Every pair of a moving and a resting board that share more than the limit somewhere on the way.
 
+    What a motion comes after is open by then and looked at in its own motion only.
+
     Args:
         wood: a board's wood in the world, where it isn't to be made from the board's shape.
     """
-    return tuple(hit for motion in motions for hit in swept_motion(boards, motion, limit_mm3, wood))
+    hits: list[Hit] = []
+    for motion in motions:
+        open_by_then = {name for first in motions if first.id in motion.after for name in first.boards}
+        there = [board for board in boards if board.id not in open_by_then] if open_by_then else boards
+        hits += swept_motion(there, motion, limit_mm3, wood)
+    return tuple(hits)
 
 
 def swept_motion(

@@ -78,7 +78,16 @@ def small_drawer_size(plan: CasePlan, one: Compartments, bay: Bay, number: int) 
     face = Box(bay.left + reveal, bay.right - reveal, y0, y0 + front.thickness, floor + reveal, ceiling - over)
     box = Box(bay.left + reveal, bay.right - reveal, face.y1, rear, floor, ceiling - over)
     entry = plan.design.drawer.entry
-    return DrawerSize(box, face, face.y1, entry, False, 0.0, over, reveal)
+    return DrawerSize(
+        box=box,
+        front=face,
+        shoulder=face.y1,
+        entry=entry,
+        lipped=False,
+        lip_thickness=0.0,
+        top_clearance=over,
+        side_clearance=reveal,
+    )
 
 
 def lay_small_drawers(bench: Bench, plan: CasePlan, one: Compartments, bay: Bay) -> None:

@@ -15,10 +15,10 @@ from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case import lay_across, rear_gap, stand_in_sides
 from shopdraw.build.clear_line import Proud, clear_of_lid
 from shopdraw.build.joinery import Housing, house
+from shopdraw.build.profile import edge_profile, mould
 from shopdraw.build.slant_plan import SlantPlan
-from shopdraw.shape.path import Corner, Path, polygon
 from shopdraw.wood.assembly import Joint
-from shopdraw.wood.board import Face, Fixing
+from shopdraw.wood.board import Fixing
 
 FRONT = "shelf.writing"
 REAR = "shelf.rear"
@@ -28,6 +28,8 @@ LAP_PLAY_MM = 3.0
 """Of the lap is left when both boards have shrunk away from each other (common practice)."""
 BEFORE_COMPARTMENTS_MM = 12.0
 """The step stands this far before the compartments' plumb front (common practice)."""
+EDGE_SHARE = 0.4
+"""Size of the step's moulding as a share of the step (common practice)."""
 FRONT_SHARE = 0.55
 """Of the depth inside, the front board's, where no compartments stand on the rear one (common practice)."""
 
@@ -180,21 +182,12 @@ def _moulded(board: Blank, plan: SlantPlan, sizes: TwoBoards) -> None:
     if edge == "square":
         return
     given = plan.design.writing.edge_size
-    size = given if given is not None else round(0.4 * sizes.step * 2) / 2
-    if size > sizes.step - 1.0:
-        right = f"expected at most {sizes.step - 1.0:g} mm on a step of {sizes.step:g} mm"
+    size = given if given is not None else max(1.0, round(EDGE_SHARE * sizes.step * 2) / 2)
+    made = edge_profile(edge, size)
+    if made.down_edge > sizes.step - 1.0:
+        right = f"expected at most {(sizes.step - 1.0) * size / made.down_edge:g} mm on a step of {sizes.step:g} mm"
         raise CannotBuild([fault("writing.edge_size", f"{size:g} mm", right)])
-    low, high = board.low, board.high
-    v, w, quarter = low[1], high[2], math.tan(math.pi / 8)
-    if edge == "chamfer":
-        outline = polygon([(v, w), (v, w - size), (v + size, w)])
-    elif edge == "cove":
-        outline = Path((Corner(v, w), Corner(v, w - size, quarter), Corner(v + size, w)))
-    else:
-        outline = Path((Corner(v, w), Corner(v, w - size, -quarter), Corner(v + size, w)))
-    kind = "chamfer" if edge == "chamfer" else "profile"
-    words = {"chamfer": "chamfer on the step", "cove": "cove on the step", "round": "rounded edge of the step"}[edge]
-    board.sink(kind, Face.FOOT, outline, id=f"{edge}:{REAR}:step", purpose=f"{words}, {size:g} mm")
+    mould(board, "-y", "+z", made, id=f"moulding:{REAR}:step", purpose="edge of the step")
 
 
 def shelf_under(bench: Bench, box: Box) -> tuple[Blank, ...]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from shopdraw.check.assembly_order import assembly_findings
+from shopdraw.check.compartment import compartment_findings
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.fit import fit_findings
 from shopdraw.check.movement import movement_findings
@@ -40,6 +41,7 @@ def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -
         *fit_findings(subject, times),
         *movement_findings(subject),
         *drawer_findings(subject),
+        *compartment_findings(subject),
         *support_findings(subject),
         *web_findings(subject),
         *assembly_findings(assembly),

@@ -332,7 +332,9 @@ class WritingTable(Table):
     step: PositiveLength | None = Field(
         None, description="of the rear board's upper face over the front one's; default half its thickness"
     )
-    edge: Literal["square", "chamfer", "round", "cove"] = Field("round", description="moulding on the step's edge")
+    edge: Literal["square", "chamfer", "round", "ovolo", "cove", "ogee", "reverse-ogee", "bead"] = Field(
+        "ovolo", description="moulding on the step's upper edge"
+    )
     edge_size: PositiveLength | None = Field(None, description="of that moulding; default 0.4 of the step")
 
 

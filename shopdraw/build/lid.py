@@ -7,6 +7,8 @@ import math
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.breadboard import lay_caps
 from shopdraw.build.joinery import butt
+from shopdraw.build.lid_edge import mould, rabbets
+from shopdraw.build.lid_lock import lay_lock
 from shopdraw.build.lid_size import LidSize, lid_size
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.shape.frame import Frame, Vec3, add, scale
@@ -31,7 +33,10 @@ def lay_lid(bench: Bench, plan: SlantPlan) -> None:
     caps = () if plan.design.lid.ends == "none" else lay_caps(bench, plan, lid)
     if plan.design.slant is not None and plan.design.slant.seat == "rabbeted":
         for board in (lid, *caps):
-            _rabbets(board, lid.frame, size, s.joint_gap / 2)
+            rabbets(board, lid.frame, size, s.joint_gap / 2, plan.design.lid.rabbet_bevel)
+    mould(plan, lid, caps, size)
+    if plan.design.lid.lock:
+        lay_lock(bench, plan, lid, size)
     _hinges(bench, plan, lid, size)
     pin = (0.0, s.pin[0], s.pin[1])
     bench.motions.append(Motion("lid", (lid.id, *(cap.id for cap in caps)), "turn", pin, AXIS, s.swing))
@@ -73,25 +78,6 @@ def _rest(plan: SlantPlan, size: LidSize, pin: Vec3) -> Lean:
         y, z = s.on_slope(stop_span(size)[0], s.pin_above)
         return Lean(pin, AXIS, "stop.left", (plan.left, y, z), s.pin_above)
     return Lean(pin, AXIS, "side.left", (0.0, s.run, s.z1), size.inset + s.pin_above)
-
-
-def _rabbets(board: Blank, lid: Frame, size: LidSize, half_gap: float) -> None:
-    """Rabbets on the writing face along both ends and the upper edge; what stays is the lip.
-
-    Args:
-        lid: the whole lid's frame, that the spans are given in.
-    """
-    side = (size.width - size.core_width) / 2
-    long, wide = size.width, size.length - half_gap
-    core = size.core_length - half_gap
-    spans = {
-        "right": rectangle(0.0, 0.0, side, wide),
-        "left": rectangle(long - side, 0.0, long, wide),
-        "upper": rectangle(0.0, core, long, wide),
-    }
-    for where, span in spans.items():
-        cut_id = f"rabbet:{board.id}:{where}"
-        board.sink_rectangle("rabbet", Face.FACE, lid, span, floor=-size.inset, id=cut_id, purpose=f"lip, {where}")
 
 
 def hinge_places(plan: SlantPlan, size: LidSize) -> tuple[float, ...]:

@@ -71,6 +71,11 @@ def upper_plan(case: CasePlan) -> UpperPlan:
     if design.lid.ends != "none":
         right = 'expected "none": breadboard caps are made for a lid hinged below'
         raise CannotBuild([fault("lid.ends", f'"{design.lid.ends}"', right)])
+    if design.lid.lock:
+        raise CannotBuild([fault("lid.lock", "true", "expected false: a lid hinged above has no edge over it")])
+    if design.lid.edge != "square":
+        right = 'expected "square": the ledge stands on the face of a lid hinged above'
+        raise CannotBuild([fault("lid.edge", f'"{design.lid.edge}"', right)])
     slant = _slant(design, table)
     top_depth = case.depth - slant.run
     least = max(LEAST_TOP_MM, _edge_run(case, slant) + 40.0 + case.rabbet_depth)

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shopdraw.build.lid_size import LEAST_COVER_MM, lid_size, net_gain, net_loss
+from shopdraw.check.lid_cap import lid_cap_findings
 from shopdraw.check.subject import Subject, mm
 from shopdraw.shape.frame import dot
 from shopdraw.trade.movement import VALID_FROM_PERCENT, VALID_TO_PERCENT
@@ -33,6 +34,7 @@ def movement_findings(subject: Subject) -> Iterator[Finding]:
     yield from frames_locked(subject)
     yield from lid_clearance(subject)
     yield from lid_ends(subject)
+    yield from lid_cap_findings(subject)
     yield from corner_stocks_differ(subject)
     yield from moisture_outside(subject)
 

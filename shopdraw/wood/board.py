@@ -139,11 +139,16 @@ class Fixing:
         to: id of the board that carries it, "" for the piece's front plane and floor.
         at: the point held, in world coordinates at build, mm.
         lean: what it rests on, for a hinged board that leans shut.
+        dry: the point held in seasons drier than at build, where it is another: a mitre that opens at its heel then
+            is held at its toe.
+        moves_with: id of a board that it is dovetailed to along its width: glued so, both move as that one does.
     """
 
     to: str = ""
     at: Vec3 = (0.0, 0.0, 0.0)
     lean: Lean | None = None
+    moves_with: str = ""
+    dry: Vec3 | None = None
 
 
 @dataclass(frozen=True)

@@ -3,7 +3,8 @@
 Assumptions, all common practice: wood moves across the grain only, evenly, and in proportion to the change of its
 moisture content; sheet goods don't move. Change of thickness is left out: it is under a fit. So a groove that holds
 another board's thickness, and a mortise in an edge that holds a tenon's length, keep that size and move with the
-wood; so does a round hole. What a board carries moves with that board's wood at the point where it is held.
+wood; so does a round hole. Two boards dovetailed along their width move as one of them does: the glue holds them to
+one size. What a board carries moves with that board's wood at the point where it is held.
 """
 
 from __future__ import annotations
@@ -15,7 +16,7 @@ from functools import lru_cache
 from shopdraw.shape.frame import Frame, Vec3, add, cross, dot, scale, subtract
 from shopdraw.shape.path import Arc, Corner, Path, arc_of, bounds
 from shopdraw.wood.assembly import Assembly, Joint, Motion
-from shopdraw.wood.board import Board, Cut, Face, Fixing, Lean, Shape
+from shopdraw.wood.board import Board, Cut, Face, Lean, Shape
 
 _ALIKE = 1e-9
 _ASKEW = 0.1
@@ -115,10 +116,12 @@ class _Carrying:
 
     def _work_out(self, board: Board) -> Carried:
         fixing = board.fixing
-        factor = 1.0 + board.stock.coefficient * self._change
-        there = self.at(fixing.at, fixing.to, board)
+        leads = self._assembly.board(fixing.moves_with) if fixing.moves_with else board
+        factor = 1.0 + leads.stock.coefficient * self._change
+        held = fixing.dry if fixing.dry is not None and self._change < 0.0 else fixing.at
+        there = self.at(held, fixing.to, board)
         axes = self.of(fixing.to).turn if fixing.to else _HERE
-        plain = Carried(fixing.at, board.frame.v, factor, Frame(axes.u, axes.v, axes.w, there))
+        plain = Carried(held, board.frame.v, factor, Frame(axes.u, axes.v, axes.w, there))
         return plain if fixing.lean is None else self._leant(board, fixing.lean, plain)
 
     def _leant(self, board: Board, lean: Lean, plain: Carried) -> Carried:
@@ -170,7 +173,7 @@ def _board(board: Board, carried: Carried, kept: tuple[bool, ...]) -> Board:
     turn = carried.turn.direction
     turned = Frame(turn(board.frame.u), turn(board.frame.v), turn(board.frame.w), (0.0, 0.0, 0.0))
     frame = replace(turned, at=subtract(carried.turn.at, turned.point((u, v * carried.factor, w))))
-    fixing = Fixing(board.fixing.to, carried.turn.at, board.fixing.lean)
+    fixing = replace(board.fixing, at=carried.turn.at)
     return replace(board, shape=shape, frame=frame, fixing=fixing)
 
 

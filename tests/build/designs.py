@@ -43,7 +43,7 @@ def random_tables(rng: random.Random) -> dict[str, Any]:
         slant["joint_gap"] = rng.choice((0.2, 0.5, 1.0))
     if rng.random() < 0.15:
         slant["pin_above_writing"] = rng.choice((1.0, 3.0))
-    return {
+    tables: dict[str, Any] = {
         "piece": {"title": "Random desk", "units": rng.choice(("mm", "inch"))},
         "case": _case(rng, height, depth),
         "slant": slant,
@@ -66,6 +66,24 @@ def random_tables(rng: random.Random) -> dict[str, Any]:
             )
         ),
     }
+    # drawn last, so that a seed's other choices stay what they were
+    tables["lid"] |= _lid(rng, seat)
+    return tables
+
+
+def _lid(rng: random.Random, seat: str) -> dict[str, Any]:
+    """Mitred caps, their glue and tongue, mouldings, leaning cores and locks, each in some of the desks."""
+    lid: dict[str, Any] = {}
+    if rng.random() < 0.3:
+        lid |= {"ends": "mitred", "cap": rng.choice((40.0, 55.0)), "clearance": 2.0}
+    lid["glue"] = rng.choice(("hinge", "middle"))
+    if rng.random() < 0.3:
+        lid["edge"] = rng.choice(("chamfer", "round", "ovolo", "cove", "ogee", "reverse-ogee"))
+    if rng.random() < 0.2:
+        lid["rabbet_bevel"] = 1.5
+    if seat != "on" and rng.random() < 0.15:
+        lid["lock"] = True
+    return lid
 
 
 def _case(rng: random.Random, height: float, depth: float) -> dict[str, Any]:

@@ -6,7 +6,7 @@ A widget over values: it shows a `Scene` and reports what a hand wishes. What a 
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPointF, QRect, Qt, Signal
-from PySide6.QtGui import QCursor, QKeyEvent, QMouseEvent, QNativeGestureEvent, QWheelEvent
+from PySide6.QtGui import QCursor, QFocusEvent, QKeyEvent, QMouseEvent, QNativeGestureEvent, QWheelEvent
 from PySide6.QtWidgets import QWidget
 
 from shopdraw.editor.easel import Easel
@@ -28,6 +28,7 @@ class Canvas(Easel):
         grip_left: the hand let go.
         grip_given_up: Escape, or the button was lost.
         grip_nudged: a handle, whole steps, whether Shift is down (arrow keys).
+        nudges_done: the arrow keys have left the handle.
         figure_picked: a dimension was clicked, and where its words stand.
         board_pointed: the board under the pointer, or "".
         board_chosen: a board was clicked, or "" for none.
@@ -38,6 +39,7 @@ class Canvas(Easel):
     grip_left = Signal()
     grip_given_up = Signal()
     grip_nudged = Signal(object, int, bool)
+    nudges_done = Signal()
     figure_picked = Signal(object, QRect)
     board_pointed = Signal(str)
     board_chosen = Signal(str)
@@ -46,6 +48,7 @@ class Canvas(Easel):
         super().__init__(parent)
         self._grip: QPointF | None = None
         self._panned = False
+        self._nudged = False
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAccessibleName(self.tr("Drawing"))
@@ -79,6 +82,7 @@ class Canvas(Easel):
         at = event.position()
         handle = self._handle_at(at) if event.button() is Qt.MouseButton.LeftButton else None
         if handle is not None:
+            self._leave_nudged()
             self._held = handle
             self.chosen_handle = handle.id
             self.grip_taken.emit(handle, self.in_view(handle.view, at))
@@ -137,8 +141,11 @@ class Canvas(Easel):
         arrows = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, 1), Qt.Key.Key_Down: (0, -1)}
         handle = self.handle_named(self.chosen_handle)
         if key == Qt.Key.Key_Escape:
+            # First what is under way is given up, then the handle is left.
+            if self._held is None and not self._nudged:
+                self.choose_handle("")
             self._held = None
-            self.choose_handle("")
+            self._nudged = False
             self.grip_given_up.emit()
         elif key in arrows:
             dx, dy = arrows[Qt.Key(key)]
@@ -147,6 +154,8 @@ class Canvas(Easel):
                 return
             count = round(dx * handle.along[0] + dy * handle.along[1])
             if count:
+                self._nudged = True
+                self._pointer = self.handle_place(handle)
                 self.grip_nudged.emit(handle, count, bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier))
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and handle is not None:
             self._type_into(handle)
@@ -155,6 +164,8 @@ class Canvas(Easel):
 
     def choose_handle(self, handle_id: str) -> None:
         """Chooses a handle for the keyboard; "" for none."""
+        if handle_id != self.chosen_handle:
+            self._leave_nudged()
         self.chosen_handle = handle_id
         handle = self.handle_named(handle_id)
         shown = self.scene.shown
@@ -162,6 +173,16 @@ class Canvas(Easel):
             size = shown.angle(handle.value) if handle.angle else shown.length_with_unit(handle.value)
             self.setAccessibleDescription(self.tr("{name}: {size}").format(name=handle.name, size=size))
         self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:  # noqa: N802  # Qt's name
+        """The keyboard goes elsewhere."""
+        super().focusOutEvent(event)
+        self._leave_nudged()
+
+    def _leave_nudged(self) -> None:
+        if self._nudged:
+            self._nudged = False
+            self.nudges_done.emit()
 
     def scaled_reach(self) -> float:
         """How many mm the pointer's reach is."""

@@ -83,6 +83,9 @@ COMMANDS: tuple[Command, ...] = (
         bar=True,
     ),
     Command("compare", "Two variants side by side", "Show", "", "Compare the piece with one of its variants."),
+    Command("go_drawing", "Go to the drawing", "Show", "Ctrl+1", "Give the keyboard to the drawing.", after=True),
+    Command("go_findings", "Go to the findings", "Show", "Ctrl+2", "Give the keyboard to the list of findings."),
+    Command("go_beside", "Go to the panels", "Show", "Ctrl+3", "Give the keyboard to the panels beside the drawing."),
     Command(
         "language",
         "Language…",

@@ -12,11 +12,26 @@ from shopdraw.editor.tongue import translate
 from shopdraw.editor.typed import kept
 from shopdraw.measure import Unit
 from shopdraw.piece.address import address_text
-from shopdraw.piece.design import Design, DivideTable
+from shopdraw.piece.design import Design, DivideTable, LevelTable
 from shopdraw.wood.assembly import Assembly, OpeningFact
 
 BANK = "bank"
 """The opening that a slant-front desk has even where its file names none."""
+
+
+def unit_of(design: Design) -> Unit:
+    """The unit of the piece's bare numbers."""
+    return Unit.INCH if design.piece.units == "inch" else Unit.MM
+
+
+def drawer_key(opening: str) -> str:
+    """What the file calls the drawer of an opening: in the bank by its key alone, else by its whole path."""
+    return opening.removeprefix(f"{BANK}.")
+
+
+def level_id(key: str, table: LevelTable) -> str:
+    """The id of the board or frame that a level of the file becomes."""
+    return f"frame.{key}" if table.member == "web-frame" else f"shelf.{key}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +85,7 @@ class Division:
 
     def name(self, cell: Cell) -> str:
         """What a person calls a cell."""
-        whole = cell.key if self.opening == BANK else f"{self.opening} {cell.key}"
+        whole = drawer_key(f"{self.opening}.{cell.key}")
         if cell.drawer:
             return translate("Division", "Drawer {key}").format(key=whole)
         if self.rows:
@@ -101,7 +116,10 @@ def divisions_of(design: Design, assembly: Assembly) -> tuple[Division, ...]:
         cells = [_cell(f"{key}.{cell}", cell, assembly) for cell in divide.keys]
         sound = [cell for cell in cells if cell is not None]
         if len(sound) == len(cells) > 1:
-            found.append(Division(key, divide.by == "rows", divide.rule, tuple(sound)))
+            rows = divide.by == "rows"
+            # Columns are alike unless the file names a rule; the table's default is meant for rows.
+            rule = divide.rule if rows or "rule" in divide.model_fields_set else "equal"
+            found.append(Division(key, rows, rule, tuple(sound)))
     return tuple(sorted(found, key=lambda division: division.opening.count(".")))
 
 

@@ -23,7 +23,7 @@ from shopdraw.editor.picture import PictureWindow
 from shopdraw.editor.printing import Choose, choose_printer, print_pages, printer_for
 from shopdraw.editor.sheets_panel import SheetWindow
 from shopdraw.editor.state import State
-from shopdraw.editor.tongue import translate
+from shopdraw.editor.tongue import LANGUAGES, translate
 from shopdraw.editor.tracing import TraceWindow, load_picture
 from shopdraw.editor.work_page import WorkPage
 
@@ -187,6 +187,17 @@ class Doing(QObject):
     def help(self) -> None:
         """Opens the help page."""
         self._keep(HelpWindow(self._actions))
+
+    def choose_language(self) -> None:
+        """Asks which language the window shall speak; it does from the next start on."""
+        choices = (("system", self.tr("As the system")), *LANGUAGES, ("", self.tr("As it is")))
+        question = Question(
+            Kind.CHOOSE, self.tr("Language"), self.tr("Which language shall the window speak?"), choices
+        )
+        chosen = self._filing.ask(self._window, question)
+        if chosen:
+            self._filing.settings.setValue("language", "" if chosen == "system" else chosen)
+            self._work.said.emit(self.tr("The window speaks it from the next start on."))
 
     def dress(self, colours: Colours) -> None:
         """Puts on another look."""

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from shopdraw.editor.handle import Handle, unit_of
+from shopdraw.editor.division import unit_of
+from shopdraw.editor.handle import Handle
 from shopdraw.editor.holding import Held, held, steps
 from shopdraw.editor.state import CannotSet, State, changed_text, state_of
 from shopdraw.editor.tongue import translate

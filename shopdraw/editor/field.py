@@ -13,6 +13,8 @@ from pydantic import BaseModel
 from pydantic.fields import FieldInfo
 from pydantic_core import PydanticUndefined
 
+from shopdraw.editor.bay import bays_of
+from shopdraw.editor.division import divisions_of, drawer_key
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import Setting, State
 from shopdraw.editor.tongue import translate
@@ -128,12 +130,13 @@ def _beginning(info: FieldInfo, key: str, shown: Shown) -> Typed:
 
 def _more_keys(state: State, board: str) -> dict[str, tuple[str, ...]]:
     """Keyed tables that are offered though nothing of them stands in the file."""
-    drawers = tuple(
-        opening.id.rpartition(".")[2]
-        for opening in (state.assembly.openings if state.assembly else ())
-        if opening.use == "drawer"
-    )
-    return {"drawer": drawers, "board": (board,) if board else ()}
+    design, assembly = state.design, state.assembly
+    if design is None or assembly is None:
+        return {"board": (board,) if board else ()}
+    drawers = tuple(drawer_key(opening.id) for opening in assembly.openings if opening.use == "drawer")
+    bays = dict.fromkeys(bay.key for bay in bays_of(design, assembly))
+    divided = tuple(division.opening for division in divisions_of(design, assembly))
+    return {"drawer": drawers, "opening": divided, "compartments": tuple(bays), "board": (board,) if board else ()}
 
 
 def typed_values(text: str) -> Mapping[str, Any]:

@@ -37,7 +37,7 @@ class Filing(QObject):
         self.piece = piece
         self.recovery = Recovery(folder / "recovery")
         self._window = window
-        self._settings = settings
+        self.settings = settings
         self._told_full = False
         self.said: Callable[[str], None] = lambda _words: None
         self._watcher = QFileSystemWatcher(self)
@@ -95,7 +95,7 @@ class Filing(QObject):
 
     def recent(self) -> list[str]:
         """Files that were open lately and are still there, the last one first."""
-        held = self._settings.value("recent", [])
+        held = self.settings.value("recent", [])
         paths = [held] if isinstance(held, str) else list(held) if isinstance(held, list | tuple) else []
         return [str(path) for path in paths if path and Path(str(path)).is_file()]
 
@@ -203,7 +203,7 @@ class Filing(QObject):
         path = self.piece.path
         if path is not None and path.is_file():
             named = str(path.resolve())
-            self._settings.setValue("recent", [named, *(p for p in self.recent() if p != named)][:RECENT_KEPT])
+            self.settings.setValue("recent", [named, *(p for p in self.recent() if p != named)][:RECENT_KEPT])
 
     def _watch(self) -> None:
         self._forget_watched()

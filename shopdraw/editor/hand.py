@@ -12,6 +12,7 @@ from shopdraw.editor.handle import Handle
 from shopdraw.editor.open_piece import OpenPiece
 from shopdraw.editor.overlay import real_ratios
 from shopdraw.editor.shown_size import shown_for
+from shopdraw.editor.state import State
 from shopdraw.shape.path import Point
 
 
@@ -29,12 +30,16 @@ class Hand(QObject):
         self._piece = piece
         self._canvas = canvas
         self._drag: Drag | None = None
+        self._keyed: tuple[str, State, int] | None = None
+        self._series = 0
         self.decimal_sign = "."
         canvas.grip_taken.connect(self._take)
         canvas.grip_moved.connect(self._move)
         canvas.grip_left.connect(self._leave)
         canvas.grip_given_up.connect(self._give_up)
         canvas.grip_nudged.connect(self._nudge)
+        canvas.nudges_done.connect(self._end_keyed)
+        piece.changed.connect(self._changed)
 
     @property
     def busy(self) -> bool:
@@ -66,17 +71,38 @@ class Hand(QObject):
         self._canvas.show_label(())
         if drag is not None:
             self._piece.draft(drag.before)
+        elif self._keyed is not None:
+            _, before, series = self._keyed
+            self._piece.take(before, "", series=series)
+            self._keyed = None
 
     def _nudge(self, handle: Handle, count: int, fine: bool) -> None:
-        drag = self._drag_of(handle, handle.at)
-        step = drag.nudged(count, fine=fine)
-        self._finish(drag)
+        """One press of an arrow key; presses on one handle are one undo step, which Escape gives up."""
+        if self._keyed is None or self._keyed[0] != handle.id:
+            self._series += 1
+            self._keyed = (handle.id, self._piece.state, self._series)
+        keyed = self._keyed
+        self._drag = self._drag_of(handle, handle.at)
+        step = self._drag.nudged(count, fine=fine)
+        self._canvas.show_label(self._words(step))
+        drag, self._drag = self._drag, None
+        self._finish(drag, series=keyed[2])
+        self._keyed = keyed
         if step.limit:
             self.said.emit(step.limit)
 
-    def _finish(self, drag: Drag) -> None:
+    def _end_keyed(self) -> None:
+        """Another handle was chosen, or another widget: what the keys did stays."""
+        self._keyed = None
+        self._canvas.show_label(())
+
+    def _changed(self, _state: State) -> None:
+        """Something else has changed the piece (a key's own step puts its series back afterwards)."""
+        self._keyed = None
+
+    def _finish(self, drag: Drag, *, series: int = -1) -> None:
         after = drag.finished()
-        self._piece.take(after, drag.handle.name)
+        self._piece.take(after, drag.handle.name, series=series)
         if after is not drag.before and drag.handle.warns:
             self.said.emit(drag.handle.warns)
 

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from shopdraw.build.slant import SlantDisagrees, slant_from_start, slant_from_top_depth
-from shopdraw.editor.division import BANK, Division, divisions_of
+from shopdraw.editor.division import BANK, Division, divisions_of, level_id, unit_of
 from shopdraw.editor.holding import Magnet, ratio_magnets
 from shopdraw.editor.state import Setting, State
 from shopdraw.editor.tongue import translate
@@ -65,11 +65,6 @@ def handles_of(state: State) -> tuple[Handle, ...]:
     found += _base_handles(design)
     found += _level_handles(design, assembly)
     return tuple(found)
-
-
-def unit_of(design: Design) -> Unit:
-    """The unit of the piece's bare numbers."""
-    return Unit.INCH if design.piece.units == "inch" else Unit.MM
 
 
 def _setter(address: str, unit: Unit, *drops: str) -> Callable[[float], tuple[Setting, ...]]:
@@ -305,20 +300,20 @@ def _base_handles(design: Design) -> list[Handle]:
 
 
 def _level_handles(design: Design, assembly: Assembly) -> list[Handle]:
-    """Shelves and other levels whose height the file gives."""
+    """Shelves and other levels of the file; one whose height followed from others is given by the first drag."""
     unit = unit_of(design)
-    facts = {fact.id.rpartition(".")[2]: fact for fact in assembly.levels}
+    facts = {fact.id: fact for fact in assembly.levels}
     heights = sorted(fact.top for fact in assembly.levels)
     found = []
     for key, table in design.level.items():
-        fact = facts.get(key)
-        if table.top is None or fact is None:
+        fact = facts.get(level_id(key, table))
+        if fact is None:
             continue
         below = max((z for z in heights if z < fact.top), default=0.0)
         above = min((z for z in heights if z > fact.top), default=assembly.height)
         found.append(
             Handle(
-                f"level.{key}.top@front",
+                f"{address_text(('level', key, 'top'))}@front",
                 translate("Size", "Level {key}").format(key=key),
                 "front",
                 (assembly.width * 0.35, fact.top),
@@ -327,6 +322,9 @@ def _level_handles(design: Design, assembly: Assembly) -> list[Handle]:
                 lambda point: point[1],
                 _setter(address_text(("level", key, "top")), unit),
                 magnets=(Magnet((below + above) / 2, translate("Handle", "halfway")),),
+                warns=""
+                if table.top is not None
+                else translate("Handle", "The level's height is now given; it no longer follows from its neighbours."),
             )
         )
     return found

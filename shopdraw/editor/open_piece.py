@@ -118,10 +118,16 @@ class OpenPiece(QObject):
         """Takes another text as one undo step, sound or not."""
         self.take(state_of(text, self.source, self.variant), words)
 
-    def take(self, after: State, words: str) -> None:
-        """Goes to a state as one undo step; nothing happens where it is the same text."""
+    def take(self, after: State, words: str, *, series: int = -1) -> None:
+        """Goes to a state as one undo step; nothing happens where it is the same text.
+
+        Args:
+            after: the state.
+            words: what the step is called.
+            series: steps with the same number that follow each other are one step; -1 for a step of its own.
+        """
         if after.text != self.state.text:
-            self.undo.push(Change(self._show, self.state, after, words))
+            self.undo.push(Change(self._show, self.state, after, words, series=series))
         else:
             self.draft(self.state)
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from shopdraw.drawing.mark import Mark
 from shopdraw.editor.arrangement import DIRECTIONS, SECTION, arrange, third_angle
-from shopdraw.editor.figure import figures_of
+from shopdraw.editor.figures import figures_of
 from shopdraw.editor.handle import handles_of
 from shopdraw.editor.motion import dado_marks, motion_marks
 from shopdraw.editor.overlay import overlay_marks

@@ -23,7 +23,7 @@ from shopdraw.editor.open_piece import OpenPiece
 from shopdraw.editor.scene import with_layer
 from shopdraw.editor.starting import StartPage
 from shopdraw.editor.state import Setting, State
-from shopdraw.editor.tongue import LANGUAGES, translate
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.work_page import WorkPage
 from shopdraw.editor.working import Working
 from shopdraw.piece.address import address_text
@@ -48,6 +48,9 @@ NEED_A_DRAWING = (
     "section",
     "picture",
     "compare",
+    "go_drawing",
+    "go_findings",
+    "go_beside",
 )
 
 
@@ -165,7 +168,10 @@ class Window(QMainWindow):
             "compare": self.doing.compare,
             "keep_variant": self.doing.keep_variant,
             "help": self.doing.help,
-            "language": self._choose_language,
+            "language": self.doing.choose_language,
+            "go_drawing": self.work.canvas.setFocus,
+            "go_findings": self.work.go_to_findings,
+            "go_beside": self.work.side.tabBar().setFocus,
             "trace": self.doing.trace,
         }
         for key in ("hidden", "dimensions", "dados", "swing", "travel", "section"):
@@ -259,20 +265,6 @@ class Window(QMainWindow):
         self.start.dress(colours)
         self.doing.dress(colours)
 
-    def _choose_language(self) -> None:
-        spoken = (("", self.tr("As the system")), *LANGUAGES)
-        choices = tuple((key or "system", words) for key, words in spoken)
-        question = Question(
-            Kind.CHOOSE,
-            self.tr("Language"),
-            self.tr("Which language shall the window speak?"),
-            (*choices, ("", self.tr("As it is"))),
-        )
-        chosen = self.ask(question)
-        if chosen:
-            self.settings.setValue("language", "" if chosen == "system" else chosen)
-            self.say(self.tr("The window speaks it from the next start on."))
-
     def _silence(self, finding: Finding) -> None:
         question = Question(Kind.WORDS, self.tr("Accept a finding"), self.tr("Why is it all right here?"))
         reason = self.ask(question)
@@ -299,7 +291,10 @@ class Window(QMainWindow):
 
     def _changed(self, state: State) -> None:
         if state.sound:
+            came = self.pages.currentWidget() is not self.work
             self._show_page(self.work)
+            if came:
+                self.canvas.setFocus()
         else:
             self.faults.show_state(state, self.piece.source)
             self._show_page(self.faults)

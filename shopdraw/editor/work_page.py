@@ -120,6 +120,13 @@ class WorkPage(QWidget):
         self.findings.dress(colours)
         self.canvas.update()
 
+    def go_to_findings(self) -> None:
+        """Gives the list of findings the keyboard, its first row chosen where none is."""
+        rows = self.findings.list
+        rows.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        if not rows.currentIndex().isValid():
+            rows.setCurrentIndex(self.findings.model.index(0))
+
     def go_to(self, address: str) -> None:
         """Shows an input in the form."""
         self.side.setCurrentWidget(self.form)

@@ -81,7 +81,7 @@ def _partition(bench: Bench, plan: CasePlan, one: Compartments, bay: Bay) -> Bla
         stock,
         Box(x0, x1, room.front, one.rear, room.floor, room.ceiling),
         u="+z",
-        w="+x",
+        w="-x",
         fixing=held,
     )
     fit = plan.design.case.fit
@@ -153,7 +153,9 @@ def back_groove(plan: CasePlan, one: Compartments) -> tuple[tuple[float, float],
     below = wanted
     if isinstance(plan, Plan) and one.room.below == FRONT:
         least = free + plan.season.loss(half, stock) + LEAST_IN_MM
-        below = min(wanted, max(least, plan.stocks.of("shelf").thickness / 2 - upper_groove(plan)))
+        most = plan.stocks.of("shelf").thickness / 2 - upper_groove(plan)
+        # no shallower than the partitions' grooves, which cross it
+        below = max(one.groove, min(wanted, max(least, most)))
     return (below, wanted), free
 
 

@@ -10,6 +10,7 @@ import random
 from typing import Any
 
 from shopdraw.piece.design import Design
+from tests.build.compartment_designs import compartment_tables
 
 SOLID = (
     "cherry_black",
@@ -68,6 +69,7 @@ def random_tables(rng: random.Random) -> dict[str, Any]:
     }
     # drawn last, so that a seed's other choices stay what they were
     tables["lid"] |= _lid(rng, seat)
+    tables |= compartment_tables(rng)
     return tables
 
 

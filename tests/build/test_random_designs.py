@@ -8,6 +8,7 @@ import math
 import pytest
 
 from shopdraw.build import CannotBuild, build
+from shopdraw.check.compartment import compartment_findings
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.movement import movement_findings
 from shopdraw.check.slant import slant_findings
@@ -51,6 +52,7 @@ def _valid(seed):
         fouls_open_lid,
         movement_findings,
         drawer_findings,
+        compartment_findings,
         support_findings,
         web_findings,
     )
@@ -116,6 +118,9 @@ def test_random_desks_cover_the_space_of_inputs():
     assert {d.slant.angle is None for d in designs} == {True, False}
     assert min(d.case.width for d in designs) < 480 < 1150 < max(d.case.width for d in designs)
     assert len({d.climate for d in designs}) == 4
+    assert {d.writing.boards for d in designs} == {1, 2}
+    assert {"compartments" in d.model_fields_set for d in designs} == {True, False}
+    assert {d.compartments.bays for d in designs} >= {1, 2, 3, 4, 5, 6}
     assert len({d.stock["primary"].species for d in designs}) >= 7
 
 

@@ -244,13 +244,33 @@ def plan_case(design: Design, *, lipped: bool) -> CasePlan:
 
 def _bottom_top(design: Design, lipped: bool) -> float:
     """The bottom's upper face: at the plinth's upper edge, or higher by what a lip below needs."""
-    return design.base.height + (design.drawer.lip + 2.0 if lipped else 0.0)
+    if not lipped:
+        return design.base.height
+    keys = ("", *design.drawer.each)
+    return design.base.height + max(lip_of(design, key, "bottom") for key in keys if laps(design, key)) + 2.0
 
 
 def front_of(design: Design, key: str) -> str:
     """How a drawer's front sits: its own choice, else the one for all."""
     own = design.drawer.each.get(key)
     return (own.front if own else None) or design.drawer.front
+
+
+def laps(design: Design, key: str) -> bool:
+    """Whether a drawer's front lies before the case round its opening: by lips, or as a whole."""
+    return front_of(design, key) != "inset"
+
+
+def lip_of(design: Design, key: str, edge: str) -> float:
+    """How far a lipped or overlay front laps over one edge of its opening, mm; 0 where it has no lip.
+
+    Args:
+        key: the drawer's.
+        edge: "left", "right", "top" or "bottom".
+    """
+    own, common = design.drawer.each.get(key, DrawerTable()), design.drawer
+    given = (getattr(own, f"lip_{edge}"), own.lip, getattr(common, f"lip_{edge}"), common.lip)
+    return float(next(length for length in given if length is not None))
 
 
 def sizes_of(plan: CasePlan) -> dict[str, object]:

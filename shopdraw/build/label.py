@@ -55,6 +55,7 @@ LETTERS = {
     "stile-right": "R",
     "rail-upper": "a",
     "rail-lower": "b",
+    "box-front": "f",
     "ledge": "n",
 }
 MIDDLE = "runner-middle-"

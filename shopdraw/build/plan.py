@@ -8,7 +8,7 @@ from typing import Any
 
 from shopdraw.build.bank import BankDisagrees, bank_heights
 from shopdraw.build.cannot import CannotBuild, fault
-from shopdraw.build.case_plan import Row, front_of, plan_case, sizes_of
+from shopdraw.build.case_plan import Row, laps, lip_of, plan_case, sizes_of
 from shopdraw.build.slant_plan import SlantPlan, slant_of, slant_table_of
 from shopdraw.build.stocks import Stocks
 from shopdraw.piece.design import Design
@@ -65,7 +65,7 @@ def plan_desk(design: Design) -> Plan:
     if design.case.top_joint == "overhanging":
         right = 'expected "dovetail" or "housed": the lid lies on the top\'s front edge'
         raise CannotBuild([fault("case.top_joint", '"overhanging"', right)])
-    lipped = any(front_of(design, key) == "lipped" for key in _keys(design))
+    lipped = any(laps(design, key) for key in _keys(design))
     case = plan_case(design, lipped=lipped)
     stocks, season = case.stocks, case.season
     slant = slant_of(design, stocks)
@@ -73,7 +73,8 @@ def plan_desk(design: Design) -> Plan:
     rows = _rows(design, case.stocks, case.bottom_top, slant.writing - drop, (case.left, case.right))
     if lipped and not design.case.top_rail:
         # The lip below the open lid grows with its front, which gets no higher by a higher rail.
-        tall = rows[0].height + 2 * design.drawer.lip
+        lips = [lip_of(design, rows[0].key, edge) for edge in ("top", "bottom")]
+        tall = rows[0].height + sum(lips)
         drop += math.ceil(10 * season.gain(tall, stocks.of("drawer.front"))) / 10
         rows = _rows(design, stocks, case.bottom_top, slant.writing - drop, (case.left, case.right))
     sizes: dict[str, Any] = sizes_of(replace(case, rows=rows))
@@ -89,7 +90,8 @@ def _rail_drop(design: Design, stocks: Stocks, lipped: bool) -> float:
     """From the writing surface to the topmost opening: shelf and rail, and over a lip the open lid."""
     shelf, lid = stocks.of("shelf").thickness, stocks.of("lid").thickness
     under_shelf = shelf + (15.0 if not lipped else LEAST_RAIL_MM)
-    return max(under_shelf, lid + design.drawer.lip + 1.0) if lipped else max(under_shelf, lid + 1.0)
+    over = lip_of(design, _keys(design)[0], "top")
+    return max(under_shelf, lid + over + 1.0) if lipped else max(under_shelf, lid + 1.0)
 
 
 def _rows(

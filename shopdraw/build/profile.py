@@ -86,6 +86,21 @@ def profile(kind: Kind, size: float, *, step: float = 0.0, over: float | None = 
     return Profile(kind, size, (_stepped(curve, step),), words)
 
 
+STEP_SHARE = 0.2
+"""Square steps of an ovolo or an ogee as a share of the whole moulding (common practice)."""
+
+
+def edge_profile(kind: Kind, size: float) -> Profile:
+    """A profile that reaches `size` over the face and down the edge in all, steps of an ovolo or ogee included.
+
+    A bead is as wide as `size` and half as deep, with its quirk beside it.
+    """
+    if kind in ("ovolo", "ogee", "reverse-ogee"):
+        step = STEP_SHARE * size
+        return profile(kind, size - step, step=step)
+    return profile(kind, size)
+
+
 def _curve(kind: Kind, size: float) -> list[Corner]:
     """The curve from the face to the edge, without steps; the last corner's bulge counts for nothing."""
     if kind == "cove":

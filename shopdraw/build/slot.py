@@ -1,0 +1,18 @@
+"""Slots with round ends, for screws and pegs that the wood slides along."""
+
+from __future__ import annotations
+
+from shopdraw.shape.path import Corner, Path
+
+
+def across_slot(u: float, v0: float, v1: float, radius: float) -> Path:
+    """A slot across the grain, as a path in a face's (u, v).
+
+    Args:
+        u: of its middle line, mm.
+        v0, v1: middles of its two round ends, the lesser first, mm.
+        radius: of the ends, mm.
+    """
+    return Path(
+        (Corner(u + radius, v0), Corner(u + radius, v1, 1.0), Corner(u - radius, v1), Corner(u - radius, v0, 1.0))
+    )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QTransform
+from PySide6.QtGui import QFocusEvent, QPainter, QPaintEvent, QTransform
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -70,12 +70,10 @@ class BoardsPanel(QWidget):
         whole = QVBoxLayout(self)
         whole.addWidget(self.table, 3)
         whole.addWidget(self.alone, 2)
-        told = QScrollArea(self)
+        told = ReadingArea(self)
         told.setWidget(self.about)
         told.setWidgetResizable(True)
-        told.setFrameShape(QScrollArea.Shape.NoFrame)
         told.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        told.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         told.setAccessibleName(self.tr("Cuts and joints of the chosen board"))
         self.about.setAlignment(Qt.AlignmentFlag.AlignTop)
         whole.addWidget(told, 1)
@@ -123,6 +121,27 @@ class BoardsPanel(QWidget):
         sizes = " × ".join(shown.length(mm) for mm in (board.length, board.width, board.thickness))
         head = f"{board.label}  {board.name}: {sizes}"
         self.about.setText("\n".join((head, *carried(assembly, board, shown))))
+
+
+class ReadingArea(QScrollArea):
+    """Words that are longer than their room: the keyboard comes here and scrolls them, and a frame says so."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setFrameShadow(QScrollArea.Shadow.Plain)
+        self.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.setLineWidth(1)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:  # noqa: N802  # Qt's name
+        """The keyboard comes."""
+        super().focusInEvent(event)
+        self.setFrameShape(QScrollArea.Shape.Box)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:  # noqa: N802  # Qt's name
+        """The keyboard goes."""
+        super().focusOutEvent(event)
+        self.setFrameShape(QScrollArea.Shape.NoFrame)
 
 
 class BoardView(QWidget):

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPointF, QRect, Qt, Signal
 from PySide6.QtGui import QCursor, QFocusEvent, QKeyEvent, QMouseEvent, QNativeGestureEvent, QWheelEvent
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QGestureEvent, QPinchGesture, QWidget
 
 from shopdraw.editor.easel import Easel
 from shopdraw.editor.figure import Figure
@@ -51,6 +51,7 @@ class Canvas(Easel):
         self._nudged = False
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
+        self.grabGesture(Qt.GestureType.PinchGesture)
         self.setAccessibleName(self.tr("Drawing"))
         self.setAccessibleDescription(
             self.tr(
@@ -71,11 +72,28 @@ class Canvas(Easel):
         event.accept()
 
     def event(self, event: QEvent) -> bool:
-        """Takes a pinch on a trackpad as zooming."""
+        """Takes a pinch as zooming: on a trackpad, or with two fingers on the screen."""
         if isinstance(event, QNativeGestureEvent) and event.gestureType() is Qt.NativeGestureType.ZoomNativeGesture:
             self.zoom(1.0 + event.value(), event.position())
             return True
+        if isinstance(event, QGestureEvent):
+            pinch = event.gesture(Qt.GestureType.PinchGesture)
+            if isinstance(pinch, QPinchGesture):
+                self._pinched(pinch)
+                event.accept(pinch)
+                return True
         return super().event(event)
+
+    def _pinched(self, pinch: QPinchGesture) -> None:
+        """Two fingers on the screen: the sheet keeps under them; what the first one had taken hold of is let alone."""
+        if self._held is not None:
+            self._held = None
+            self.grip_given_up.emit()
+        self._grip = None
+        if pinch.state() is Qt.GestureState.GestureUpdated:
+            step = pinch.centerPoint() - pinch.lastCenterPoint()
+            self.pan(step.x(), step.y())
+            self.zoom(pinch.scaleFactor(), self.mapFromGlobal(pinch.centerPoint()))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         """Takes hold of a handle, or of the sheet."""

@@ -10,6 +10,7 @@ from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
 
+from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
 from tests.editor.conftest import Answers
 
@@ -211,8 +212,9 @@ def test_escape_leaves_what_was_done_before_the_keys(at_desk: Keyboard) -> None:
 
 def test_a_limit_is_told_to_the_keyboard_too(at_desk: Keyboard) -> None:
     window = at_desk.window
+    window.piece.set_values((Setting("slant.writing_height", "39 3/4"),), "Higher")
     at_desk.tab_to_handle("slant.writing_height@front")
-    for _ in range(200):
+    for _ in range(20):
         before = window.piece.state.text
         at_desk.press(Qt.Key.Key_Up)
         if window.piece.state.text == before:

@@ -29,7 +29,7 @@ from shopdraw.wood.board import Fixing
 
 FRONT_GLUE_MM = 60.0
 """A partition is glued over this much in front, dry behind (common practice)."""
-BEHIND_FLAT_MM = 3.0
+BEHIND_FLAT_MM = 4.0
 """Wood between the flat on the top's front edge and a groove in its underside (common practice)."""
 LEAST_IN_MM = 1.0
 """The back stands so far in its lower groove in the driest season, at least."""

@@ -10,14 +10,12 @@ import re
 from collections.abc import Iterable
 from dataclasses import replace
 
-from shopdraw.measure import Unit, fractions, write_length
+from shopdraw.measure import Unit, fractions, with_comma, write_length
 from shopdraw.piece.design import Design
 from shopdraw.wood.finding import Finding
 
 _NUMBER = r"\d+(?:\.\d+)?"
 _LENGTHS = re.compile(rf"(?<![\w.])(-?{_NUMBER}(?:(?: × | x | to ){_NUMBER})*) (mm³|mm)(?!\w)")
-_OTHERS = re.compile(rf"(?<![\w.])(-?{_NUMBER})(?=°| ?%| kg\b)")
-_RATIO = re.compile(rf"(?<=ratio ){_NUMBER}")
 _RIGHT = re.compile(rf"(-?{_NUMBER}) mm")
 _INCH = float(Unit.INCH.in_mm)
 _FINEST = 64
@@ -44,13 +42,6 @@ def in_own_figures(design: Design, found: Iterable[Finding]) -> tuple[Finding, .
         )
         for finding in found
     )
-
-
-def with_comma(words: str) -> str:
-    """The words with a decimal comma in every figure that has a unit; labels and ids keep their points."""
-    for pattern in (_LENGTHS, _OTHERS, _RATIO):
-        words = pattern.sub(lambda told: told.group(0).replace(".", ","), words)
-    return words
 
 
 def inches_in_words(mm: float) -> str:

@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap, QPolygonF
 
 from shopdraw.editor.look import Colours
 from shopdraw.editor.tongue import translate
+from shopdraw.measure import with_comma
 from shopdraw.piece.fault import Fault
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
@@ -40,6 +41,7 @@ class FindingModel(QAbstractListModel):
     def __init__(self, colours: Colours) -> None:
         super().__init__()
         self._colours = colours
+        self.decimal_sign = "."
         self._faults: tuple[Fault, ...] = ()
         self._findings: tuple[Finding, ...] = ()
 
@@ -90,6 +92,8 @@ class FindingModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DecorationRole:
             return shape_of(severity, self._colours)
         words = fault_words(fault) if fault else finding_words(finding) if finding else ""
+        if self.decimal_sign == ",":
+            words = with_comma(words)
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return words
         if role == Qt.ItemDataRole.AccessibleTextRole:

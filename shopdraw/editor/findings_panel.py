@@ -10,6 +10,7 @@ from shopdraw.editor.finding_list import FindingModel
 from shopdraw.editor.flow import FlowRow
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.state import Setting
+from shopdraw.measure import with_comma
 from shopdraw.wood.finding import Finding
 
 
@@ -78,7 +79,8 @@ class FindingsPanel(QWidget):
         right = finding.right if finding else None
         self.set_it.setVisible(right is not None)
         if right is not None:
-            self.set_it.setText(self.tr("Set {name} to {value}").format(name=address_words(right[0]), value=right[1]))
+            value = with_comma(right[1]) if self.model.decimal_sign == "," else right[1]
+            self.set_it.setText(self.tr("Set {name} to {value}").format(name=address_words(right[0]), value=value))
         self.lead.setVisible(bool(right is not None or (fault and fault.address)))
         self.accept.setVisible(finding is not None and finding.silenced is None)
         self.chosen.emit(finding or fault)

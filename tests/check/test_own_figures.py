@@ -10,7 +10,7 @@ import pytest
 
 from shopdraw.build import build
 from shopdraw.check import findings
-from shopdraw.check.own_figures import in_own_figures, inches_in_words, with_comma
+from shopdraw.check.own_figures import in_own_figures, inches_in_words
 from shopdraw.piece.reading import parse_piece
 from shopdraw.piece.saving import set_value
 from shopdraw.shipped import sample_path
@@ -75,7 +75,6 @@ def test_a_piece_that_prints_commas_is_told_with_commas() -> None:
 
 
 def test_labels_and_ids_keep_their_points() -> None:
-    assert with_comma("7.1a: bank.2.3 is 4.25 mm deep") == "7.1a: bank.2.3 is 4,25 mm deep"
     inch, _ = found_in("harbour-office-desk")
     told = Finding("x", Severity.NOTE, (), "7.1a: 800.1 × 457.2 × 19.05 mm, case.height 12.7 mm, M6 mm")
     (worded,) = in_own_figures(inch, [told])

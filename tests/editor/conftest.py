@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import faulthandler
+import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
@@ -13,6 +15,16 @@ from shopdraw.editor.ask import Question
 from shopdraw.editor.look import LIGHT, dress
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_path
+
+MOST_SECONDS = 900
+"""For one test: a box that nobody closes ends it with a trace of where it waits, and never hangs the run."""
+
+
+@pytest.fixture(autouse=True)
+def _never_hangs() -> Iterator[None]:
+    faulthandler.dump_traceback_later(MOST_SECONDS, exit=True, file=sys.__stderr__)
+    yield
+    faulthandler.cancel_dump_traceback_later()
 
 
 @pytest.fixture
@@ -85,6 +97,15 @@ def open_desk(window: Window, desk: Path, qtbot) -> Window:
     window.open_file(desk)
     qtbot.waitExposed(window)
     window.grab()
+    return window
+
+
+@pytest.fixture
+def lone(window: Window, qtbot) -> Window:
+    """A window whose views and findings nobody works out: only what is typed counts."""
+    window.working.ask = lambda *_given, **_named: None  # type: ignore[method-assign]
+    window.show()
+    qtbot.waitExposed(window)
     return window
 
 

@@ -233,9 +233,10 @@ def test_dark_is_dark_all_over(open_desk: Window, qapp: QApplication) -> None:
 SHOT = """
 import sys
 from pathlib import Path
-from PySide6.QtCore import QSettings
+from PySide6.QtCore import QPointF, QSettings
 from shopdraw.editor.start import application
 from shopdraw.editor.window import Window
+from tests.editor import gestures
 app = application()
 folder = Path(sys.argv[2])
 window = Window(apart=False, settings=QSettings(str(folder / "memory.ini"), QSettings.Format.IniFormat), folder=folder)
@@ -247,7 +248,11 @@ picture = window.grab()
 picture.save(str(folder / "shot.png"))
 handle = window.canvas.handle_place(window.canvas.handle_named("case.width@front"))
 at = window.canvas.mapTo(window, handle.toPoint())
-print(picture.devicePixelRatio(), at.x(), at.y(), flush=True)
+taken = []
+window.canvas.grip_taken.connect(lambda handle, _point: taken.append(handle.id))
+for beside in (11, 17):
+    gestures.click(window.canvas, handle + QPointF(beside, 0))
+print(picture.devicePixelRatio(), at.x(), at.y(), len(taken), flush=True)
 import os
 os._exit(0)
 """
@@ -260,8 +265,9 @@ def test_case_70_handles_stand_where_they_are_painted_at_any_scale(desk: Path, t
         env={**os.environ, "QT_SCALE_FACTOR": scale, "QT_QPA_PLATFORM": "offscreen"},
         cwd=Path(__file__).parents[2], capture_output=True, text=True, check=True, timeout=120,
     )  # fmt: skip
-    ratio, x, y = (float(word) for word in done.stdout.split())
+    ratio, x, y, taken = (float(word) for word in done.stdout.split())
     assert ratio == float(scale)
+    assert taken == 1  # 11 pixels beside it a hand takes hold, 17 beside it no more, whatever the scale
     picture = QImage(str(tmp_path / "shot.png"))
     assert picture.width() == round(1280 * ratio)
     accent = LIGHT.colour("accent")

@@ -8,13 +8,16 @@ import re
 import shutil
 import subprocess
 import sys
+import tomllib
 import xml.etree.ElementTree as ElementTree
 from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 
+from shopdraw.editor.state import Setting
 from shopdraw.editor.tongue import LANGUAGES, WRITTEN_IN, speak, wished_languages
 from shopdraw.editor.window import Window
 from tests import translations
@@ -134,6 +137,20 @@ def test_an_unknown_language_leaves_english(qapp: QApplication) -> None:
 def test_the_one_that_was_chosen_comes_before_the_system() -> None:
     assert wished_languages("de") == ("de",)
     assert wished_languages()
+
+
+def test_findings_are_told_with_the_readers_decimal_sign(make_window, desk: Path) -> None:
+    window: Window = make_window(QLocale(QLocale.Language.German, QLocale.Country.Germany))
+    window.open_file(desk)
+    window.piece.set_values((Setting("case.dado_depth", "7/16"),), "Deeper")
+    model, panel = window.work.findings.model, window.work.findings
+    told = [str(model.data(model.index(row))) for row in range(model.rowCount())]
+    assert any(re.search(r"0,\d+ in", words) for words in told)
+    assert not any(re.search(r"(?<![\w.])\d+\.\d+ (in|mm)", words) for words in told)
+    panel.list.setCurrentIndex(model.index(0))
+    assert "0,2709 in" in panel.set_it.text()
+    panel.set_it.click()  # the file has its point
+    assert tomllib.loads(window.piece.state.text)["case"]["dado_depth"] == "0.2709 in"
 
 
 STARTED = """

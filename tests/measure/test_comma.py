@@ -1,0 +1,22 @@
+"""Figures in a sentence take the decimal comma; labels and ids keep their points."""
+
+from __future__ import annotations
+
+import pytest
+
+from shopdraw.measure import with_comma
+
+
+@pytest.mark.parametrize(
+    ("point", "comma"),
+    [
+        ("7.1a: bank.2.3 is 4.25 mm deep", "7.1a: bank.2.3 is 4,25 mm deep"),
+        ("0.059 in clearance, 812.5 mm³", "0,059 in clearance, 812,5 mm³"),
+        ("19.5 × 20.5 mm, 1.5 to 2.5 mm", "19,5 × 20,5 mm, 1,5 to 2,5 mm"),
+        ("at 48.0° and 12.5 %, 3.2 kg, ratio 1.60", "at 48,0° and 12,5 %, 3,2 kg, ratio 1,60"),
+        ("drawer.1 and 6.1", "drawer.1 and 6.1"),
+        ("1/2 in", "1/2 in"),
+    ],
+)
+def test_only_figures_with_a_unit_change(point: str, comma: str) -> None:
+    assert with_comma(point) == comma

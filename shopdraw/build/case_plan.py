@@ -5,6 +5,7 @@ Heights are world z, depths world y, mm. Members ask the plan; nothing is measur
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from shopdraw.build.cannot import CannotBuild, fault
@@ -17,6 +18,8 @@ BEHIND_BACK_MM = 2.0
 """Bars and drawers end this far in front of the back in the driest season (common practice)."""
 WEB_TO_FOOT_MM = 15.0
 """Wood of a side below the bottom's dado (common practice)."""
+LEAST_DOVETAIL_LAP_MM = 4.0
+"""Wood before half-blind dovetails that nobody gave: a quarter of the board, and this at least (common practice)."""
 LEAST_DEPTH_MM = 120.0
 """No case shallower than this is built (common practice)."""
 
@@ -133,6 +136,24 @@ class CasePlan:
     space: Space = Space()
     front: float = 0.0
     """World y of the case boards' front edges: behind a face frame, else the front plane."""
+    strip: float = 0.0
+    """Width of the strips down the sides' front edges; 0 for none."""
+    strip_depth: float = 0.0
+    """Their thickness: the sides' own front edges lie so far behind the front plane."""
+    strip_cut: float = math.inf
+    """World z over which the strips are no wider than the sides."""
+    face_rail: float = 0.0
+    """Depth of the face rails before the web frames; 0 for none."""
+
+    @property
+    def side_front(self) -> float:
+        """World y of the sides' front edges."""
+        return max(self.front, self.strip_depth)
+
+    @property
+    def guide(self) -> float:
+        """Thickness of the guides beside drawers and supports: what a strip is wider than its side."""
+        return max(0.0, self.strip - self.side.thickness)
 
     @property
     def inside(self) -> float:
@@ -173,10 +194,24 @@ class CasePlan:
 
     @property
     def side_top(self) -> float:
-        """World z of the sides' upper ends: the top's upper face, or its underside where it lies over them."""
+        """World z of the sides' upper ends: the top's upper face, its underside where it lies over them, or the lap."""
         if self.design.case.top_joint == "overhanging":
             return self.height - self.stocks.of("top").thickness
-        return self.height
+        return self.height - (self.lap if self.clean_top else 0.0)
+
+    @property
+    def clean_top(self) -> bool:
+        """Whether half-blind dovetails leave the top's upper face clean: their tails stand on the sides."""
+        return self.design.case.top_joint == "dovetail" and self.design.case.dovetails == "clean-top"
+
+    @property
+    def lap(self) -> float:
+        """Wood left before half-blind dovetails of the top, mm; 0 where they go through, or where there are none."""
+        case = self.design.case
+        if case.top_joint != "dovetail" or case.dovetails == "through":
+            return 0.0
+        thick = self.stocks.of("top").thickness if self.clean_top else self.side.thickness
+        return case.dovetail_lap if case.dovetail_lap is not None else max(LEAST_DOVETAIL_LAP_MM, thick / 4)
 
     def drawer_bay(self, row: Row) -> tuple[float, float]:
         """World x of a row's opening."""

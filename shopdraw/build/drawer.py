@@ -138,7 +138,8 @@ def _back(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, sides: dict[
         Box(x0, x1, y1 - stock.thickness, y1, low, high),
         u="+x",
         w="-y",
-        fixing=Fixing(f"drawer.{row.key}.bottom", ((x0 + x1) / 2, y1, low)),
+        # it stands on the bottom, and keeps its place in the sides while a solid bottom moves under it
+        fixing=Fixing(f"drawer.{row.key}.bottom", ((x0 + x1) / 2, size.shoulder, low)),
     )
     join_back(bench, plan, row, size, back, sides)
     return back

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 from shopdraw.build.bench import Bench, Blank, Box
@@ -132,7 +133,8 @@ def _dovetailed(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, front:
     drawn = [
         trapezoid(span, tails.narrowing, begin=size.box.z0, wide_at=y - size.entry, narrow_at=y) for span in tails.spans
     ]
-    _tails_and_sockets(bench, front, side, hand, tails, drawn, (y - size.entry, y), lap=_lap(size))
+    grooved = size.box.z0 + groove_span(plan, row)[1]
+    _tails_and_sockets(bench, front, side, hand, tails, drawn, (y - size.entry, y), lap=_lap(size), whole_from=grooved)
     _moves_with(side, front)
 
 
@@ -158,6 +160,7 @@ def _tails_and_sockets(
     *,
     lap: float | None = None,
     low: float | None = None,
+    whole_from: float = -math.inf,
 ) -> None:
     """Cut tails on a side and their sockets in the end of the board across it, all from one outline each.
 
@@ -166,6 +169,7 @@ def _tails_and_sockets(
         strip: y between which the side is cut.
         lap: wood that the host keeps before the tails' ends, or None where they go through.
         low: z under which the side isn't cut; None for its own lower edge.
+        whole_from: z over which no groove runs through the uppermost tail.
     """
     out = "-x" if hand == "left" else "+x"
     box = side.box()
@@ -197,7 +201,8 @@ def _tails_and_sockets(
             purpose=f"tail of {side.name}, square by chisel",
         )
     sizes = tails.sizes() if lap is None else (*tails.sizes(), ("lap", lap))
-    body = prism_body(placed[0], out, abs(inner - outer))
+    whole: list[Vec3] = [(outer, y, max(z, whole_from)) for y, z in drawn[-1]]
+    body = prism_body(whole, out, abs(inner - outer))
     bench.joints.append(Joint(cut_id, "dovetail", host.id, side.id, (side.id,), body=body, sizes=sizes))
 
 

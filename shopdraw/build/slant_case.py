@@ -36,12 +36,13 @@ def lay_slant_case(bench: Bench, plan: SlantPlan, compartments: float | None = N
 
 def slant_profile(plan: CasePlan, s: Slant) -> tuple[tuple[float, float], ...]:
     """The outline of a side with the slant cut at its upper front, (y, z)."""
+    y0, top = plan.side_front, plan.side_top
     return (
-        (0.0, plan.foot),
+        (y0, plan.foot),
         (plan.depth, plan.foot),
-        (plan.depth, plan.height),
-        (s.run, plan.height),
-        (0.0, s.z0),
+        (plan.depth, top),
+        (s.run - (plan.height - top) / math.tan(math.radians(s.alpha)), top),
+        (y0, s.on_line(y0)),
     )
 
 
@@ -51,7 +52,9 @@ def _top(bench: Bench, plan: SlantPlan) -> Blank:
     t = stock.thickness
     alpha = math.radians(s.alpha)
     bevel = bevel_kept(plan)
-    nose = bevel * math.cos(alpha) if bevel < t / math.sin(alpha) - 1e-9 else t / math.tan(alpha)
+    # over the sides' tails the sharp corner stays: the flat ends between the sides
+    flat = bevel < t / math.sin(alpha) - 1e-9 and not plan.clean_top
+    nose = bevel * math.cos(alpha) if flat else t / math.tan(alpha)
     front = s.run - nose
     # Held where its front meets the sides, so that it moves with them.
     box = Box(plan.left, plan.right, front, plan.depth, plan.height - t, plan.height)
@@ -65,7 +68,7 @@ def _top(bench: Bench, plan: SlantPlan) -> Blank:
         w="+z",
         fixing=Fixing("side.left", (plan.width / 2, s.run, plan.height)),
     )
-    slanted_edge(top, plan, bevel)
+    slanted_edge(top, plan, bevel, between_sides=plan.clean_top)
     rabbet_top(top, plan)
     return top
 

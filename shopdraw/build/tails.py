@@ -50,7 +50,7 @@ class Tails:
         """By name, for the joint: tails as wide as they are at their roots."""
         found = (
             ("slope", self.slope),
-            ("tails", float(len(self.spans))),
+            ("tails", len(self.spans)),
             ("tail", self.tail - 2 * self.narrowing),
             ("half-pin", self.half_pin),
             ("pin", self.pin),

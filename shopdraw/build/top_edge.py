@@ -17,8 +17,15 @@ def bevel_kept(plan: SlantPlan) -> float:
     return min(lid_size(plan).bevel, whole)
 
 
-def slanted_edge(top: Blank, plan: SlantPlan, bevel: float) -> None:
-    """Cut the bevel and the flat along the top's whole front edge."""
+def slanted_edge(top: Blank, plan: SlantPlan, bevel: float, *, between_sides: bool = False) -> None:
+    """Cut the bevel and the flat along the top's whole front edge.
+
+    Args:
+        top: not yet grown into the sides.
+        plan: the piece's sizes.
+        bevel: how much of the slanted edge is kept, mm.
+        between_sides: the flat ends where the top does now; its ends, which will lie over the sides, keep their corner.
+    """
     s = plan.slant
     alpha = math.radians(s.alpha)
     t = top.high[2] - top.low[2]
@@ -45,6 +52,9 @@ def slanted_edge(top: Blank, plan: SlantPlan, bevel: float) -> None:
             "bevel",
             Face.FOOT,
             polygon([at(bevel, -1.0), at(bevel, far), at(far, far), at(far, -1.0)]),
+            enter=top.low[0] if between_sides else None,
+            floor=top.high[0] if between_sides else None,
             id="bevel:top:flat",
-            purpose="flat square to the slant, takes off the sharp corner",
+            purpose="flat square to the slant, takes off the sharp corner"
+            + (", between the sides only" if between_sides else ""),
         )

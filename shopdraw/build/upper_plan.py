@@ -68,6 +68,9 @@ def upper_plan(case: CasePlan) -> UpperPlan:
     if design.case.top_joint == "overhanging":
         right = 'expected "dovetail" or "housed": the lid\'s pin lies on the top\'s front edge'
         raise CannotBuild([fault("case.top_joint", '"overhanging"', right)])
+    if case.clean_top:
+        right = 'expected "through" or "clean-sides": the top\'s front edge is square to the lid, the sides\' aren\'t'
+        raise CannotBuild([fault("case.dovetails", '"clean-top"', right)])
     if design.lid.ends != "none":
         right = 'expected "none": breadboard caps are made for a lid hinged below'
         raise CannotBuild([fault("lid.ends", f'"{design.lid.ends}"', right)])

@@ -5,7 +5,7 @@ from __future__ import annotations
 from shopdraw.drawing.mark import Mark
 from shopdraw.editor.arrangement import DIRECTIONS, SECTION, arrange, third_angle
 from shopdraw.editor.figures import figures_of
-from shopdraw.editor.handle import handles_of
+from shopdraw.editor.handles import handles_of
 from shopdraw.editor.motion import dado_marks, motion_marks
 from shopdraw.editor.overlay import overlay_marks
 from shopdraw.editor.scene import Layers, Scene

@@ -6,7 +6,7 @@ import random
 from pathlib import Path
 
 from shopdraw.editor.drag import Drag
-from shopdraw.editor.handle import handles_of
+from shopdraw.editor.handles import handles_of
 from shopdraw.editor.open_piece import OpenPiece
 from shopdraw.editor.state import Setting
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 from shopdraw.cli.beside import Beside, has_cores, may_split
@@ -11,7 +13,7 @@ from shopdraw.drawing.sheet import SheetSet
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import cut_list
 from shopdraw.sheet.part_sheet import NoRoomForPart
-from shopdraw.sheet.picture import pictures
+from shopdraw.sheet.picture import pictures as pictures_of
 from shopdraw.sheet.set import Set, sheet_set
 from shopdraw.sheet.set_pages import NoRoomForSet
 from shopdraw.trade.table import NotInTable
@@ -21,7 +23,7 @@ from shopdraw.write.pdf import write_pdf
 from shopdraw.write.png import write_png
 from shopdraw.write.svg import write_svg
 
-NEWER, OLDER = ("R2010", ""), ("R12", "-r12")
+VERSIONS = (("R2010", ""), ("R12", "-r12"))
 """A newer version and the old one that every control reads, with what their files' names end in."""
 PARTS = "part."
 """Cells of part sheets: these aren't written as pictures."""
@@ -43,37 +45,46 @@ def write_sheets(work: Work, folder: Path) -> tuple[Finding, ...]:
     return made.findings
 
 
-def write_drawing(work: Work, folder: Path) -> tuple[Finding, ...]:
+def write_drawing(work: Work, folder: Path, *, pictures: bool = True) -> tuple[Finding, ...]:
     """Writes `<stem>-drawing-<unit>.dxf` and the same as R12, and each view as SVG and PNG, from the PDF's own sheets.
 
+    Args:
+        work: the piece.
+        folder: where to write.
+        pictures: whether to write the views too; no where `pictures_meanwhile` does.
     Returns:
         What found no room.
     Raises:
         Refused: as for the sheets.
     """
     made = set_of(work)
-    if has_cores() and may_split(wholly=False):
-        with Beside(_write_small, made.sheets, work, folder, split=True) as second:
-            _write_dxf(made.sheets, work, folder, NEWER)
-            second.outcome()
-    else:
-        _write_dxf(made.sheets, work, folder, NEWER)
-        _write_small(None, made.sheets, work, folder)
+    unit = "in" if work.piece.design.piece.units == "inch" else "mm"
+    for version, ending in VERSIONS:
+        write_dxf(made.sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, version)
+    if pictures:
+        _write_pictures(None, made.sheets, work.stem, folder)
     return made.findings
 
 
-def _write_dxf(sheets: SheetSet, work: Work, folder: Path, version: tuple[str, str]) -> None:
-    unit = "in" if work.piece.design.piece.units == "inch" else "mm"
-    name, ending = version
-    write_dxf(sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, name)
+@contextmanager
+def pictures_meanwhile(work: Work, folder: Path) -> Iterator[Beside | None]:
+    """The pictures of `write_drawing`, written by another process that has the sheets already; None where it can't be.
+
+    Raises:
+        Refused: as for the sheets.
+    """
+    made = set_of(work)
+    if not has_cores() or not may_split(wholly=False):
+        yield None
+        return
+    with Beside(_write_pictures, made.sheets, work.stem, folder, split=True) as other:
+        yield other
 
 
-def _write_small(_hear: object, sheets: SheetSet, work: Work, folder: Path) -> None:
-    """What a second process writes while the first one writes the newer DXF."""
-    _write_dxf(sheets, work, folder, OLDER)
-    for view in pictures(sheets):
+def _write_pictures(_hear: object, sheets: SheetSet, stem: str, folder: Path) -> None:
+    for view in pictures_of(sheets):
         if not view.key.startswith(PARTS):
-            name = f"{work.stem}-{view.key.replace('.', '-')}"
+            name = f"{stem}-{view.key.replace('.', '-')}"
             write_svg(view, sheets.style, folder / f"{name}.svg")
             write_png(view, sheets.style, folder / f"{name}.png")
 

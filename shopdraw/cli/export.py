@@ -9,7 +9,7 @@ from __future__ import annotations
 import pickle
 import sys
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, ExitStack, contextmanager
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
@@ -51,10 +51,17 @@ def _sheets(work: Work, folder: Path) -> Sequence[Finding]:
     return write_sheets(work, folder)
 
 
-def _drawing(work: Work, folder: Path) -> Sequence[Finding]:
+def _drawing(work: Work, folder: Path, *, pictures: bool = True) -> Sequence[Finding]:
     from shopdraw.cli.drawing_files import write_drawing
 
-    return write_drawing(work, folder)
+    return write_drawing(work, folder, pictures=pictures)
+
+
+def _pictures(work: Work, place: Path) -> AbstractContextManager[Beside | None]:
+    """A third process for the pictures of the drawing, which has the set of sheets: begun when that is made."""
+    from shopdraw.cli.drawing_files import pictures_meanwhile
+
+    return pictures_meanwhile(work, place / "drawing")
 
 
 PRODUCERS: Mapping[str, Producer] = {
@@ -64,6 +71,8 @@ PRODUCERS: Mapping[str, Producer] = {
 _WORK = "work.pickle"
 ASIDE = ("templates", "lists", "cnc")
 """Parts that a second process writes meanwhile, in its order, where there are two cores and sheets to make."""
+DRAWN = ("sheets", "drawing")
+"""Parts made of the set of sheets."""
 _JUDGED = ("cnc",)
 """Parts that tell the findings of the checks, and so wait for these."""
 
@@ -129,39 +138,65 @@ def export(
         if kind not in producers:
             raise refused(f"--only: {kind} isn't there yet; expected one of {', '.join(producers)}")
     progress = Progress(len(kinds), sys.stderr)
-    aside = _aside(kinds) if producers is PRODUCERS else ()
-    must_fix: list[Finding] = []
+    judged = work
 
     def fill(place: Path) -> Mapping[str, Any]:
+        nonlocal judged
         for kind in kinds:
             (place / kind).mkdir()
-        found: dict[str, Sequence[Finding]] = {}
-        with _second(work, aside, place) as second:
+        if producers is PRODUCERS:
+            judged, found = _by_several(work, kinds, place, progress)
+        else:
             judged = checked(work)
-            must_fix.extend(judged.must_fix)
-            if second is not None:
-                second.tell(judged.findings)
+            found = {}
             for kind in kinds:
                 progress.begins(kind)
-                if kind not in aside:
-                    found[kind] = producers[kind](judged, place / kind)
-                    progress.ends()
-            if second is not None:
-                found |= second.outcome()
-                for _ in aside:
-                    progress.ends()
-        layout = [finding for kind in kinds for finding in found[kind]]
+                found[kind] = producers[kind](judged, place / kind)
+                progress.ends()
         return {
             "piece": work.piece.design.piece.title,
-            "must_fix": [finding_facts(finding) for finding in must_fix],
-            "findings": [finding_facts(finding) for finding in layout],
+            "must_fix": [finding_facts(finding) for finding in judged.must_fix],
+            "findings": [finding_facts(finding) for kind in kinds for finding in found[kind]],
         }
 
     try:
         written = write_package(Path(folder), kinds, fill)
     finally:
         progress.wiped()
-    for finding in must_fix:
+    for finding in judged.must_fix:
         sys.stderr.write(finding_line(finding) + "\n")
     sys.stdout.write(f"{len(written)} files in {folder}\n")
     return 0
+
+
+def _by_several(work: Work, kinds: Sequence[str], place: Path, progress: Progress) -> tuple[Work, Found]:
+    """Checks the piece and writes its parts, each in the process that has the time; left early, all are ended.
+
+    Returns:
+        The work with its findings, and what each part's layout found.
+    """
+    aside = _aside(kinds)
+    found: dict[str, Sequence[Finding]] = {}
+    with ExitStack() as others:
+        second = others.enter_context(_second(work, aside, place))
+        judged = checked(work)
+        if second is not None:
+            second.tell(judged.findings)
+        third: Beside | None = None
+        for kind in kinds:
+            progress.begins(kind)
+            if kind in aside:
+                continue
+            if "drawing" in kinds and third is None and kind in DRAWN:
+                third = others.enter_context(_pictures(judged, place))
+            if kind == "drawing" and third is not None:
+                found[kind] = _drawing(judged, place / kind, pictures=False)
+                third.outcome()
+            else:
+                found[kind] = PRODUCERS[kind](judged, place / kind)
+            progress.ends()
+        if second is not None:
+            found |= second.outcome()
+            for _ in aside:
+                progress.ends()
+    return judged, found

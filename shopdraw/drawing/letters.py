@@ -104,6 +104,11 @@ class _Font:
     def has(self, character: str) -> bool:
         return ord(character) in self._cmap
 
+    def measures(self, glyphs: str) -> list[_Glyph]:
+        """Of each glyph in a row."""
+        known = self._known
+        return [known.get(c) or self.glyph(c) for c in glyphs]
+
     def glyph(self, character: str) -> _Glyph:
         found = self._known.get(character)
         if found is None:
@@ -143,6 +148,8 @@ def printable(words: str) -> str:
 def plain_words(words: str) -> str:
     """The words with each vulgar fraction written with figures: `7 ⅝` becomes `7 5/8`."""
     plain = printable(words)
+    if plain.isascii():
+        return plain
     for sign, parts in _VULGAR.items():
         if sign in plain:
             plain = re.sub(rf"(?<=\d) ?{sign}", " " + "/".join(parts), plain).replace(sign, "/".join(parts))
@@ -258,12 +265,12 @@ class _Row:
     def _set(self, words: str, dy: float, height: float) -> None:
         for name, glyphs in _by_font(words):
             font = _font(name)
-            measures = [font.glyph(c) for c in glyphs]
-            width = sum(m.advance for m in measures) * height
+            measures = font.measures(glyphs)
+            width = sum([m.advance for m in measures]) * height
             self._runs.append(Run(glyphs, name, self._x, dy, height, width))
             self._x += width
-            self._below = max(self._below, *(-dy - m.low * height for m in measures))
-            self._above = max(self._above, *(dy + m.high * height for m in measures))
+            self._below = max(self._below, -dy - min([m.low for m in measures]) * height)
+            self._above = max(self._above, dy + max([m.high for m in measures]) * height)
 
     def finished(self) -> Lettered:
         return Lettered(tuple(self._runs), self._x, self._below, self._above)
@@ -272,8 +279,10 @@ class _Row:
 def _by_font(words: str) -> list[tuple[str, str]]:
     """The words cut where the font changes, missing characters replaced."""
     parts: list[tuple[str, str]] = []
-    for character in unicodedata.normalize("NFC", words):
-        name, shown = _home(character)
+    homes = [_home(character) for character in unicodedata.normalize("NFC", words)]
+    if len({name for name, _ in homes}) == 1:
+        return [(homes[0][0], "".join([shown for _, shown in homes]))]
+    for name, shown in homes:
         if parts and parts[-1][0] == name:
             parts[-1] = (name, parts[-1][1] + shown)
         else:

@@ -1,7 +1,7 @@
 """Free places on full-size paper for words and check lines. True-size mm, which are paper mm here.
 
 What stands on the paper is marked on squares of 1 mm; sums over all squares below and left of each one tell at once
-whether any rectangle is free.
+whether any rectangle is free. They are made for the part of the paper that is asked about.
 """
 
 from __future__ import annotations
@@ -22,6 +22,8 @@ SQUARE = 1.0
 _AROUND = 6.0
 """Squares are kept that far round the region, so that words keep off what stands just outside."""
 _STEP = 2.0
+_REACHES = (40.0, 120.0, 360.0, math.inf)
+"""How far round the wanted place free ones are looked for, one after the other, mm."""
 
 Counts = npt.NDArray[np.int32]
 
@@ -36,7 +38,6 @@ class Spots:
         columns = math.ceil((x1 - x0 + 2 * _AROUND) / SQUARE) + 2
         rows = math.ceil((y1 - y0 + 2 * _AROUND) / SQUARE) + 2
         self._taken: npt.NDArray[np.bool_] = np.zeros((rows, columns), dtype=bool)
-        self._sums: dict[Path | None, Counts] = {}
         self._outside: dict[Path, npt.NDArray[np.bool_]] = {}
 
     def add(self, marks: Iterable[Mark]) -> None:
@@ -60,7 +61,6 @@ class Spots:
             low, high = max(0, self._row(y0)), min(rows, self._row(y1) + 1)
             if left < right and low < high:
                 self._taken[low:high, left:right] = True
-        self._sums.clear()
 
     def find(
         self,
@@ -85,13 +85,19 @@ class Spots:
             return None
         xs = _between(x0 + width / 2, x1 - width / 2)
         ys = _between(y0 + height / 2, y1 - height / 2)
-        free = self._windows(xs, ys, width / 2 + clear, height / 2 + clear, within) == 0
-        away = np.hypot(xs[None, :] - near[0], ys[:, None] - near[1]).round(3)
-        rows, columns = np.nonzero(free)
-        for index in np.argsort(away[rows, columns], kind="stable"):
-            place = (float(xs[columns[index]]), float(ys[rows[index]]))
-            if also is None or also(place):
-                return place
+        half_x, half_y = width / 2 + clear, height / 2 + clear
+        farthest = -1.0
+        for reach in _REACHES:
+            # What is nearest lies mostly within the first reach: the rest of the paper needn't be summed for it.
+            i, j = _within(xs, near[0], reach), _within(ys, near[1], reach)
+            free = self._taken_round(xs[i], ys[j], half_x, half_y, within) == 0
+            away = np.hypot(xs[None, i] - near[0], ys[j, None] - near[1]).round(3)
+            rows, columns = np.nonzero(free & (away > farthest) & (away <= reach))
+            for index in np.argsort(away[rows, columns], kind="stable"):
+                place = (float(xs[i][columns[index]]), float(ys[j][rows[index]]))
+                if also is None or also(place):
+                    return place
+            farthest = reach
         return None
 
     def free(self, at: Point, width: float, height: float, clear: float = 1.5, within: Path | None = None) -> bool:
@@ -102,9 +108,9 @@ class Spots:
         if at[0] + width / 2 > x1 + 1e-9 or at[1] + height / 2 > y1 + 1e-9:
             return False
         xs, ys = np.array([at[0]]), np.array([at[1]])
-        return bool(self._windows(xs, ys, width / 2 + clear, height / 2 + clear, within)[0, 0] == 0)
+        return bool(self._taken_round(xs, ys, width / 2 + clear, height / 2 + clear, within)[0, 0] == 0)
 
-    def _windows(
+    def _taken_round(
         self,
         xs: npt.NDArray[np.float64],
         ys: npt.NDArray[np.float64],
@@ -113,25 +119,22 @@ class Spots:
         within: Path | None,
     ) -> Counts:
         """How many squares are taken round each middle."""
-        sums = self._summed(within)
-        rows, columns = sums.shape
-        left = np.clip(np.floor((xs - half_x - self._at[0]) / SQUARE).astype(int), 0, columns - 1)
-        right = np.clip(np.floor((xs + half_x - self._at[0]) / SQUARE).astype(int) + 1, 0, columns - 1)
-        low = np.clip(np.floor((ys - half_y - self._at[1]) / SQUARE).astype(int), 0, rows - 1)
-        high = np.clip(np.floor((ys + half_y - self._at[1]) / SQUARE).astype(int) + 1, 0, rows - 1)
+        if not len(xs) or not len(ys):
+            return np.zeros((len(ys), len(xs)), dtype=np.int32)
+        rows, columns = self._taken.shape
+        left = _kept(np.floor((xs - half_x - self._at[0]) / SQUARE).astype(int), columns)
+        right = _kept(np.floor((xs + half_x - self._at[0]) / SQUARE).astype(int) + 1, columns)
+        low = _kept(np.floor((ys - half_y - self._at[1]) / SQUARE).astype(int), rows)
+        high = _kept(np.floor((ys + half_y - self._at[1]) / SQUARE).astype(int) + 1, rows)
+        here = (slice(low[0], high[-1]), slice(left[0], right[-1]))
+        taken = self._taken[here] if within is None else self._taken[here] | self._out_of(within)[here]
+        sums = np.zeros((taken.shape[0] + 1, taken.shape[1] + 1), dtype=np.int32)
+        sums[1:, 1:] = taken.cumsum(axis=0, dtype=np.int32).cumsum(axis=1, dtype=np.int32)
+        low, high, left, right = low - low[0], high - low[0], left - left[0], right - left[0]
         counts: Counts = (
             sums[np.ix_(high, right)] - sums[np.ix_(low, right)] - sums[np.ix_(high, left)] + sums[np.ix_(low, left)]
         )
         return counts
-
-    def _summed(self, within: Path | None) -> Counts:
-        found = self._sums.get(within)
-        if found is None:
-            taken = self._taken if within is None else self._taken | self._out_of(within)
-            found = np.zeros((taken.shape[0] + 1, taken.shape[1] + 1), dtype=np.int32)
-            found[1:, 1:] = taken.cumsum(axis=0, dtype=np.int32).cumsum(axis=1, dtype=np.int32)
-            self._sums[within] = found
-        return found
 
     def _out_of(self, outline: Path) -> npt.NDArray[np.bool_]:
         """Squares whose middle lies outside an outline, by the even-odd rule."""
@@ -157,13 +160,24 @@ class Spots:
         j = np.floor((ys - self._at[1]) / SQUARE).astype(int)
         held = (i >= 0) & (j >= 0) & (i < columns) & (j < rows)
         self._taken[j[held], i[held]] = True
-        self._sums.clear()
 
     def _column(self, x: float) -> int:
         return math.floor((x - self._at[0]) / SQUARE)
 
     def _row(self, y: float) -> int:
         return math.floor((y - self._at[1]) / SQUARE)
+
+
+def _within(places: npt.NDArray[np.float64], middle: float, reach: float) -> slice:
+    """Those of the rising places that lie within reach of a middle; a step more, so that rounding leaves none out."""
+    low, high = np.searchsorted(places, (middle - reach - _STEP, middle + reach + _STEP))
+    return slice(int(low), int(high))
+
+
+def _kept(squares: npt.NDArray[np.int_], count: int) -> npt.NDArray[np.int_]:
+    """Numbers of squares kept within the paper."""
+    kept: npt.NDArray[np.int_] = np.clip(squares, 0, count)
+    return kept
 
 
 def _between(low: float, high: float) -> npt.NDArray[np.float64]:

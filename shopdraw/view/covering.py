@@ -68,23 +68,29 @@ def _parted(
 
 def _covered(scene: Scene, rows: Ints, triangles: Ints) -> tuple[Ints, Floats, Floats]:
     """Of each edge the stretch that a triangle covers."""
-    start, end = scene.edges.start[rows], scene.edges.end[rows]
-    corners = scene.corners[triangles]
+    start, end = scene.edges.start.take(rows, axis=0), scene.edges.end.take(rows, axis=0)
+    corners = scene.corners.take(triangles, axis=0)
     low, high = np.zeros(len(rows)), np.ones(len(rows))
     for first, second in ((0, 1), (1, 2), (2, 0)):
         side = corners[:, second, :2] - corners[:, first, :2]
         size = np.maximum(np.hypot(side[:, 0], side[:, 1]), 1e-12)
         inward = np.stack((-side[:, 1], side[:, 0]), 1) / size[:, None]
-        at_start = ((start[:, :2] - corners[:, first, :2]) * inward).sum(axis=1)
-        at_end = ((end[:, :2] - corners[:, first, :2]) * inward).sum(axis=1)
+        at_start = _along(start[:, :2] - corners[:, first, :2], inward)
+        at_end = _along(end[:, :2] - corners[:, first, :2], inward)
         low, high = _clipped(low, high, at_start, at_end, BESIDE_MM)
-    slope = scene.slope[triangles]
+    slope = scene.slope.take(triangles, axis=0)
     base = corners[:, 0]
-    at_start = base[:, 2] + ((start[:, :2] - base[:, :2]) * slope).sum(axis=1) - start[:, 2]
-    at_end = base[:, 2] + ((end[:, :2] - base[:, :2]) * slope).sum(axis=1) - end[:, 2]
+    at_start = base[:, 2] + _along(start[:, :2] - base[:, :2], slope) - start[:, 2]
+    at_end = base[:, 2] + _along(end[:, :2] - base[:, :2], slope) - end[:, 2]
     low, high = _clipped(low, high, at_start, at_end, -NEARER_MM)
     kept = high - low > _PART
     return rows[kept], low[kept], high[kept]
+
+
+def _along(vectors: Floats, ways: Floats) -> Floats:
+    """The product of each vector on paper with its way."""
+    found: Floats = vectors[:, 0] * ways[:, 0] + vectors[:, 1] * ways[:, 1]
+    return found
 
 
 def _clipped(low: Floats, high: Floats, at_start: Floats, at_end: Floats, margin: float) -> tuple[Floats, Floats]:

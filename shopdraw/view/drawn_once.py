@@ -88,16 +88,20 @@ def drawn_once(pieces: Sequence[Piece], touching: float) -> list[Piece]:
         # what is drawn already between here and there: apart from each other and in order
         first, last = bisect_left(highs, low), bisect_right(lows, high)
         if first == last:
-            rest = [(low, high)] if high - low > touching else []
-        elif lows[first] <= low and high <= highs[first]:
+            if high - low > touching:
+                kept.setdefault((owner, covered), []).append((low, high))
+                lows.insert(first, low)
+                highs.insert(first, high)
             continue
-        else:
-            ends = zip((low, *highs[first:last]), (*lows[first:last], high), strict=True)
-            rest = [(a, b) for a, b in ends if b - a > touching]
+        foot, head = lows[first], highs[last - 1]
+        if foot <= low and high <= highs[first]:
+            continue
+        ends = zip((low, *highs[first:last]), (*lows[first:last], high), strict=True)
+        rest = [(a, b) for a, b in ends if b - a > touching]
         if rest:
             kept.setdefault((owner, covered), []).extend(rest)
-            lows[first:last] = [min((low, *lows[first:last]))]
-            highs[first:last] = [max((high, *highs[first:last]))]
+            lows[first:last] = [min(low, foot)]
+            highs[first:last] = [max(high, head)]
     found: list[Piece] = []
     for (owner, covered), parts in kept.items():
         found.extend((low, high, owner, covered) for low, high in _joined(parts, touching))

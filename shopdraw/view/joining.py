@@ -60,21 +60,23 @@ def _lines(
 ) -> list[Line]:
     if not len(rows):
         return []
-    start, end = pieces.start[rows], pieces.end[rows]
+    start, end = pieces.start.take(rows, axis=0), pieces.end.take(rows, axis=0)
     group, way, offset = _supports(start, end)
-    low, high = (start * way).sum(axis=1), (end * way).sum(axis=1)
+    low = start[:, 0] * way[:, 0] + start[:, 1] * way[:, 1]
+    high = end[:, 0] * way[:, 0] + end[:, 1] * way[:, 1]
     low, high = np.minimum(low, high), np.maximum(low, high)
-    order = np.lexsort((pieces.owner[rows], -pieces.facing[rows], -pieces.depth[rows], pieces.covered[rows], group))
-    spans = Spans(group, low, high, pieces.owner[rows], pieces.covered[rows]).only(order)
+    owner, covered = pieces.owner[rows], pieces.covered[rows]
+    order = np.lexsort((owner, -pieces.facing[rows], -pieces.depth[rows], group * 2 + covered))
+    spans = Spans(group, low, high, owner, covered).only(order)
     across = np.column_stack((-way[:, 1], way[:, 0])) * offset[:, None]
-    places = np.concatenate((way, across), axis=1)[order].tolist()
+    places = np.concatenate((way, across), axis=1).take(order, axis=0).tolist()
     lines = []
     for first, found in groups_drawn_once(spans, np.full(len(order), _TOUCHING_MM)):
         wx, wy, ox, oy = places[first]
-        for a, b, owner, hidden in found:
+        for a, b, board, hidden in found:
             here = (round(a * wx + ox, _DECIMALS) + 0.0, round(a * wy + oy, _DECIMALS) + 0.0)
             there = (round(b * wx + ox, _DECIMALS) + 0.0, round(b * wy + oy, _DECIMALS) + 0.0)
-            lines.append(Line(here, there, meanings[hidden], boards[owner]))
+            lines.append(Line(here, there, meanings[hidden], boards[board]))
     return lines
 
 
@@ -90,9 +92,11 @@ def _supports(start: Floats, end: Floats) -> tuple[Ints, Floats, Floats]:
     turn[by_angle] = ways
     # one direction for all of a bundle: the longest piece's, which is the best known
     size = np.hypot(*(end - start).T)
-    best = np.lexsort((-size, turn))
-    lead = best[np.flatnonzero(np.concatenate(([True], np.diff(turn[best]) > 0)))]
-    way = np.round(way[lead], 15)[turn]
+    most = np.maximum.reduceat(size[by_angle], np.flatnonzero(np.diff(ways, prepend=-1)))
+    longest = np.flatnonzero(size == most[turn])[::-1]
+    lead = np.zeros(len(most), dtype=np.int64)
+    lead[turn[longest]] = longest  # of several the first
+    way = np.round(way[lead], 15).take(turn, axis=0)
     middle = (start + end) / 2
     offset = middle[:, 1] * way[:, 0] - middle[:, 0] * way[:, 1]
     order = np.lexsort((offset, turn))

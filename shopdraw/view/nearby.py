@@ -38,7 +38,7 @@ def nearby(scene: Scene, rows: Ints) -> Nearby:
     """
     # whatever lies behind a triangle that is itself behind a face lies behind the face
     faces, in_front = wide_faces(scene)
-    behind = behind_a_rectangle((scene.edges.start[rows], scene.edges.end[rows]), faces)
+    behind = behind_a_rectangle((scene.edges.start.take(rows, axis=0), scene.edges.end.take(rows, axis=0)), faces)
     away, rows = rows[behind], rows[~behind]
     edges = scene.edges.only(rows)
     grid = shade(scene, faces, edges)
@@ -54,7 +54,8 @@ def nearby(scene: Scene, rows: Ints) -> Nearby:
         np.concatenate((np.zeros(len(away)), parts.step[some] / many)),
         np.concatenate((np.ones(len(away)), (parts.step[some] + 1) / many)),
     )
-    piece, triangle = _meeting(scene, in_front, grid, parts.low[open_], parts.high[open_])
+    low, high = parts.low.take(open_, axis=0), parts.high.take(open_, axis=0)
+    piece, triangle = _meeting(scene, in_front, grid, low, high)
     pairs = np.unique(parts.line[open_][piece] * len(scene.face) + triangle)
     count = max(len(scene.face), 1)
     return Nearby(shaded, (rows[pairs // count], pairs % count))
@@ -101,7 +102,7 @@ def _cells_of(scene: Scene, triangles: Bools, grid: Shade, deepest: Floats) -> t
     x0, x1 = low[which, 0], high[which, 0]
     tall = np.flatnonzero((y1 > y0)[which])
     foot = (grid.foot + row[tall] * grid.size).astype(np.float64)
-    x0[tall], x1[tall] = _span(scene.corners[which[tall], :, :2], foot, grid.size)
+    x0[tall], x1[tall] = _span(scene.corners.take(which[tall], axis=0)[:, :, :2], foot, grid.size)
     first = grid.column_of(x0)
     band, column = spread(first, np.maximum(grid.column_of(x1) - first + 1, 0))
     which, row = which[band], row[band]
@@ -109,10 +110,10 @@ def _cells_of(scene: Scene, triangles: Bools, grid: Shade, deepest: Floats) -> t
     limit = np.maximum(grid.depth, deepest)[row, column]
     kept = np.flatnonzero(high[which, 2] >= limit - NEARER_MM)
     which, row, column, limit = which[kept], row[kept], column[kept], limit[kept]
-    corner, slope = scene.corners[which, 0], scene.slope[which]
+    corner, slope = scene.corners[:, 0].take(which, axis=0), scene.slope.take(which, axis=0)
     x, y = grid.left + (column + 0.5) * grid.size, grid.foot + (row + 0.5) * grid.size
     level = corner[:, 2] + (x - corner[:, 0]) * slope[:, 0] + (y - corner[:, 1]) * slope[:, 1]
-    kept = np.flatnonzero(level + np.abs(slope).sum(axis=1) * grid.size / 2 >= limit - NEARER_MM)
+    kept = np.flatnonzero(level + (np.abs(slope[:, 0]) + np.abs(slope[:, 1])) * grid.size / 2 >= limit - NEARER_MM)
     return which[kept], row[kept] * grid.columns + column[kept]
 
 

@@ -82,7 +82,8 @@ def pieces_of(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: Bool
         edge, low, high: which edge, and from where to where as parts of its length.
         covered: whether each is out of sight.
     """
-    start, run = edges.start[edge], edges.end[edge] - edges.start[edge]
+    start = edges.start.take(edge, axis=0)
+    run = edges.end.take(edge, axis=0) - start
     return Pieces(
         start=(start + low[:, None] * run)[:, :2],
         end=(start + high[:, None] * run)[:, :2],
@@ -90,6 +91,6 @@ def pieces_of(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: Bool
         facing=edges.facing[edge],
         owner=edges.owner[edge],
         covered=covered,
-        centre=edges.centre[edge],
+        centre=edges.centre.take(edge, axis=0),
         radius=edges.radius[edge],
     )

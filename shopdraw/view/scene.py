@@ -5,10 +5,12 @@ View coordinates: x right, y up on paper, z towards the viewer, all mm.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
 import numpy as np
+import numpy.typing as npt
 
 from shopdraw.view.direction import Direction
 from shopdraw.view.standing import Bools, Floats, Ints, Standing
@@ -20,6 +22,8 @@ _SHORT_MM = 1e-6
 _SAME_MM = 1e-5
 _APART = 2**32
 """Places on paper are whole numbers smaller than half of this."""
+_MIX = np.int64(-7046029254386353131)
+"""Odd, and its bits follow no order: multiplied by it, different whole numbers stay different and lie far apart."""
 _ALONG = 1e-12
 """A cylinder whose axis lies less off the line of sight is seen as a circle (cosine)."""
 
@@ -51,13 +55,15 @@ class Edges:
 
     def only(self, rows: Bools | Ints) -> Edges:
         """Some of the edges."""
+        if rows.dtype == np.bool_:
+            rows = np.flatnonzero(rows)
         return Edges(
-            self.start[rows],
-            self.end[rows],
-            self.owner[rows],
-            self.facing[rows],
-            self.centre[rows],
-            self.radius[rows],
+            self.start.take(rows, axis=0),
+            self.end.take(rows, axis=0),
+            self.owner.take(rows),
+            self.facing.take(rows),
+            self.centre.take(rows, axis=0),
+            self.radius.take(rows),
         )
 
 
@@ -94,14 +100,14 @@ def scene(here: Standing, direction: Direction) -> Scene:
     points = here.points @ axes.T
     toward = here.normals @ axes[2]
     front = toward > _FACING
-    beside = np.round(toward * front, 9)[here.sides]
+    beside = np.round(toward * front, 9).take(here.sides)
     turned = np.flatnonzero(front)
     turned = turned[np.argsort(here.face[turned], kind="stable")]
-    across = here.normals[turned] @ axes[:2].T
+    across = here.normals.take(turned, axis=0) @ axes[:2].T
     rims, rim_face = _rims(here, front, points)
     return Scene(
         _once(_edges_of(here, points, axes, beside)),
-        points[here.triangles[turned]],
+        points.take(here.triangles.take(turned, axis=0), axis=0),
         -across / toward[turned, None],
         here.face[turned],
         rims,
@@ -112,19 +118,20 @@ def scene(here: Standing, direction: Direction) -> Scene:
 def _edges_of(here: Standing, points: Floats, axes: Floats, beside: Floats) -> Edges:
     silhouette = (beside[:, 0] > 0.0) ^ (beside[:, 1] > 0.0)
     rows = np.flatnonzero((here.sharp | silhouette) & ~here.capped)
-    start, end = points[here.edges[rows, 0]], points[here.edges[rows, 1]]
+    start, end = (points.take(here.edges[:, side].take(rows), axis=0) for side in (0, 1))
     long = np.maximum(np.abs(end[:, 0] - start[:, 0]), np.abs(end[:, 1] - start[:, 1])) > _SHORT_MM
-    rows, start, end = rows[long], start[long], end[long]
+    rows, start, end = rows[long], start.compress(long, axis=0), end.compress(long, axis=0)
     centre, radius = np.zeros((len(rows), 2)), np.zeros(len(rows))
     along = np.append(np.abs(here.cylinders[:, 3:6] @ axes[2]) > 1 - _ALONG, False)
     if along.any():
         middle = here.cylinders[:, :3] @ axes[:2].T
         for side in (1, 0):
-            rod = here.edge_cylinder[rows, side]
-            round_here = along[rod]
-            centre[round_here] = middle[rod[round_here]]
-            radius[round_here] = here.cylinders[rod[round_here], 6]
-    return Edges(start, end, here.owner[rows], np.maximum(beside[rows, 0], beside[rows, 1]), centre, radius)
+            rod = here.edge_cylinder[:, side].take(rows)
+            round_here = np.flatnonzero(along[rod])
+            rod = rod[round_here]
+            centre[round_here] = middle.take(rod, axis=0)
+            radius[round_here] = here.cylinders[:, 6].take(rod)
+    return Edges(start, end, here.owner[rows], np.maximum(beside[:, 0], beside[:, 1]).take(rows), centre, radius)
 
 
 def _rims(here: Standing, front: Bools, points: Floats) -> tuple[Floats, Ints]:
@@ -132,8 +139,8 @@ def _rims(here: Standing, front: Bools, points: Floats) -> tuple[Floats, Ints]:
     one, other = here.sides.T
     apart = here.face[one] != here.face[other]
     left, right = np.flatnonzero(apart & front[one]), np.flatnonzero(apart & front[other])
-    ends = np.concatenate((here.edges[left], here.edges[right][:, ::-1]))
-    return points[ends], here.face[np.concatenate((one[left], other[right]))]
+    ends = np.concatenate((here.edges.take(left, axis=0), here.edges.take(right, axis=0)[:, ::-1]))
+    return points.take(ends, axis=0), here.face[np.concatenate((one[left], other[right]))]
 
 
 def _once(edges: Edges) -> Edges:
@@ -149,15 +156,42 @@ def _once(edges: Edges) -> Edges:
     # two whole numbers in one: fewer columns to sort by
     keys = places[:, (0, 2)] * _APART + places[:, (1, 3)]
     depth = np.round((start[:, 2] + end[:, 2]) / _SAME_MM)
-    order = np.lexsort((edges.owner, -edges.facing, -depth, edges.turned_away, *keys.T))
-    sorted_keys = keys[order]
-    first = np.ones(len(order), dtype=bool)
-    first[1:] = (np.diff(sorted_keys[:, 0]) != 0) | (np.diff(sorted_keys[:, 1]) != 0)
-    leader = order[np.maximum.accumulate(np.where(first, np.arange(len(order)), 0))]
-    nearer = (start[leader, 2] >= start[order, 2] - _SAME_MM) & (end[leader, 2] >= end[order, 2] - _SAME_MM)
-    arc_alike = (edges.radius[leader] > 0) == (edges.radius[order] > 0)
-    kept = order[first | ~((nearer | edges.turned_away[order]) & arc_alike)]
+    order, starts = _alike(keys)
+    many = np.diff(starts, append=len(order))
+    rank = (edges.turned_away, -depth, -edges.facing, edges.owner, np.arange(len(order)))
+    leader = np.repeat(_first_of_each([column[order] for column in rank], starts, many), many)
+    first = leader == np.arange(len(order))
+    row, lead = order, order[leader]
+    nearer = (start[lead, 2] >= start[row, 2] - _SAME_MM) & (end[lead, 2] >= end[row, 2] - _SAME_MM)
+    arc_alike = (edges.radius[lead] > 0) == (edges.radius[row] > 0)
+    kept = row[first | ~((nearer | edges.turned_away[row]) & arc_alike)]
     return edges.only(np.sort(kept))
+
+
+def _alike(keys: Ints) -> tuple[Ints, Ints]:
+    """Rows in an order in which those of the same two keys stand together, and where each lot of them starts."""
+    # by one number made of both: sorting by one is many times quicker than by two
+    mixed = keys[:, 0] * _MIX + keys[:, 1]
+    order = np.argsort(mixed)
+    if not len(order):
+        return order, order
+    sorted_keys = keys.take(order, axis=0)
+    apart = (np.diff(sorted_keys[:, 0]) != 0) | (np.diff(sorted_keys[:, 1]) != 0)
+    new = np.diff(mixed[order]) != 0
+    if (apart & ~new).any():  # two keys gave one number
+        order = np.lexsort(keys.T)
+        sorted_keys = keys.take(order, axis=0)
+        apart = (np.diff(sorted_keys[:, 0]) != 0) | (np.diff(sorted_keys[:, 1]) != 0)
+    return order, np.flatnonzero(np.concatenate(([True], apart)))
+
+
+def _first_of_each(rank: Sequence[npt.NDArray[np.generic]], starts: Ints, many: Ints) -> Ints:
+    """Of each lot the row that comes first by the columns of a rank, one after the other; the last decides."""
+    left = np.ones(len(rank[0]), dtype=np.bool_)
+    for column in rank:
+        value = np.where(left, column.astype(np.float64), np.inf)
+        left &= value == np.repeat(np.minimum.reduceat(value, starts), many) if len(starts) else left
+    return np.flatnonzero(left)
 
 
 def _swapped(edges: Edges) -> Bools:

@@ -100,7 +100,7 @@ def _inside(scene: Scene, chosen: Ints, grid: Shade) -> Bools:
         return np.zeros((0, rows, columns), dtype=np.bool_)
     place = np.searchsorted(chosen[:-1], scene.rim_face)
     ours = np.flatnonzero(chosen[place] == scene.rim_face)
-    rims, face = scene.rims[ours, :, :2], place[ours]
+    rims, face = scene.rims.take(ours, axis=0)[:, :, :2], place[ours]
     touched = np.zeros((len(chosen), rows, columns), dtype=np.bool_)
     parts = parted(rims[:, 0], rims[:, 1], grid.size)
     here = np.flatnonzero(grid.holds(parts.low, parts.high))
@@ -156,10 +156,11 @@ class Parts:
 def parted(start: Floats, end: Floats, size: float) -> Parts:
     """Lines parted so that no piece is longer than a size along any of the paper's axes."""
     run = end - start
-    many = np.maximum(np.ceil(np.abs(run[:, :2]).max(axis=1) / size), 1.0).astype(np.int64)
+    many = np.maximum(np.ceil(np.maximum(np.abs(run[:, 0]), np.abs(run[:, 1])) / size), 1.0).astype(np.int64)
     line, step = spread(np.zeros(len(many), dtype=np.int64), many)
-    low = start[line] + (step / many[line])[:, None] * run[line]
-    high = start[line] + ((step + 1) / many[line])[:, None] * run[line]
+    first, along, parts = start.take(line, axis=0), run.take(line, axis=0), many[line]
+    low = first + (step / parts)[:, None] * along
+    high = first + ((step + 1) / parts)[:, None] * along
     return Parts(many, line, step, np.minimum(low, high), np.maximum(low, high))
 
 

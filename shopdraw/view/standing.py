@@ -63,6 +63,9 @@ def standing(shown: Sequence[Shown]) -> Standing:
         facets, frame = item.facets, item.frame
         turn, at = np.array((frame.u, frame.v, frame.w)), np.array(frame.at)
         rods, axis = facets.edge_cylinder, facets.cylinders
+        if len(axis):
+            rods = np.where(rods >= 0, rods + cylinders, -1)
+            axis = np.concatenate((axis[:, :3] @ turn + at, axis[:, 3:6] @ turn, axis[:, 6:]), axis=1)
         columns.append(
             (
                 facets.points @ turn + at,
@@ -72,10 +75,10 @@ def standing(shown: Sequence[Shown]) -> Standing:
                 facets.edges + points,
                 facets.sides + triangles,
                 facets.sharp,
-                facets.capped[facets.sides[:, 0]] | facets.capped[facets.sides[:, 1]],
+                _beside_a_cut(facets),
                 np.full(len(facets.edges), index),
-                np.where(rods >= 0, rods + cylinders, -1),
-                np.concatenate((axis[:, :3] @ turn + at, axis[:, 3:6] @ turn, axis[:, 6:]), axis=1),
+                rods,
+                axis,
             )
         )
         points += len(facets.points)
@@ -83,6 +86,14 @@ def standing(shown: Sequence[Shown]) -> Standing:
         faces += len(facets.triangles)
         cylinders += len(axis)
     return Standing(*(np.concatenate(column) for column in zip(*columns, strict=True)))
+
+
+def _beside_a_cut(facets: Facets) -> Bools:
+    """Of each edge whether a face beside it is a section's cut face."""
+    if not facets.capped.any():
+        return np.zeros(len(facets.edges), dtype=np.bool_)
+    found: Bools = facets.capped[facets.sides[:, 0]] | facets.capped[facets.sides[:, 1]]
+    return found
 
 
 _NONE = np.zeros(0, dtype=np.int64)

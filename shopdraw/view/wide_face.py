@@ -67,7 +67,7 @@ def all_faces(scene: Scene) -> tuple[WideFaces, Ints, Floats]:
     low = np.minimum.reduceat(scene.box[0][:, :2], first)
     high = np.maximum.reduceat(scene.box[1][:, :2], first)
     corner, slope = scene.corners[first, 0], scene.slope[first]
-    level = corner[:, 2] - (corner[:, :2] * slope).sum(axis=1)
+    level = corner[:, 2] - (corner[:, 0] * slope[:, 0] + corner[:, 1] * slope[:, 1])
     filled = areas >= np.prod(high - low, axis=1) * _WHOLE
     found = WideFaces(scene.face[first], slope, level, low, high, filled)
     return found, np.diff(first, append=len(scene.face)), areas
@@ -102,8 +102,9 @@ def behind_a_rectangle(corners: Sequence[Floats], faces: WideFaces) -> Bools:
         within &= over.high[:, axis] >= high[:, None]
     thing, face = np.nonzero(within)
     for at in corners:
-        depth = over.level[face] + (at[thing, :2] * over.slope[face]).sum(axis=1)
-        behind = depth > at[thing, 2] + _MARGIN_MM
+        here, slope = at.take(thing, axis=0), over.slope.take(face, axis=0)
+        depth = over.level[face] + (here[:, 0] * slope[:, 0] + here[:, 1] * slope[:, 1])
+        behind = depth > here[:, 2] + _MARGIN_MM
         thing, face = thing[behind], face[behind]
     found = np.zeros(len(corners[0]), dtype=np.bool_)
     found[thing] = True

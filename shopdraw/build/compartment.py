@@ -12,13 +12,14 @@ from shopdraw.build.compartment_plan import (
     BACK_GROOVE_MM,
     PLAY_MM,
     Compartments,
+    Room,
     compartments_of,
     front_behind_slant,
 )
 from shopdraw.build.joinery import Housing, house
 from shopdraw.build.pigeonholes import Bay
 from shopdraw.build.plan import Plan
-from shopdraw.build.relief import rounded
+from shopdraw.build.relief import relieve_end, rounded
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.build.small_drawer import lay_small_drawers
 from shopdraw.build.top_edge import bevel_kept
@@ -162,7 +163,7 @@ def back_groove(plan: CasePlan, one: Compartments) -> tuple[tuple[float, float],
 def _back(bench: Bench, plan: CasePlan, one: Compartments, partitions: list[Blank]) -> None:
     """The back, solid, grain left to right, in one plumb plane of grooves; held at the middle of its height.
 
-    It goes in from above while the top is off; its grooves end in what the sides cover.
+    It goes in from above while the top is off; its grooves run out where the sides cover their ends.
     """
     room, stock = one.room, plan.stocks.of("compartment.back")
     depth, free = back_groove(plan, one)
@@ -180,22 +181,40 @@ def _back(bench: Bench, plan: CasePlan, one: Compartments, partitions: list[Blan
         w="-y",
         fixing=Fixing(room.below, middle),
     )
-    radius = min(plan.radius, plan.dado, stock.thickness / 2)
     for host, into, z, deep in (
         (bench[room.below], "-z", room.floor, depth[0]),
         (bench[room.above], "+z", room.ceiling, depth[1]),
     ):
         ease = _drift(plan, middle[1]) if into == "+z" else 0.0
-        section = Box(room.left - radius, room.right + radius, y0, y1, z, z)
+        # Through tails show at both ends of the top: there the groove stops at the sides' inner faces.
+        stopped = into == "+z" and plan.design.case.top_joint == "dovetail"
+        x0, x1 = (room.left, room.right) if stopped else (-1.0, plan.width + 1.0)
+        section = Box(x0, x1, y0, y1, z, z)
         how = Housing(deep, fit, "+y", relief=free, ease=ease)
         house(
             bench, "groove", host, back.id, (back,), section, into, how, purpose=back.name, glued=False, floats=True,
             gap=free,
         )  # fmt: skip
-        host.cuts[-1].outline = rounded(host.cuts[-1].outline, radius)
+        if stopped:
+            radius = min(plan.radius, stock.thickness / 2)
+            host.cuts[-1].outline = rounded(host.cuts[-1].outline, radius)
+            _notch_ends(back, room, radius, free)
     if partitions:
         on = (back.id, *(board.id for board in partitions))
         bench.hardware.append(Hardware("screw:compartment.back", "wood screw", len(partitions), on))
+
+
+def _notch_ends(back: Blank, room: Room, radius: float, free: float) -> None:
+    """Take off the back's upper corners, where the groove above has round ends, with what the back may grow."""
+    box = back.box()
+    for hand, x0, x1, end in (
+        ("left", box.x0, room.left + radius, "+x"),
+        ("right", room.right - radius, box.x1, "-x"),
+    ):
+        corner = box._replace(x0=x0, x1=x1, z0=room.ceiling - free)
+        name, words = f"notch:{back.id}:{hand}", "upper corner, at the groove's round end"
+        back.sink_box("notch", corner, "+y", id=name, purpose=words)
+        relieve_end(back, corner, "+y", end, ("-z",), radius, id=f"relief:{back.id}:{hand}", purpose=words)
 
 
 def _drift(plan: CasePlan, y: float) -> float:

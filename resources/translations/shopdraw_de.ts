@@ -17,6 +17,13 @@
     </message>
 </context>
 <context>
+    <name>Bay</name>
+    <message>
+        <source>Bay {key}</source>
+        <translation>Fach {key}</translation>
+    </message>
+</context>
+<context>
     <name>Board</name>
     <message>
         <source>{cut}, {face}, {deep} deep</source>
@@ -323,6 +330,30 @@
         <translation>Rundstab</translation>
     </message>
     <message>
+        <source>mitred</source>
+        <translation>auf Gehrung</translation>
+    </message>
+    <message>
+        <source>mitred-both</source>
+        <translation>beidseitig auf Gehrung</translation>
+    </message>
+    <message>
+        <source>hinge</source>
+        <translation>an der Bandkante</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>in der Mitte</translation>
+    </message>
+    <message>
+        <source>frame</source>
+        <translation>Blendrahmen</translation>
+    </message>
+    <message>
+        <source>rails</source>
+        <translation>Traversen</translation>
+    </message>
+    <message>
         <source>arch</source>
         <translation>Bogen</translation>
     </message>
@@ -606,6 +637,30 @@
         <translation>Das Möbel mit einer seiner Varianten vergleichen.</translation>
     </message>
     <message>
+        <source>Go to the drawing</source>
+        <translation>Zur Zeichnung</translation>
+    </message>
+    <message>
+        <source>Give the keyboard to the drawing.</source>
+        <translation>Die Tastatur zur Zeichnung führen.</translation>
+    </message>
+    <message>
+        <source>Go to the findings</source>
+        <translation>Zu den Befunden</translation>
+    </message>
+    <message>
+        <source>Give the keyboard to the list of findings.</source>
+        <translation>Die Tastatur zur Liste der Befunde führen.</translation>
+    </message>
+    <message>
+        <source>Go to the panels</source>
+        <translation>Zu den Tafeln</translation>
+    </message>
+    <message>
+        <source>Give the keyboard to the panels beside the drawing.</source>
+        <translation>Die Tastatur zu den Tafeln neben der Zeichnung führen.</translation>
+    </message>
+    <message>
         <source>Language…</source>
         <translation>Sprache…</translation>
     </message>
@@ -738,6 +793,14 @@
         <translation>Gehrung</translation>
     </message>
     <message>
+        <source>v-groove</source>
+        <translation>V-Nut</translation>
+    </message>
+    <message>
+        <source>moulding</source>
+        <translation>Profil</translation>
+    </message>
+    <message>
         <source>bore</source>
         <translation>Bohrung</translation>
     </message>
@@ -866,6 +929,26 @@
     <message>
         <source>Photo</source>
         <translation>Foto</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Which language shall the window speak?</source>
+        <translation>Welche Sprache soll das Fenster sprechen?</translation>
+    </message>
+    <message>
+        <source>The window speaks it from the next start on.</source>
+        <translation>Das Fenster spricht sie ab dem nächsten Start.</translation>
     </message>
 </context>
 <context>
@@ -1053,6 +1136,10 @@
         <translation>Elastizitätsmodul längs der Faser, GPa, falls angegeben</translation>
     </message>
     <message>
+        <source>dressed widths of the boards at hand; a wider panel is glued up from them</source>
+        <translation>gehobelte Breiten der vorhandenen Bretter; eine breitere Platte wird aus ihnen verleimt</translation>
+    </message>
+    <message>
         <source>allowance when buying, percent; default 15</source>
         <translation>Zuschlag beim Einkauf, Prozent; Vorgabe 15</translation>
     </message>
@@ -1197,8 +1284,40 @@
         <translation>Schräge, die an der Kante der Deckplatte bleibt; folgt aus Überschlag und Sichtfuge, wo die Klappe sie hat</translation>
     </message>
     <message>
-        <source>breadboard caps at the panel&apos;s ends</source>
-        <translation>Hirnleisten an den Enden der Platte</translation>
+        <source>breadboard caps at the panel&apos;s ends: square, or mitred at the free edge</source>
+        <translation>Hirnleisten an den Enden der Platte: stumpf, oder an der freien Kante auf Gehrung</translation>
+    </message>
+    <message>
+        <source>where square caps are glued to the panel; mitred ones are at their mitre</source>
+        <translation>wo stumpfe Hirnleisten mit der Platte verleimt sind; solche auf Gehrung an ihrer Gehrung</translation>
+    </message>
+    <message>
+        <source>a face frame before the case&apos;s front edges, or a desk&apos;s thick rails; the case&apos;s depth is over it.</source>
+        <translation>ein Blendrahmen vor den Vorderkanten des Korpus oder die dicken Traversen eines Schreibschranks; die Tiefe des Korpus zählt mit ihm.</translation>
+    </message>
+    <message>
+        <source>frame: stiles and rails before an open case; rails: between a desk&apos;s drawers, with strips</source>
+        <translation>Blendrahmen: Friese vor einem offenen Korpus; Traversen: zwischen den Schubkästen eines Schreibschranks, mit Leisten</translation>
+    </message>
+    <message>
+        <source>height of the rails between drawers, over the opening below</source>
+        <translation>Höhe der Traversen zwischen den Schubkästen, über dem Fach darunter</translation>
+    </message>
+    <message>
+        <source>width of the strips down the sides&apos; front edges; default the side&apos;s thickness, 0: none</source>
+        <translation>Breite der Leisten an den Vorderkanten der Seiten; Vorgabe: Seitendicke, 0: keine</translation>
+    </message>
+    <message>
+        <source>height of the guides beside drawers and supports</source>
+        <translation>Höhe der Streichleisten neben Schubkästen und Stützen</translation>
+    </message>
+    <message>
+        <source>width of the kickers over drawers</source>
+        <translation>Breite der Kippleisten über den Schubkästen</translation>
+    </message>
+    <message>
+        <source>moulding on the step&apos;s upper edge</source>
+        <translation>Profil an der Oberkante der Stufe</translation>
     </message>
     <message>
         <source>width of a cap</source>
@@ -1207,6 +1326,10 @@
     <message>
         <source>length of the tongue in a cap; default half its width</source>
         <translation>Länge der Feder in der Hirnleiste; Vorgabe: halbe Breite</translation>
+    </message>
+    <message>
+        <source>from the writing face to the tongue, a third of the thickness; default in the middle</source>
+        <translation>von der Schreibfläche bis zur Feder, ein Drittel der Dicke; Vorgabe: in der Mitte</translation>
     </message>
     <message>
         <source>how much deeper than the tongue a cap&apos;s groove is</source>
@@ -1219,6 +1342,42 @@
     <message>
         <source>diameter of a peg</source>
         <translation>Durchmesser eines Holznagels</translation>
+    </message>
+    <message>
+        <source>how far the core&apos;s three rabbeted edges lean in at the writing face</source>
+        <translation>wie weit sich die drei gefälzten Kanten des Kerns an der Schreibfläche nach innen neigen</translation>
+    </message>
+    <message>
+        <source>moulding on the show face&apos;s three free edges</source>
+        <translation>Profil an den drei freien Kanten der Ansichtsfläche</translation>
+    </message>
+    <message>
+        <source>of that moulding; default a third of the lip or lid</source>
+        <translation>dieses Profils; Vorgabe: ein Drittel von Überschlag oder Klappe</translation>
+    </message>
+    <message>
+        <source>a lock let into the writing face, its bolt in the top&apos;s flat edge</source>
+        <translation>ein in die Schreibfläche eingelassenes Schloss, sein Riegel in der flachen Kante der Deckplatte</translation>
+    </message>
+    <message>
+        <source>of the lock&apos;s body, along the edge</source>
+        <translation>des Schlosskastens, längs der Kante</translation>
+    </message>
+    <message>
+        <source>of the lock&apos;s body, down from the core&apos;s edge</source>
+        <translation>des Schlosskastens, von der Kante des Kerns hinunter</translation>
+    </message>
+    <message>
+        <source>of the lock&apos;s body, into the writing face</source>
+        <translation>des Schlosskastens, in die Schreibfläche hinein</translation>
+    </message>
+    <message>
+        <source>from the core&apos;s edge down to the middle of the keyhole</source>
+        <translation>von der Kante des Kerns bis zur Mitte des Schlüssellochs</translation>
+    </message>
+    <message>
+        <source>how far the lock&apos;s bolt goes into the top</source>
+        <translation>wie weit der Riegel des Schlosses in die Deckplatte greift</translation>
     </message>
     <message>
         <source>a lectern&apos;s ledge: how far it stands over the lid&apos;s outer face; default 12 mm</source>
@@ -1243,6 +1402,22 @@
     <message>
         <source>how far they pull out; default two thirds of the lid, a third kept inside</source>
         <translation>wie weit sie sich ausziehen lassen; Vorgabe: zwei Drittel der Klappe, ein Drittel bleibt drinnen</translation>
+    </message>
+    <message>
+        <source>layers of its stock that a bar is glued up from, side by side</source>
+        <translation>Lagen seines Materials, aus denen eine Leiste nebeneinander verleimt ist</translation>
+    </message>
+    <message>
+        <source>a solid front on each bar, of the stock of support.head</source>
+        <translation>ein massives Kopfstück an jeder Leiste, aus dem Material von support.head</translation>
+    </message>
+    <message>
+        <source>depth of the dividers beside them; a guide stands behind each; default all the way back</source>
+        <translation>Tiefe der Trennwände daneben; hinter jeder steht eine Streichleiste; Vorgabe: ganz nach hinten</translation>
+    </message>
+    <message>
+        <source>a block on each bar that meets its divider&apos;s rear edge at full reach</source>
+        <translation>ein Klotz an jeder Leiste, der bei vollem Auszug an die Hinterkante seiner Trennwand stößt</translation>
     </message>
     <message>
         <source>a mitred plinth wrapped round the case.</source>
@@ -1285,6 +1460,10 @@
         <translation>Breite der vorderen und hinteren Traverse</translation>
     </message>
     <message>
+        <source>width of rear rails; default as the front ones</source>
+        <translation>Breite der hinteren Traversen; Vorgabe wie die vorderen</translation>
+    </message>
+    <message>
         <source>width of runners; default from what bears on them</source>
         <translation>Breite der Laufleisten; Vorgabe aus dem, was auf ihnen liegt</translation>
     </message>
@@ -1295,6 +1474,18 @@
     <message>
         <source>round: tenons rounded to the mortises&apos; ends; square: the mortises&apos; corners are cleared</source>
         <translation>rund: Zapfen nach den Enden der Zapfenlöcher gerundet; eckig: die Ecken der Zapfenlöcher werden ausgestemmt</translation>
+    </message>
+    <message>
+        <source>plywood panels in grooves of the frames, of the stock of frame.panel</source>
+        <translation>Sperrholzfüllungen in Nuten der Laufrahmen, aus dem Material von frame.panel</translation>
+    </message>
+    <message>
+        <source>a drawer wider than this has a runner under its middle; default none</source>
+        <translation>ein breiterer Schubkasten als dieser hat eine Laufleiste unter seiner Mitte; Vorgabe: keine</translation>
+    </message>
+    <message>
+        <source>a block on the front rail behind each drawer&apos;s front, so that it stops</source>
+        <translation>ein Klotz auf der vorderen Traverse hinter jedem Vorderstück, damit es anschlägt</translation>
     </message>
     <message>
         <source>what loose shelves lie on: pins in rows of holes in both sides.</source>
@@ -1323,10 +1514,6 @@
     <message>
         <source>a loose shelf shorter than the clear width by this; 2 to 3 mm</source>
         <translation>um so viel ist ein Einlegeboden kürzer als die lichte Breite; 2 bis 3 mm</translation>
-    </message>
-    <message>
-        <source>a face frame before the case&apos;s front edges; the depth of the case is over the frame.</source>
-        <translation>ein Blendrahmen vor den Vorderkanten des Korpus; die Tiefe des Korpus zählt mit dem Rahmen.</translation>
     </message>
     <message>
         <source>width of the two stiles</source>
@@ -1367,10 +1554,6 @@
     <message>
         <source>of the rear board&apos;s upper face over the front one&apos;s; default half its thickness</source>
         <translation>der Oberseite des hinteren Bretts über der des vorderen; Vorgabe: halbe Dicke</translation>
-    </message>
-    <message>
-        <source>moulding on the step&apos;s edge</source>
-        <translation>Profil an der Kante der Stufe</translation>
     </message>
     <message>
         <source>of that moulding; default 0.4 of the step</source>
@@ -1672,6 +1855,30 @@
         <translation>Dieses Maß folgt aus der Regel „{rule}“. Tippen Sie hier, um die Maße stattdessen einzeln zu geben.</translation>
     </message>
     <message>
+        <source>It follows from lid and drawer front. Type here to give it instead.</source>
+        <translation>Es folgt aus Klappe und Vorderstück. Tippen Sie hier, um es stattdessen zu geben.</translation>
+    </message>
+    <message>
+        <source>It shares the space between its neighbours. Type here to give it instead.</source>
+        <translation>Es teilt sich den Raum zwischen seinen Nachbarn. Tippen Sie hier, um es stattdessen zu geben.</translation>
+    </message>
+    <message>
+        <source>It follows from the levels. Type here to move the level above it.</source>
+        <translation>Es folgt aus den Ebenen. Tippen Sie hier, um die Ebene darüber zu verschieben.</translation>
+    </message>
+    <message>
+        <source>It takes what is left under the top: change the case&apos;s height, or the levels.</source>
+        <translation>Es nimmt, was unter der Deckplatte übrig bleibt: Ändern Sie die Höhe des Korpus oder die Ebenen.</translation>
+    </message>
+    <message>
+        <source>As wide as the support&apos;s stock and a clearance at each side.</source>
+        <translation>So breit wie das Material der Stütze und an jeder Seite etwas Luft.</translation>
+    </message>
+    <message>
+        <source>Bays without a width of their own share what is left. Type here to give this one.</source>
+        <translation>Felder ohne eigene Breite teilen sich den Rest. Tippen Sie hier, um dieses zu geben.</translation>
+    </message>
+    <message>
         <source>The top&apos;s depth follows from the slant&apos;s angle. Type here to give it instead of the angle.</source>
         <translation>Die Tiefe der Deckplatte folgt aus dem Winkel der Schräge. Tippen Sie hier, um sie anstelle des Winkels zu geben.</translation>
     </message>
@@ -1940,6 +2147,18 @@
     <message>
         <source>halfway</source>
         <translation>auf halbem Weg</translation>
+    </message>
+    <message>
+        <source>The level&apos;s height is now given; it no longer follows from its neighbours.</source>
+        <translation>Die Höhe der Ebene ist jetzt gegeben; sie folgt nicht mehr aus ihren Nachbarn.</translation>
+    </message>
+    <message>
+        <source>all bays without a width alike</source>
+        <translation>alle Felder ohne Breite gleich</translation>
+    </message>
+    <message>
+        <source>The bay&apos;s width is now given; the bays without one share what is left.</source>
+        <translation>Die Breite des Felds ist jetzt gegeben; die Felder ohne Breite teilen sich den Rest.</translation>
     </message>
 </context>
 <context>
@@ -2215,6 +2434,10 @@
         <translation>Gemessen</translation>
     </message>
     <message>
+        <source>Widths</source>
+        <translation>Breiten</translation>
+    </message>
+    <message>
         <source>Waste</source>
         <translation>Verschnitt</translation>
     </message>
@@ -2359,12 +2582,20 @@
         <translation>Enden</translation>
     </message>
     <message>
+        <source>Glue</source>
+        <translation>Leim</translation>
+    </message>
+    <message>
         <source>Cap</source>
         <translation>Hirnleiste</translation>
     </message>
     <message>
         <source>Tongue</source>
         <translation>Feder</translation>
+    </message>
+    <message>
+        <source>Tongue below</source>
+        <translation>Feder unter</translation>
     </message>
     <message>
         <source>Groove room</source>
@@ -2377,6 +2608,34 @@
     <message>
         <source>Peg</source>
         <translation>Holznagel</translation>
+    </message>
+    <message>
+        <source>Rabbet bevel</source>
+        <translation>Falzneigung</translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation>Schloss</translation>
+    </message>
+    <message>
+        <source>Lock width</source>
+        <translation>Schlossbreite</translation>
+    </message>
+    <message>
+        <source>Lock height</source>
+        <translation>Schlosshöhe</translation>
+    </message>
+    <message>
+        <source>Lock depth</source>
+        <translation>Schlosstiefe</translation>
+    </message>
+    <message>
+        <source>Keyhole</source>
+        <translation>Schlüsselloch</translation>
+    </message>
+    <message>
+        <source>Bolt</source>
+        <translation>Riegel</translation>
     </message>
     <message>
         <source>Ledge</source>
@@ -2407,6 +2666,18 @@
         <translation>Auszug</translation>
     </message>
     <message>
+        <source>Layers</source>
+        <translation>Lagen</translation>
+    </message>
+    <message>
+        <source>Head</source>
+        <translation>Kopfstück</translation>
+    </message>
+    <message>
+        <source>Divider</source>
+        <translation>Trennwand</translation>
+    </message>
+    <message>
         <source>Foot gap</source>
         <translation>Bodenluft</translation>
     </message>
@@ -2427,6 +2698,10 @@
         <translation>Traverse</translation>
     </message>
     <message>
+        <source>Rear rail</source>
+        <translation>Hintere Traverse</translation>
+    </message>
+    <message>
         <source>Runner</source>
         <translation>Laufleiste</translation>
     </message>
@@ -2441,6 +2716,18 @@
     <message>
         <source>Mortise</source>
         <translation>Zapfenloch</translation>
+    </message>
+    <message>
+        <source>Dust panels</source>
+        <translation>Staubböden</translation>
+    </message>
+    <message>
+        <source>Middle over</source>
+        <translation>Mittelleiste ab</translation>
+    </message>
+    <message>
+        <source>Stops</source>
+        <translation>Anschläge</translation>
     </message>
     <message>
         <source>Pitch</source>
@@ -2461,6 +2748,18 @@
     <message>
         <source>Play</source>
         <translation>Spiel</translation>
+    </message>
+    <message>
+        <source>Strip</source>
+        <translation>Leiste</translation>
+    </message>
+    <message>
+        <source>Guide</source>
+        <translation>Streichleiste</translation>
+    </message>
+    <message>
+        <source>Kicker</source>
+        <translation>Kippleiste</translation>
     </message>
     <message>
         <source>Stile</source>
@@ -2712,6 +3011,14 @@
     <message>
         <source>mitre</source>
         <translation>Gehrung</translation>
+    </message>
+    <message>
+        <source>lap</source>
+        <translation>Überblattung</translation>
+    </message>
+    <message>
+        <source>v-housing</source>
+        <translation>V-Nutverbindung</translation>
     </message>
     <message>
         <source>rabbet</source>
@@ -2979,12 +3286,36 @@
         <translation>Traverse über dem obersten Kasten</translation>
     </message>
     <message>
+        <source>{bay}, space {number}</source>
+        <translation>{bay}, Fach {number}</translation>
+    </message>
+    <message>
         <source>Plinth height</source>
         <translation>Sockelhöhe</translation>
     </message>
     <message>
         <source>Level {key}</source>
         <translation>Ebene {key}</translation>
+    </message>
+    <message>
+        <source>Opening {key}, clear height</source>
+        <translation>Fach {key}, lichte Höhe</translation>
+    </message>
+    <message>
+        <source>Clear height over the bottom</source>
+        <translation>Lichte Höhe über dem Unterboden</translation>
+    </message>
+    <message>
+        <source>Clear height over level {key}</source>
+        <translation>Lichte Höhe über Ebene {key}</translation>
+    </message>
+    <message>
+        <source>Space for a support</source>
+        <translation>Raum für eine Stütze</translation>
+    </message>
+    <message>
+        <source>{bay}, clear width</source>
+        <translation>{bay}, lichte Breite</translation>
     </message>
 </context>
 <context>
@@ -3263,26 +3594,6 @@
     <message>
         <source>This piece has no bank of drawers to change.</source>
         <translation>Dieses Möbel hat keine Schubkästen, die sich ändern ließen.</translation>
-    </message>
-    <message>
-        <source>As the system</source>
-        <translation>Wie das System</translation>
-    </message>
-    <message>
-        <source>Language</source>
-        <translation>Sprache</translation>
-    </message>
-    <message>
-        <source>Which language shall the window speak?</source>
-        <translation>Welche Sprache soll das Fenster sprechen?</translation>
-    </message>
-    <message>
-        <source>As it is</source>
-        <translation>Wie es ist</translation>
-    </message>
-    <message>
-        <source>The window speaks it from the next start on.</source>
-        <translation>Das Fenster spricht sie ab dem nächsten Start.</translation>
     </message>
     <message>
         <source>Accept a finding</source>

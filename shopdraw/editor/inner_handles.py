@@ -159,9 +159,7 @@ def _bay_handles(design: Design, assembly: Assembly) -> list[Handle]:
     return found
 
 
-def _partition_handle(
-    design: Design, bay: BaySpaces, following: BaySpaces, bays: tuple[BaySpaces, ...]
-) -> Handle:
+def _partition_handle(design: Design, bay: BaySpaces, following: BaySpaces, bays: tuple[BaySpaces, ...]) -> Handle:
     half = (following.left - bay.right) / 2
 
     def reads(point: Point) -> float:
@@ -179,16 +177,21 @@ def _partition_handle(
         bay.right - bay.left,
         reads,
         setter(bay.width_address, unit_of(design), *drops),
-        magnets=(
-            Magnet(
-                (bay.right - bay.left + following.right - following.left) / 2,
-                translate("Handle", "{name} and {next} alike").format(name=bay.name, next=following.key),
-            ),
-        ),
+        magnets=(Magnet(_shared(design, bay, bays), translate("Handle", "all bays without a width alike")),),
         warns=""
         if given
         else translate("Handle", "The bay's width is now given; the bays without one share what is left."),
     )
+
+
+def _shared(design: Design, bay: BaySpaces, bays: tuple[BaySpaces, ...]) -> float:
+    """The width of a bay at which it is like those that share what is left, mm."""
+    alike = [
+        one.right - one.left
+        for one in bays
+        if one.room == bay.room and (one.key == bay.key or own_table(design, one).width is None)
+    ]
+    return sum(alike) / len(alike)
 
 
 def _shelf_handles(design: Design, bay: BaySpaces) -> list[Handle]:

@@ -11,12 +11,12 @@ from dataclasses import dataclass
 from typing import Any
 
 from shopdraw.build import CannotBuild, build
-from shopdraw.piece.address import address_text
+from shopdraw.piece.address import NotAnAddress, address_path, address_text, value_at
 from shopdraw.piece.design import Design
 from shopdraw.piece.fault import Fault, PieceError, with_lines
 from shopdraw.piece.reading import Piece, parse_piece
 from shopdraw.piece.saving import CannotSet, Typed, remove_value, set_value
-from shopdraw.piece.variant import VARIANT
+from shopdraw.piece.variant import UNSET, VARIANT, NoSuchVariant, place_in_variant, unset_in_variant
 from shopdraw.wood.assembly import Assembly
 
 
@@ -80,13 +80,18 @@ def changed_text(text: str, settings: Iterable[Setting], variant: str | None = N
     Args:
         text: a piece file's text.
         settings: in turn.
-        variant: the variant that is shown: what is set goes into it, the file's own values stay.
+        variant: the variant that is shown: what is set goes into it, the file's own values stay; what is taken out is
+            taken out of the variant, and where the file itself gives it the variant does without it.
     Raises:
         CannotSet: an address can't take its value.
     """
     for setting in settings:
-        address = setting.address if variant is None else address_text((VARIANT, variant, setting.address))
-        text = remove_value(text, address) if setting.value is None else set_value(text, address, setting.value)
+        if variant is not None:
+            text = _changed_variant(text, setting, variant)
+        elif setting.value is None:
+            text = remove_value(text, setting.address)
+        else:
+            text = set_value(text, setting.address, setting.value)
     return text
 
 
@@ -95,17 +100,47 @@ def as_variant(before: str, after: str, name: str) -> str:
 
     Args:
         before: the file as it stays.
-        after: the same file changed; values that it lacks can't be told by a variant and are left as they are.
+        after: the same file changed; values that it lacks are left out by the variant.
         name: the variant's.
     Raises:
         CannotSet: the name can't stand there.
     """
     base, changed = dict(_leaves(tomllib.loads(before))), dict(_leaves(tomllib.loads(after)))
-    text = before
-    for path, value in changed.items():
-        if path[0] != VARIANT and base.get(path) != value:
-            text = set_value(text, address_text((VARIANT, name, address_text(path))), value)
-    return text
+    settings = [Setting(address_text(path), None) for path in base if path[0] != VARIANT and path not in changed]
+    settings += [
+        Setting(address_text(path), value)
+        for path, value in changed.items()
+        if path[0] != VARIANT and base.get(path) != value
+    ]
+    return changed_text(before, settings, name)
+
+
+def _changed_variant(text: str, setting: Setting, variant: str) -> str:
+    tables = tomllib.loads(text)
+    path = _path_of(setting.address)
+    try:
+        place = place_in_variant(tables, variant, path)
+    except NoSuchVariant as error:
+        raise CannotSet(error.fault.right) from error
+    own = address_text(place if place is not None else (VARIANT, variant, setting.address))
+    unset = [one for one in unset_in_variant(tables, variant) if _path_of(one) != path]
+    base = value_at(tables, path) is not None
+    if setting.value is not None:
+        text = set_value(text, own, setting.value)
+    else:
+        text = remove_value(text, own)
+        unset += [setting.address] if base else []
+    if unset == list(unset_in_variant(tables, variant)):
+        return text
+    listed = address_text((VARIANT, variant, UNSET))
+    return set_value(text, listed, unset) if unset else remove_value(text, listed)
+
+
+def _path_of(address: str) -> tuple[str, ...]:
+    try:
+        return address_path(address)
+    except NotAnAddress as error:
+        raise CannotSet(f'"{address}": expected an address such as case.width') from error
 
 
 def _leaves(table: Mapping[str, Any], path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[str, ...], Any]]:

@@ -1,6 +1,7 @@
 """Variants: [variant.NAME] holds addresses and values that are laid over the file.
 
-An address is a key in quotes (``"case.height" = "46 in"``) or keys joined by dots (``slant.angle = 48``).
+An address is a key in quotes (``"case.height" = "46 in"``) or keys joined by dots (``slant.angle = 48``). What the
+variant is to do without is listed under ``unset`` (``unset = ["slant.top_depth"]``): a value, or a whole table.
 """
 
 from __future__ import annotations
@@ -14,6 +15,8 @@ from shopdraw.piece.address import NotAnAddress, Path, address_path, address_tex
 from shopdraw.piece.fault import Fault
 
 VARIANT = "variant"
+UNSET = "unset"
+"""The key of a variant that lists what is left out; no address of a piece file begins so."""
 
 
 class NoSuchVariant(Exception):
@@ -37,7 +40,8 @@ def with_variant(tables: Mapping[str, Any], name: str) -> tuple[dict[str, Any], 
         The new tables (the given ones stay as they are), and for each address that was laid over the address inside
         the variant from which its value came.
     Raises:
-        NoSuchVariant: no such name; not a table; an address that can't be read or leads through a plain value.
+        NoSuchVariant: no such name; not a table; an address that can't be read or leads through a plain value; an
+            address to leave out at which nothing stands.
     """
     names = variant_names(tables)
     if name not in names:
@@ -48,10 +52,50 @@ def with_variant(tables: Mapping[str, Any], name: str) -> tuple[dict[str, Any], 
         raise NoSuchVariant(Fault(0, address_text(place), "", "expected a table of addresses and values"))
     result = {key: copy.deepcopy(value) for key, value in tables.items() if key != VARIANT}
     origin: dict[Path, Path] = {}
-    for path, value, source in _leaves(overlay, (), place):
+    for path, source in _left_out(overlay, place):
+        _drop(result, path, source)
+    for path, value, source in _leaves({key: overlay[key] for key in overlay if key != UNSET}, (), place):
         _lay(result, path, value, source)
         origin[path] = source
     return result, origin
+
+
+def place_in_variant(tables: Mapping[str, Any], name: str, path: Path) -> Path | None:
+    """Where a variant gives a value for an address, as the file has it; None where it gives none.
+
+    Raises:
+        NoSuchVariant: as for `with_variant`.
+    """
+    overlay = tables.get(VARIANT, {}).get(name, {})
+    given = {key: overlay[key] for key in overlay if key != UNSET}
+    return next((source for target, _, source in _leaves(given, (), (VARIANT, name)) if target == path), None)
+
+
+def unset_in_variant(tables: Mapping[str, Any], name: str) -> tuple[str, ...]:
+    """The addresses that a variant leaves out, as written; none where the list is no list of texts."""
+    overlay = tables.get(VARIANT, {}).get(name, {})
+    listed = overlay.get(UNSET, []) if isinstance(overlay, Mapping) else []
+    return tuple(one for one in listed if isinstance(one, str)) if isinstance(listed, list) else ()
+
+
+def _left_out(overlay: Mapping[str, Any], place: Path) -> list[tuple[Path, Path]]:
+    """(address in the file, address in the variant) of everything that the variant does without."""
+    listed = overlay.get(UNSET, [])
+    source: Path = (*place, UNSET)
+    if not isinstance(listed, list) or not all(isinstance(one, str) for one in listed):
+        right = 'expected a list of addresses, such as ["slant.top_depth"]'
+        raise NoSuchVariant(Fault(0, address_text(source), "", right))
+    return [(_keys(one, (*source, number)), (*source, number)) for number, one in enumerate(listed)]
+
+
+def _drop(tables: dict[str, Any], path: Path, source: Path) -> None:
+    node: Any = tables
+    for key in path[:-1]:
+        node = node.get(key) if isinstance(node, dict) else None
+    if not isinstance(node, dict) or path[-1] not in node:
+        right = f"expected an address that the file gives: nothing stands at {address_text(path)}"
+        raise NoSuchVariant(Fault(0, address_text(source), "", right))
+    del node[path[-1]]
 
 
 def _names_right(name: str, names: tuple[str, ...]) -> str:

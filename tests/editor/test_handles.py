@@ -18,13 +18,13 @@ from tests.editor.test_figures import opened
 @pytest.mark.parametrize(
     ("sample", "handle", "by_mm", "keys", "expected"),
     [
-        ("mail-case", "level.2.top@front", (0.0, 30.0), ("level", "2", "top"), 590),
-        ("mail-case", "level.1.top@front", (0.0, -20.0), ("level", "1", "top"), 310),
-        ("mail-case", 'opening."C.2".divide/1@front', (20.0, 0.0), ("opening", "C.2", "divide", "sizes"), [235, 214.7]),
+        ("mail-case", "level.2.top@front", (0.0, 60.0), ("level", "2", "top"), 620),
+        ("mail-case", "level.1.top@front", (0.0, -80.0), ("level", "1", "top"), 250),
+        ("mail-case", 'opening."C.2".divide/1@front', (20.0, 0.0), ("opening", "C.2", "divide", "sizes"), [235, 194.3]),
         ("plan-chest", 'opening."bank.1".divide/1@front', (-30.0, 0.0), ("opening", "bank.1", "divide", "sizes"),
          [330]),
-        ("tide-lectern", "level.1.top@front", (0.0, 25.4), ("level", "1", "top"), "21"),
-        ("compartments", "compartments.1.width@front", (15.0, 0.0), ("compartments", "1", "width"), 215),
+        ("tide-lectern", "level.1.top@front", (0.0, 63.5), ("level", "1", "top"), "22 1/2"),
+        ("compartments", "compartments.1.width@front", (40.0, 0.0), ("compartments", "1", "width"), 245),
         ("compartments", "compartments.2.shelves/1@front", (0.0, 10.0), ("compartments", "2", "shelves"), [100]),
         ("harbour-office-desk", "case.top_rail@front", (0.0, -12.7), ("case", "top_rail"), "2"),
         ("harbour-office-desk", "base.height@front", (0.0, 25.4), ("base", "height"), "4 1/2"),
@@ -46,7 +46,7 @@ def test_a_drag_inside_the_case_sets_its_input(
         ("plan-chest", 'opening."bank.1".divide/1@front', (30.0, 0.0)),
         ("mail-case", "opening.C.divide/1@front", (0.0, -20.0)),
         ("logbook-shelves", "level.3.top@front", (0.0, 32.0)),
-        ("compartments", "compartments.1.width@front", (15.0, 0.0)),
+        ("compartments", "compartments.1.width@front", (40.0, 0.0)),
     ],
 )
 def test_dragging_what_a_rule_made_gives_the_sizes_and_says_so(
@@ -63,3 +63,4 @@ def test_a_level_and_the_shelf_of_a_division_with_the_same_last_key_are_two() ->
     state = state_of(sample_path("mail-case").read_text(encoding="utf-8"))
     at = {handle.id: handle.value for handle in handles_of(state)}
     assert at["level.1.top@front"] == 330.0
+

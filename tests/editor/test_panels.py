@@ -220,6 +220,31 @@ def test_what_differs_is_kept_as_a_variant_and_the_file_stays(open_desk: Window,
     assert open_desk.piece.state.text == before
 
 
+def test_a_variant_does_without_what_the_file_gives(open_desk: Window, answers: Answers, qtbot) -> None:
+    before = open_desk.piece.state.text
+    open_desk.piece.set_values((Setting("slant.angle", 50), Setting("slant.top_depth", None)), "Slant")
+    answers.ready = ["steep"]
+    open_desk.actions_by_key["keep_variant"].trigger()
+    assert value(open_desk, "slant", "top_depth") is not None
+    assert value(open_desk, "variant", "steep") == {"unset": ["slant.top_depth"], "slant.angle": 50}
+    design = open_desk.piece.state.design
+    assert design is not None
+    assert design.slant is not None
+    assert (design.slant.angle, design.slant.top_depth) == (50.0, None)
+    open_desk.doing.compare()
+    window = open_desk.doing.open_windows[-1]
+    qtbot.waitExposed(window)
+    assert [state.sound for state in window.states()] == [True, True]
+    assert [state.design.slant.angle for state in window.states()] == [None, 50.0]
+    assert all(note.text() == "" for note in window.notes)
+    open_desk.piece.set_values((Setting("slant.top_depth", "9"), Setting("slant.angle", None)), "Top depth")
+    assert value(open_desk, "variant", "steep") == {"slant.top_depth": "9"}
+    open_desk.piece.set_values((Setting("lid.hinges", None),), "Hinges")
+    while open_desk.piece.undo.canUndo():
+        open_desk.piece.undo.undo()
+    assert open_desk.piece.state.text == before
+
+
 def test_two_variants_stand_side_by_side_at_one_scale(open_desk: Window, answers: Answers, qtbot) -> None:
     open_desk.piece.set_values((Setting("case.width", "44"),), "Wider")
     answers.ready = ["wide"]

@@ -21,9 +21,10 @@ GROUPS: tuple[tuple[str, ...], ...] = (
     ("frame", "rail", "guide", "kicker", "divider", "stop"),
     ("drawer",),
     ("lid", "support"),
+    ("partition", "pigeonhole", "compartment", "bracket"),
     ("plinth", "block"),
 )
-"""Members by group, in the order of the sheets; what isn't named comes before the plinth."""
+"""Members by group, in the order of the sheets; what isn't named comes with the lid."""
 TABLE_ROWS = 6
 """Lines of a table of one size, at most."""
 _MIRRORED = {Face.NEAR: Face.FAR, Face.FAR: Face.NEAR}

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterator
 from dataclasses import replace
 
-from shopdraw.shape.path import Point
+from shopdraw.shape.path import Point, bounds
 from shopdraw.sheet.cut_at import ACROSS, ALONG, SAME, At, CutNote, Place, box_of, circle_of, corner_by_corner, low_edge
 from shopdraw.wood.board import Face
 
@@ -38,6 +38,28 @@ def on_edge(at: At) -> Iterator[CutNote]:
     middle_w = sign * (w0 + w1) / 2
     targets = tuple((u0 + share * (u1 - u0), middle_w) for share in (0.62, 0.38, 0.5))
     yield at.note(words, targets, places)
+
+
+def v_groove(at: At) -> Iterator[CutNote]:
+    """A V-groove across a board: its angle, depth, width at the face, flat floor if it has one, and where it stops."""
+    cut, frame = at.cut, at.frame
+    u0, w0, u1, w1 = bounds(cut.outline)
+    on_face = w1 >= -SAME
+    depth, floor_w = w1 - w0, w0 if on_face else w1
+    floor = [c.x for c in cut.outline.corners if abs(c.y - floor_w) < SAME]
+    flat = max(floor) - min(floor)
+    angle = 2 * math.degrees(math.atan2((u1 - u0 - flat) / 2, depth))
+    words = f"V-groove {at.sizes.angle(angle)}, {at.sizes.cut(u1 - u0)} wide × {at.sizes.cut(depth)} deep"
+    if flat > SAME:
+        words += f", {at.sizes.cut(flat)} flat"
+    words += ", in the face" if on_face else ", in the other face"
+    if cut.depth < at.board.width - SAME:
+        words += f", {at.sizes.cut(cut.depth)} along from this edge"
+    level = -at.frame.thickness if not on_face else 0.0
+    sign = -1.0 if at.view is Face.FAR else 1.0
+    place = Place(ALONG, u0 - frame.u0, (u0, sign * level), f"{at.feature}:near")
+    middle = sign * (w0 + w1) / 2
+    yield at.note(words, (((u0 + u1) / 2, middle), (u0 + 0.4 * (u1 - u0), middle)), (place,))
 
 
 def below_face(at: At, gap: float, reaches_back: bool) -> str:
@@ -133,6 +155,9 @@ def _sockets(at: At) -> Iterator[CutNote]:
 def profile(at: At) -> Iterator[CutNote]:
     """A flank across an edge or an end: its tilt from square, and where it meets a face."""
     cut, frame = at.cut, at.frame
+    if cut.kind == "v-groove" and cut.face in (Face.NEAR, Face.FAR):
+        yield from v_groove(at)
+        return
     closed = [i for i in range(len(cut.outline.corners)) if i not in cut.open]
     segments = list(cut.outline.pairs())
     if len(closed) != 1 or segments[closed[0]][0].bulge or cut.islands:

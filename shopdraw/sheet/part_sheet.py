@@ -28,7 +28,7 @@ from shopdraw.trade.paper import PaperSize
 from shopdraw.trade.scale import Scale
 from shopdraw.wood.assembly import Assembly
 
-GROUP_NAMES = ("sides", "case", "frames and rails", "drawers", "lid and supports", "plinth")
+GROUP_NAMES = ("sides", "case", "frames and rails", "drawers", "lid and supports", "compartments", "plinth")
 """What a sheet of each group is called."""
 KEY = (
     "Cuts are located by their near side, from the reference end and the reference edge.",

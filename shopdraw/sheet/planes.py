@@ -72,11 +72,15 @@ def plane_a(assembly: Assembly) -> CuttingPlane:
 
 
 def plane_b(assembly: Assembly) -> CuttingPlane:
-    """Side to side through the middle of the drawers' sides, or of the case; looked at to the back."""
+    """Side to side through the middle of the drawers' sides, or of the case, and of what compartments stand there.
+
+    Looked at to the back.
+    """
     box = whole(assembly)
-    sides = [b for b in assembly.boards if b.member == "drawer.side"]
-    held = extent(sides) if sides else None
-    y = _off_faces((held.y0 + held.y1) / 2 if held else assembly.depth / 2, assembly.boards, 1)
+    cut = [[b for b in assembly.boards if b.member == member] for member in ("drawer.side", "partition")]
+    held = [extent(boards) for boards in cut if boards]
+    low, high = max((one.y0 for one in held), default=0.0), min((one.y1 for one in held), default=assembly.depth)
+    y = _off_faces((low + high) / 2 if low < high else assembly.depth / 2, assembly.boards, 1)
     return CuttingPlane("B", Plane(FRONT, (0.0, y, 0.0)), "side", ((y, box.z0), (y, box.z1)), (1.0, 0.0))
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from shopdraw.measure import write_length
 from shopdraw.sheet.arrangement_facts import PLUMB, laps
+from shopdraw.sheet.compartment_facts import compartment_facts
 from shopdraw.sheet.fact import Fact, Rank
 from shopdraw.sheet.figure import Writing
 from shopdraw.sheet.places import BELOW, LEFT, RIGHT, Places
@@ -34,6 +35,7 @@ def section_facts(places: Places, writing: Writing) -> tuple[Fact, ...]:
         facts += _drawer_depth(places, writing)
     if E in drawn:
         facts += _plinth(places)
+    facts += compartment_facts(places, writing, drawn)
     return tuple(facts)
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case_plan import CasePlan, Row
@@ -124,7 +126,8 @@ def _back(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, sides: dict[
     stock, ply = plan.stocks.of("drawer.back"), plan.stocks.of("drawer.bottom")
     side = plan.stocks.of("drawer.side")
     y1 = size.box.y1 - back_inset(plan, row)
-    low = size.box.z0 + plan.length_choice(row.key, "groove_up") + ply.thickness + plan.design.case.fit
+    over = _over_bottom(plan, row, ply.thickness)
+    low = size.box.z0 + plan.length_choice(row.key, "groove_up") + ply.thickness + over
     high = size.box.z1 - plan.length_choice(row.key, "drop")
     if high - low < LEAST_BACK_MM:
         right = f"expected at least {LEAST_BACK_MM:g} mm: a higher opening, a lower groove or less drop"
@@ -143,6 +146,15 @@ def _back(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, sides: dict[
     )
     join_back(bench, plan, row, size, back, sides)
     return back
+
+
+def _over_bottom(plan: CasePlan, row: Row, thick: float) -> float:
+    """Between bottom and back, mm: the groove's fit; a dovetailed back moves with the sides, the bottom with its groove."""
+    fit = plan.design.case.fit
+    if plan.choice(row.key, "back_joint") != "dovetail":
+        return fit
+    nearer = max(plan.season.loss(thick, plan.stocks.of(f"drawer.{name}")) for name in ("side", "front"))
+    return max(fit, math.ceil(10 * nearer) / 10)
 
 
 def _bottom(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, front: Blank, sides: dict[str, Blank]) -> Blank:

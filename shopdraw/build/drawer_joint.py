@@ -221,7 +221,10 @@ def _sliding(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, front: Bl
     end = y - size.entry
     x0, x1 = (box.x1 - half, box.x1) if hand == "left" else (box.x0, box.x0 + half)
     stop = min(box.z1, entered.z1) - SLIDING_STOP_MM
-    top, cut_id = stop - plan.radius, f"sliding:{front.id}:{side.id}"
+    # the cutter's round end, and what the side grows more than the front
+    tall, season = stop - row.floor, plan.season
+    more = max(0.0, season.gain(tall, side.stock) - season.gain(tall, front.stock))
+    top, cut_id = stop - plan.radius - math.ceil(10 * more) / 10, f"sliding:{front.id}:{side.id}"
     tail: list[Vec3] = [
         (x0, end, box.z0), (x1, end, box.z0), (x1 - narrowing, y, box.z0), (x0 + narrowing, y, box.z0)
     ]  # fmt: skip

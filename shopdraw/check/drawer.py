@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import combinations
 
-from shopdraw.build.case_plan import Row
+from shopdraw.build.case_plan import Row, laps
 from shopdraw.build.drawer import drawer_size
 from shopdraw.check.movement import HANDBOOK
 from shopdraw.check.subject import Subject, mm
@@ -35,22 +35,22 @@ def gaps_above(subject: Subject) -> Iterator[Finding]:
         size = drawer_size(plan, row)
         ceiling = plan.ceiling(row)
         gaps = []
-        for end in ("front", "side-left"):
+        for end in ("front" if size.inner is None else "box-front", "side-left"):
             board = assembly.board(f"drawer.{row.key}.{end}")
+            stock = assembly.board(board.fixing.moves_with or board.id).stock
             box = box_of(board)
             top = size.box.z1 if size.lipped and end == "front" else box[5]
             # the wood stands on the opening's floor and grows upwards
             tall = top - row.floor
             gap = ceiling - top
-            gaps.append(
-                (gap - plan.season.gain(tall, board.stock), gap, gap + plan.season.loss(tall, board.stock), board)
-            )
+            gaps.append((gap - plan.season.gain(tall, stock), gap, gap + plan.season.loss(tall, stock), board))
         wet, build, dry, board = min(gaps, key=lambda gap: gap[0])
         told = f"{mm(build)} mm at build, {mm(dry)} mm in the driest and {mm(wet)} mm in the wettest season"
         where = (board.id, row.opening)
         if wet < LEAST_PLAY_MM - 1e-9:
             more = LEAST_PLAY_MM - wet
-            key = "reveal" if board.id.endswith("front") and not size.lipped else "top_clearance"
+            inset = board.id.endswith(".front") and not size.lipped
+            key = "reveal" if inset else "top_clearance"
             yield Finding(
                 "drawer-sticks",
                 Severity.MUST_FIX if wet < 0 else Severity.CAUTION,
@@ -118,7 +118,7 @@ def lips_meet(subject: Subject) -> Iterator[Finding]:
         if not _lies_over(upper, lower):
             continue
         above, below = assembly.board(f"drawer.{upper.key}.front"), assembly.board(f"drawer.{lower.key}.front")
-        if not (drawer_size(plan, upper).lipped or drawer_size(plan, lower).lipped):
+        if not (laps(subject.design, upper.key) or laps(subject.design, lower.key)):
             continue
         a, b = box_of(above), box_of(below)
         grown = plan.season.gain(upper.floor - a[2], above.stock) + plan.season.gain(b[5] - lower.floor, below.stock)

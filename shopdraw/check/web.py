@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import combinations
 
+from shopdraw.check.corner import corner_findings
 from shopdraw.check.subject import Subject, mm
 from shopdraw.shape.path import bounds
 from shopdraw.wood.assembly import Joint
@@ -18,8 +19,6 @@ DADO_BASIS = (
 )
 LEAST_WEB_MM = 6.0
 """Wood between grooves, or between a groove and an edge: at least its depth, and so much (common practice)."""
-LEAST_PIN_MM = 6.0
-BEHIND_RABBET_MM = 3.0
 LEAST_LIP_MM = 4.0
 LEAST_OVER_NOTCH_MM = 8.0
 _SLIGHT = 1e-6
@@ -31,7 +30,7 @@ def web_findings(subject: Subject) -> Iterator[Finding]:
     yield from dados_deep(subject)
     yield from cuts_back_to_back(subject)
     yield from webs_thin(subject)
-    yield from pins_narrow(subject)
+    yield from corner_findings(subject)
     yield from lips_thin(subject)
     yield from notches_deep(subject)
     yield from stock_unmeasured(subject)
@@ -168,35 +167,6 @@ def _thin(board: Board, names: tuple[str, ...], place: str, gap: float, depth: f
         gap,
         limit,
         basis="common practice",
-    )
-
-
-def pins_narrow(subject: Subject) -> Iterator[Finding]:
-    """Pins, half pins and tails of a dovetailed corner; the rear half pin leaves wood behind the back's rabbet."""
-    for joint in subject.assembly.joints:
-        if joint.kind != "dovetail":
-            continue
-        sizes = dict(joint.sizes)
-        pin, half = sizes.get("pin", LEAST_PIN_MM), sizes.get("half-pin", LEAST_PIN_MM)
-        if pin < LEAST_PIN_MM - _SLIGHT:
-            yield _narrow(joint, "a pin", pin, LEAST_PIN_MM, "fewer tails")
-        least = subject.plan.rabbet_depth + BEHIND_RABBET_MM
-        if half < least - _SLIGHT:
-            yield _narrow(joint, "the rear half pin", half, least, "fewer tails, or a shallower rabbet for the back")
-        if "tail" in sizes and sizes["tail"] < pin:
-            yield _narrow(joint, "a tail at its root", sizes["tail"], pin, "fewer tails")
-
-
-def _narrow(joint: Joint, what: str, value: float, limit: float, mend: str) -> Finding:
-    return Finding(
-        "pin-narrow",
-        Severity.MUST_FIX if value <= 1.0 else Severity.CAUTION,
-        (joint.id, joint.host),
-        f"{what} of {joint.id} is {mm(value)} mm wide; right would be {mm(limit)} mm or more: {mend}",
-        value,
-        limit,
-        basis="common practice",
-        right=("case.tails", "2") if "fewer" in mend else None,
     )
 
 

@@ -99,7 +99,11 @@ def second_settings(board: Board, others: Sequence[int], sizes: Sizes) -> tuple[
 
 
 def _setting(cut: Cut, slopes: list[Flank], purpose: str) -> str:
-    if cut.kind == "dovetail":
+    if cut.kind == "moulding":
+        how = "moulding cutter of this profile, along the edge"
+    elif cut.kind == "dovetail" and cut.face in (Face.NEAR, Face.FAR):
+        how = "dovetail cutter, along the end" if cut.islands else "dovetail cutter, from this edge"
+    elif cut.kind == "dovetail":
         how = "chisel, from the full-size template"
     elif slopes and cut.kind in _TILTING:
         level = slopes[0].level_deg

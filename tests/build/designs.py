@@ -11,6 +11,7 @@ from typing import Any
 
 from shopdraw.piece.design import Design
 from tests.build.compartment_designs import compartment_tables
+from tests.build.drawer_choices import lay_over_corners, lay_over_drawers
 
 SOLID = (
     "cherry_black",
@@ -70,6 +71,8 @@ def random_tables(rng: random.Random) -> dict[str, Any]:
     # drawn last, so that a seed's other choices stay what they were
     tables["lid"] |= _lid(rng, seat)
     tables |= compartment_tables(rng)
+    lay_over_drawers(tables, rng)
+    lay_over_corners(tables, rng, ("through", "clean-sides", "clean-top"))
     return tables
 
 

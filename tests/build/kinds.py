@@ -7,6 +7,7 @@ from typing import Any
 
 from shopdraw.piece.design import Design
 from tests.build.designs import SOLID
+from tests.build.drawer_choices import lay_over_corners, lay_over_drawers
 
 KINDS = ("chest", "bookcase", "lectern", "free")
 
@@ -31,8 +32,12 @@ def random_kind(kind: str, seed: int) -> Design:
     stocks["sheet"] = {"species": "plywood_birch", "kind": "sheet", "thickness": round(rng.uniform(4.0, 9.5), 2)}
     climate = rng.choice(({}, {"build": 7.0, "dry": 6.0, "wet": 11.0}, {"build": 10.0, "dry": 6.5, "wet": 13.5}))
     use = {"shelf": "secondary"} if rng.random() < 0.2 else {}
+    tables |= {"stock": stocks, "use": use}
+    lay_over_drawers(tables, rng)
+    ways = ("through", "clean-sides") if kind == "lectern" else ("through", "clean-sides", "clean-top")
+    lay_over_corners(tables, rng, ways)
     piece = {"title": f"Random {kind}", "kind": kind, "units": rng.choice(("mm", "inch"))}
-    return Design.model_validate({"piece": piece, "stock": stocks, "climate": climate, "use": use, **tables})
+    return Design.model_validate({"piece": piece, "climate": climate, **tables})
 
 
 def _case(rng: random.Random, width: float, height: float, depth: float, joints: tuple[str, ...]) -> dict[str, Any]:

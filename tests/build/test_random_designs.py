@@ -112,8 +112,10 @@ def test_random_desks_cover_the_space_of_inputs():
     assert {len(d.opening["bank"].divide.keys) for d in designs} == {1, 2, 3, 4, 5, 6}
     assert {d.case.top_joint for d in designs} == {"dovetail", "housed"}
     assert {d.case.dado for d in designs} == {"stopped", "through"}
-    assert {d.drawer.front for d in designs} == {"inset", "lipped"}
-    assert {d.drawer.front_joint for d in designs} == {"tongue", "rabbet"}
+    assert {d.drawer.front for d in designs} == {"inset", "lipped", "overlay"}
+    assert {d.drawer.front_joint for d in designs} == {"tongue", "rabbet", "dovetail", "sliding"}
+    assert {d.drawer.back_joint for d in designs} == {"dado", "rabbet", "dovetail"}
+    assert {d.case.dovetails for d in designs} == {"through", "clean-sides", "clean-top"}
     assert {d.frame.fixing for d in designs} == {"front", "front-and-rear"}
     assert {d.slant.angle is None for d in designs} == {True, False}
     assert min(d.case.width for d in designs) < 480 < 1150 < max(d.case.width for d in designs)

@@ -8,11 +8,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from shopdraw.editor.easel import ROOM, Easel
+from shopdraw.editor.easel import Easel
 from shopdraw.editor.look import Colours
 from shopdraw.editor.scene import Layers
 from shopdraw.editor.showing import scene_of
-from shopdraw.editor.sight import fitted
 from shopdraw.editor.state import State, state_of
 
 
@@ -69,7 +68,7 @@ class CompareWindow(QWidget):
     def _same_scale(self) -> None:
         """Both at the smaller of their fitting scales, so that larger looks larger."""
         canvases = [canvas for canvas in (self.left, self.right) if canvas.scene.standings]
-        sights = [fitted(c.sheet_box(), c.width(), c.height(), ROOM) for c in canvases]
+        sights = [canvas.fitting() for canvas in canvases]
         if sights:
             zoom = min(sight.zoom for sight in sights)
             for canvas, sight in zip(canvases, sights, strict=True):

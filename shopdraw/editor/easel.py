@@ -27,8 +27,8 @@ ROOM = (150.0, 66.0, 92.0, 84.0)
 """Kept free round the views when they are fitted: left, top, right, bottom, pixels."""
 SHEET_ROOM = (132.0, 50.0, 74.0, 62.0)
 """From the views to the edge of the sheet that they lie on, pixels."""
-
-
+NEXT_ROW = 34.0
+"""More of both for each further row of heights beside the side view, pixels."""
 TOLD = ("dados", "overlay")
 """Layers that are laid over the drawing to be seen: they stand out from its own faint lines."""
 
@@ -102,8 +102,12 @@ class Easel(QWidget):
         """Shows the whole sheet."""
         self._fitted = True
         if self.scene.standings:
-            self.sight = fitted(self.sheet_box(), self.width(), self.height(), self._outside(ROOM))
+            self.sight = self.fitting()
         self.update()
+
+    def fitting(self) -> Sight:
+        """How the whole sheet is seen."""
+        return fitted(self.sheet_box(), self.width(), self.height(), self._outside(ROOM))
 
     def sheet_box(self) -> tuple[float, float, float, float]:
         """The box of all that is shown, canvas mm: the views, and what swings or slides out of them."""
@@ -121,7 +125,9 @@ class Easel(QWidget):
         """Room round the views: rows of heights stand on the outer side of the front view."""
         left, top, right, bottom = room
         side = self.scene.standings.get("side")
-        return (right, top, left, bottom) if side is not None and side.at[0] < 0 else room
+        rows = max((f.row for f in self.scene.figures if f.view == "side" and f.side in ("left", "right")), default=1)
+        right += NEXT_ROW * (rows - 1)
+        return (right, top, left, bottom) if side is not None and side.at[0] < 0 else (left, top, right, bottom)
 
     def zoom(self, factor: float, at: QPointF | None = None) -> None:
         """Makes the sheet larger or smaller, about a point of the screen (its middle where none is given)."""

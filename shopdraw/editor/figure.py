@@ -11,6 +11,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from shopdraw.drawing.dimension import Dimension
+from shopdraw.drawing.explode import ARROW_LENGTH_MM, TAIL_MM
 from shopdraw.drawing.letters import text_width
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import Setting
@@ -25,6 +26,8 @@ FIRST_ROW_MM, NEXT_ROW_MM = 9.0, 8.5
 """From the view to the first row of dimensions, and from row to row, paper mm."""
 LEVEL_ROW_MM = 12.5
 """From row to row where level figures stand in upright lines (their width counts), paper mm."""
+_CLEAR_MM = 1.0
+"""Between a figure and what stands beside it, paper mm."""
 _LIFT_MM = 0.9
 """From a dimension line to the figure standing on it, paper mm."""
 
@@ -114,6 +117,11 @@ def placed(figure: Figure, box: tuple[float, float, float, float], shown: Shown,
     room = text_width(words, HEIGHT_MM) + (9.0 if not broken or not upright else 0.0)
     tight = length * scale < (HEIGHT_MM + 8.0 if broken and upright else room)
     turned = upright and not broken
+    own = HEIGHT_MM if upright and broken else text_width(words, HEIGHT_MM)
+    if length * scale < own + 2 * _CLEAR_MM:
+        # Where the figure has no room between the two ends it stands past the second arrow.
+        past = length / 2 + (ARROW_LENGTH_MM + TAIL_MM + _CLEAR_MM + own / 2) / scale
+        middle = (middle[0], middle[1] + past) if upright else (middle[0] + past, middle[1])
     at = (middle[0] - lift / scale, middle[1]) if turned else (middle[0], middle[1] + lift / scale)
     return Dimension(
         id=figure.id,
@@ -128,7 +136,7 @@ def placed(figure: Figure, box: tuple[float, float, float, float], shown: Shown,
         height=HEIGHT_MM,
         measured=figure.value,
         terminator="arrow-outside" if tight else "arrow",
-        broken=broken and not tight,
+        broken=broken,
     )
 
 

@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.case_plan import CasePlan
-from shopdraw.build.joinery import Housing, butt, house
+from shopdraw.build.joinery import Housing, butt, house, into_face
 from shopdraw.shape.path import polygon
 from shopdraw.wood.board import Fixing, Stock
 
@@ -27,7 +27,8 @@ def lay_sides(bench: Bench, plan: CasePlan, profile: Sequence[tuple[float, float
 def _side(bench: Bench, plan: CasePlan, hand: str, profile: Sequence[tuple[float, float]]) -> Blank:
     t = plan.side.thickness
     x0 = 0.0 if hand == "left" else plan.width - t
-    box = Box(x0, x0 + t, plan.front, plan.depth, plan.foot, plan.side_top)
+    front = plan.side_front
+    box = Box(x0, x0 + t, front, plan.depth, plan.foot, plan.side_top)
     side = bench.lay(
         f"side.{hand}",
         f"side, {hand}",
@@ -37,7 +38,7 @@ def _side(bench: Bench, plan: CasePlan, hand: str, profile: Sequence[tuple[float
         u="+z",
         w="+x" if hand == "left" else "-x",
         reference_edge="near" if hand == "left" else "far",
-        fixing=Fixing("", (x0, plan.front, plan.foot)),
+        fixing=Fixing("", (x0, front, plan.foot)),
     )
     points = [side.frame.local((x0, y, z)) for y, z in profile]
     side.outline = polygon((p[0], p[1]) for p in points)
@@ -59,9 +60,11 @@ def lay_across(
 ) -> Blank:
     """Lay a solid panel between the sides, grain left to right, fixed at its front edge."""
     stock = plan.stocks.of(member)
-    y0 = plan.front if front is None else front
+    # it is glued to the sides behind the strips, and what lies before that comes forward when it swells
+    forward = math.ceil(10 * plan.season.gain(plan.strip_depth, stock)) / 10
+    y0 = plan.front + forward if front is None else front
     box = Box(plan.left, plan.right, y0, plan.rear - rear_gap(plan, stock), top - stock.thickness, top)
-    held = Fixing("", (plan.width / 2, plan.front, top))
+    held = Fixing("", (plan.width / 2, plan.side_front, top))
     return bench.lay(id, name, member, stock, box, u="+x", w="+z", fixing=held)
 
 
@@ -88,12 +91,15 @@ def stand_in_sides(
     short: Mapping[str, float] = MappingProxyType({}),
     dry: Collection[str] = (),
     rear: float | None = None,
+    through: bool = False,
 ) -> None:
     """House a shelf or a frame in dados of both sides; the dado's lower edge carries it, its fit lies above.
 
-    Behind a face frame the dados run through, since nothing shows of them.
+    Behind a face frame, strips or face rails the dados run through, since nothing shows of them; the guests are
+    notched round the strips.
 
     Args:
+        through: the dados run out in front, whatever the case's are.
         rear: world y at which the dados end behind, where they don't run out there.
     """
     case = plan.design.case
@@ -101,12 +107,13 @@ def stand_in_sides(
         depth=plan.dado,
         fit=case.fit,
         relief=case.relief,
-        stop=case.dado_stop if case.dado == "stopped" and plan.front == 0.0 else None,
+        stop=case.dado_stop if case.dado == "stopped" and plan.side_front == 0.0 and not through else None,
         radius=plan.radius,
         closed=rear is not None,
     )
     for hand, into, x in (("left", "-x", plan.left), ("right", "+x", plan.right)):
         section = box.with_side(into, x)._replace(y1=plan.depth if rear is None else rear)
+        section = section._replace(y0=max(section.y0, plan.side_front))
         ends = tuple(guest for guest in guests if abs(guest.box().side(into) - x) < 1e-6)
         house(
             bench,
@@ -122,6 +129,23 @@ def stand_in_sides(
             short=short,
             dry=dry,
         )
+        if plan.strip_depth:
+            _round_strip(plan, hand, ends)
+
+
+def _round_strip(plan: CasePlan, hand: str, guests: Sequence[Blank]) -> None:
+    """Notch what reaches to the front round a strip, with room for the season in which either comes nearer."""
+    for guest in guests:
+        box = guest.box()
+        if box.y0 >= plan.strip_depth:
+            continue
+        edge = plan.strip if box.z0 < plan.strip_cut - 1e-6 else plan.side.thickness
+        edge += 0.1 + plan.season.gain(plan.strip, plan.stocks.of("strip"))
+        room = 0.1 + plan.season.loss(plan.strip_depth, guest.stock) * 1.1
+        corner = box._replace(y0=box.y0 - 1.0, y1=plan.strip_depth + room)
+        corner = corner._replace(x1=edge) if hand == "left" else corner._replace(x0=plan.width - edge)
+        into = into_face(guest)
+        guest.sink_box("notch", corner, into, id=f"notch:{guest.id}:strip.{hand}", purpose=f"round the strip, {hand}")
 
 
 def back_upper(plan: CasePlan) -> float:

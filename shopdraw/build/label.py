@@ -27,6 +27,7 @@ FAMILIES = {
     "pigeonhole": 19,
     "compartment": 20,
     "bracket": 21,
+    "strip": 22,
 }
 LETTERS = {
     "left": "L",
@@ -57,6 +58,8 @@ LETTERS = {
     "rail-lower": "b",
     "box-front": "f",
     "ledge": "n",
+    "head": "u",
+    "stop": "v",
 }
 MIDDLE = "runner-middle-"
 """Runners between the outer ones are told apart by the key of the divider that they carry."""

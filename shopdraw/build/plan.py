@@ -9,6 +9,7 @@ from typing import Any
 from shopdraw.build.bank import BankDisagrees, bank_heights
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case_plan import Row, laps, lip_of, plan_case, sizes_of
+from shopdraw.build.face_rail import faced
 from shopdraw.build.slant_plan import SlantPlan, slant_of, slant_table_of
 from shopdraw.build.stocks import Stocks
 from shopdraw.piece.design import Design
@@ -31,9 +32,14 @@ class Plan(SlantPlan):
         return self.stocks.of("support")
 
     @property
+    def bar(self) -> float:
+        """Thickness of a support's bar, all its layers."""
+        return self.design.supports.layers * self.support.thickness
+
+    @property
     def bay(self) -> float:
         """Width of a support's bay: bar and a clearance on each side."""
-        return self.support.thickness + 2 * self.design.supports.clearance
+        return self.bar + 2 * self.design.supports.clearance
 
     @property
     def divider(self) -> Stock:
@@ -69,14 +75,16 @@ def plan_desk(design: Design) -> Plan:
     case = plan_case(design, lipped=lipped)
     stocks, season = case.stocks, case.season
     slant = slant_of(design, stocks)
+    case = faced(case, slant.writing - stocks.of("shelf").thickness)
+    span = (case.left + case.guide, case.right - case.guide)
     drop = design.case.top_rail or _rail_drop(design, stocks, lipped)
-    rows = _rows(design, case.stocks, case.bottom_top, slant.writing - drop, (case.left, case.right))
+    rows = _rows(design, case.stocks, case.bottom_top, slant.writing - drop, span)
     if lipped and not design.case.top_rail:
         # The lip below the open lid grows with its front, which gets no higher by a higher rail.
         lips = [lip_of(design, rows[0].key, edge) for edge in ("top", "bottom")]
         tall = rows[0].height + sum(lips)
         drop += math.ceil(10 * season.gain(tall, stocks.of("drawer.front"))) / 10
-        rows = _rows(design, stocks, case.bottom_top, slant.writing - drop, (case.left, case.right))
+        rows = _rows(design, stocks, case.bottom_top, slant.writing - drop, span)
     sizes: dict[str, Any] = sizes_of(replace(case, rows=rows))
     return Plan(**sizes, slant=slant, writing=slant.writing, rail_drop=drop)
 
@@ -94,12 +102,10 @@ def _rail_drop(design: Design, stocks: Stocks, lipped: bool) -> float:
     return max(under_shelf, lid + over + 1.0) if lipped else max(under_shelf, lid + 1.0)
 
 
-def _rows(
-    design: Design, stocks: Stocks, floor: float, ceiling: float, span: tuple[float, float]
-) -> tuple[Row, ...]:
+def _rows(design: Design, stocks: Stocks, floor: float, ceiling: float, span: tuple[float, float]) -> tuple[Row, ...]:
     divide = design.opening["bank"].divide if "bank" in design.opening else None
     keys = _keys(design)
-    between = stocks.of("frame").thickness
+    between = design.face.rail if design.face is not None else stocks.of("frame").thickness
     inch = design.piece.units == "inch"
     try:
         heights = bank_heights(

@@ -58,6 +58,10 @@ class Slant:
         """How far the lid turns from shut to level, degrees."""
         return 180.0 - self.alpha
 
+    def on_line(self, behind: float) -> float:
+        """The height of the slant line so far behind the front plane, mm."""
+        return self.z0 + behind * math.tan(math.radians(self.alpha))
+
     def on_slope(self, along: float, out: float) -> tuple[float, float]:
         """The (y, z) of a point beside the shut lid.
 

@@ -32,6 +32,9 @@ pieces, trade names."""
 
 STANDARD_USE: Mapping[str, str] = {
     "frame": "secondary",
+    "frame.panel": "sheet",
+    "strip": "thin",
+    "guide": "secondary",
     "kicker": "secondary",
     "stop": "secondary",
     "block": "block",

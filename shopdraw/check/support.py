@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shopdraw.build.bay import support_size
+from shopdraw.build.support import support_size
 from shopdraw.check.subject import Subject, mm
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of

@@ -185,6 +185,7 @@ class FrameTable(Table):
     """[frame]: the web frames that drawers run on."""
 
     rail: PositiveLength = Field(65.0, description="width of front and rear rails")
+    rear_rail: PositiveLength | None = Field(None, description="width of rear rails; default as the front ones")
     runner: PositiveLength | None = Field(None, description="width of runners; default from what bears on them")
     fixing: Literal["front", "front-and-rear"] = "front-and-rear"
     tenon: PositiveLength = Field(15.0, description="length of the glued front tenon")

@@ -5,10 +5,10 @@ import math
 import pytest
 
 from shopdraw.build import build
-from shopdraw.build.bay import over_support, support_size
 from shopdraw.build.drawer import drawer_size
 from shopdraw.build.lid_size import lid_size, net_gain, net_loss
 from shopdraw.build.plan import plan_desk
+from shopdraw.build.support import over_support, support_size
 from shopdraw.build.web_frame import frame_size
 from tests.check.desks import design
 

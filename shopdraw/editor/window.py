@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QByteArray, QLocale, QSettings, Qt
+from PySide6.QtCore import QByteArray, QLocale, QSettings, QSize, Qt
 from PySide6.QtGui import QAction, QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence
 from PySide6.QtWidgets import QApplication, QComboBox, QMainWindow, QStackedWidget, QToolBar, QWidget
 
@@ -23,6 +23,7 @@ from shopdraw.editor.open_piece import OpenPiece
 from shopdraw.editor.scene import with_layer
 from shopdraw.editor.starting import StartPage
 from shopdraw.editor.state import Setting, State
+from shopdraw.editor.tick import tick_icon
 from shopdraw.editor.tongue import translate
 from shopdraw.editor.work_page import WorkPage
 from shopdraw.editor.working import Working
@@ -179,7 +180,8 @@ class Window(QMainWindow):
         menus = {name: self.menuBar().addMenu(translate("Command", name)) for name in MENUS}
         bar = self.bar
         bar.setMovable(False)
-        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
+        bar.setIconSize(QSize(self.fontMetrics().height(), self.fontMetrics().height()))
+        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         self.addToolBar(bar)
         menu_before = ""
         for command in COMMANDS:
@@ -201,11 +203,13 @@ class Window(QMainWindow):
         for name, on in (("hidden", True), ("dimensions", True)):
             self.actions_by_key[name].setChecked(on)
         self.actions_by_key["dark"].setChecked(bool(self.settings.value("dark", False, type=bool)))
+        self._dress_actions()
         self.recent_menu = menus["File"].addMenu(self.tr("Open lately"))
 
     def _action(self, command: Command, does: Callable[[], object]) -> QAction:
         action = QAction(translate("Command", command.words), self)
         action.setCheckable(command.turns)
+        action.setIconVisibleInMenu(False)  # a menu has a mark of its own
         standard = getattr(QKeySequence.StandardKey, command.shortcut, None) if command.shortcut else None
         if standard is not None:
             action.setShortcuts(QKeySequence.keyBindings(standard))
@@ -254,6 +258,12 @@ class Window(QMainWindow):
     def _show_layer(self, key: str) -> None:
         self.work.show_layers(with_layer(self.work.layers, key, shown=self.actions_by_key[key].isChecked()))
 
+    def _dress_actions(self) -> None:
+        mark = tick_icon(self.canvas.colours)
+        for action in self.actions_by_key.values():
+            if action.isCheckable():
+                action.setIcon(mark)
+
     def _dress(self) -> None:
         dark = self.actions_by_key["dark"].isChecked()
         self.settings.setValue("dark", dark)
@@ -264,6 +274,7 @@ class Window(QMainWindow):
         self.work.dress(colours)
         self.start.dress(colours)
         self.doing.dress(colours)
+        self._dress_actions()
 
     def _silence(self, finding: Finding) -> None:
         question = Question(Kind.WORDS, self.tr("Accept a finding"), self.tr("Why is it all right here?"))

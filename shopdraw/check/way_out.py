@@ -15,9 +15,9 @@ from functools import lru_cache
 from shopdraw.shape.frame import Vec3, dot, scale
 from shopdraw.wood.assembly import Assembly, Joint
 from shopdraw.wood.board import Board
+from shopdraw.wood.in_the_way import blocked_pairs
 from shopdraw.wood.interference import box_of
 from shopdraw.wood.solid import placed_solid
-from shopdraw.wood.sweep import blocked_pairs
 
 AXES: tuple[Vec3, ...] = (
     (0.0, 0.0, 1.0),

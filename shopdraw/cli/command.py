@@ -162,23 +162,26 @@ def _start(words: argparse.Namespace) -> int:
     return start(words.kind, words.file)
 
 
-def _collect_seldom() -> None:
-    """Looks for rings of unused values more seldom.
+def _work_alone() -> None:
+    """Sets the process up for one run of a second or two, before anything large is imported.
 
-    A run that ends in seconds holds on to nearly all that it makes: this saves a fifth of the time for a little memory.
+    A run that ends in seconds holds on to nearly all that it makes: looking for rings of unused values more seldom
+    saves a fifth of the time for a little memory. And no matrix here is large enough for more than one thread: further ones
+    only spin, a fifth of the processor's time, and keep a process from splitting.
     """
     gc.set_threshold(100_000, 20, 100)
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
 
 def _check(words: argparse.Namespace) -> int:
-    _collect_seldom()
+    _work_alone()
     from shopdraw.cli.check import check
 
     return check(words.file, as_json=words.json, shop=words.shop)
 
 
 def _facts(words: argparse.Namespace) -> int:
-    _collect_seldom()
+    _work_alone()
     from shopdraw.cli.facts import print_facts
 
     return print_facts(words.file, words.shop)
@@ -187,9 +190,7 @@ def _facts(words: argparse.Namespace) -> int:
 def _export(words: argparse.Namespace) -> int:
     import signal
 
-    # Nothing here is large enough for more than one: an idle thread would only keep a process from splitting.
-    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-    _collect_seldom()
+    _work_alone()
     from shopdraw.cli.export import export
 
     # Told to end, it ends as Ctrl+C would end it: the half-written package is taken away first.

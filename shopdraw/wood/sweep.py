@@ -9,7 +9,7 @@ board itself is tried.
 from __future__ import annotations
 
 import math
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import manifold3d
@@ -28,10 +28,6 @@ _LEADING = 1e-7
 """A face whose normal runs with the way by less than this lies along it and draws no prism."""
 
 _HAIR_MM = 1e-6
-_RAYED = 8
-"""So many leading faces are tried by rays before prisms are looked at."""
-_MET_MM = 0.5
-"""Two rays from one face that pass through so much wood have met it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,40 +86,6 @@ def swept_motion(
             if hit is not None:
                 hits.append(hit)
     return tuple(hits)
-
-
-def blocked_pairs(
-    boards: Sequence[Board],
-    direction: Vec3,
-    reach: float,
-    moving: Collection[str] | None = None,
-    limit_mm3: float = SHARED_MM3,
-    wood: Wood = placed_solid,
-) -> frozenset[tuple[str, str]]:
-    """Who stands in whose way when one board alone is slid in a direction; boards share nothing at rest.
-
-    Args:
-        direction: the way, of any length.
-        reach: how far it is slid, mm.
-        moving: ids of the boards that are tried; None for all.
-        limit_mm3: what two boards may share on the way.
-        wood: a board's wood in the world, where it isn't to be made from the board's shape.
-    Returns:
-        Pairs (moving board, board in its way).
-    """
-    bodies = [wood(board) for board in boards]
-    table = np.array([body.bounding_box() for body in bodies]).reshape(-1, 6)
-    found = set()
-    for index, board in enumerate(boards):
-        if moving is not None and board.id not in moving:
-            continue
-        motion = Motion(board.id, (board.id,), "slide", (0.0, 0.0, 0.0), direction, reach)
-        path = _Path(board, motion, bodies[index])
-        for i in map(int, np.flatnonzero(_box_volumes(np.array(path.box()), table) > limit_mm3)):
-            box: Box = tuple(map(float, table[i]))  # type: ignore[assignment]
-            if i != index and path.runs_into(bodies[i], box, limit_mm3):
-                found.add((board.id, boards[i].id))
-    return frozenset(found)
 
 
 def _box_volumes(one: Floats, table: Floats) -> Floats:
@@ -236,24 +198,6 @@ class _Path:
                 return False
         return True
 
-    def runs_into(self, other: manifold3d.Manifold, box: Box, limit_mm3: float) -> bool:
-        """Whether a slide meets a board with which it shares nothing at rest.
-
-        Rays from the likeliest leading faces tell most that do; only where they pass are prisms looked at, all of them.
-        """
-        prisms = self._prisms()
-        shares = _box_volumes(np.array(box), np.concatenate((prisms.min(axis=1), prisms.max(axis=1)), axis=1))
-        near = np.flatnonzero(shares > 1e-3 * limit_mm3)
-        near = near[np.argsort(-shares[near], kind="stable")]
-        if any(_rays_meet(prisms[index], other) for index in near[:_RAYED]):
-            return True
-        shared = 0.0
-        for index in near:
-            shared += float((manifold3d.Manifold.hull_points(prisms[index]) ^ other).volume())
-            if shared > limit_mm3:
-                return True
-        return False
-
     def _prisms(self) -> Floats:
         """Six corners for each triangle that faces the way: where it is and where it ends."""
         if self._leading is None:
@@ -296,22 +240,6 @@ class _Path:
         """What the board shares with another one when it has gone so far, mm³."""
         rows = moved_frame(_WORLD, self.motion, position).rows()
         return float((self.wood.transform(np.array(rows).reshape(3, 4)) ^ other).volume())
-
-
-def _rays_meet(prism: Floats, other: manifold3d.Manifold) -> bool:
-    """Whether at least two rays from within a leading face, along its prism, pass through wood."""
-    met = 0
-    for weights in _WITHIN:
-        start, end = weights @ prism[:3], weights @ prism[3:]
-        hits = other.ray_cast(tuple(start), tuple(end))
-        ends = [0.0] if hits and float(np.dot(hits[0].normal, end - start)) > 0.0 else []
-        ends += [hit.distance for hit in hits[: 2 - len(ends)]]
-        met += len(ends) == 2 and (ends[1] - ends[0]) * float(np.linalg.norm(end - start)) > _MET_MM
-    return met > 1
-
-
-_WITHIN = np.array(((0.4, 0.3, 0.3), (0.7, 0.15, 0.15), (0.15, 0.7, 0.15), (0.15, 0.15, 0.7)))
-"""Points within a triangle, off its middle lines."""
 
 
 def _foot(corner: tuple[float, ...], motion: Motion, axis: Vec3) -> Vec3:

@@ -31,6 +31,7 @@ from shopdraw.editor.state import state_of
 from shopdraw.editor.tongue import LANGUAGES, WRITTEN_IN
 from shopdraw.editor.tracing import CORNERS
 from shopdraw.piece.design import Design
+from shopdraw.piece.shop import Shop
 from shopdraw.shipped import sample_names, sample_path
 
 FOLDER = ROOT / "resources" / "translations"
@@ -53,7 +54,8 @@ def words_in_data() -> list[tuple[str, str]]:
     found += [("Corner", words) for words in CORNERS]
     found += [("Export", words) for words in EXPORTED]
     found += [("Joint", words) for words in HELD]
-    found += _words_of_inputs(Design, set())
+    seen: set[type[BaseModel]] = set()
+    found += [*_words_of_inputs(Design, seen), *_words_of_inputs(Shop, seen)]
     found += _words_of_samples()
     return [pair for pair in dict.fromkeys(found) if pair[1] and any(letter.isalpha() for letter in pair[1])]
 

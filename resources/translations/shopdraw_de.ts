@@ -302,6 +302,58 @@
         <translation>Falz</translation>
     </message>
     <message>
+        <source>R2010</source>
+        <translation>R2010</translation>
+    </message>
+    <message>
+        <source>R12</source>
+        <translation>R12</translation>
+    </message>
+    <message>
+        <source>straight</source>
+        <translation>gerade</translation>
+    </message>
+    <message>
+        <source>ball</source>
+        <translation>Kugelkopf</translation>
+    </message>
+    <message>
+        <source>vee</source>
+        <translation>V-Fräser</translation>
+    </message>
+    <message>
+        <source>drill</source>
+        <translation>Bohrer</translation>
+    </message>
+    <message>
+        <source>each</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>metre</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <translation>Fußende</translation>
+    </message>
+    <message>
+        <source>board-foot</source>
+        <translation>Board-foot</translation>
+    </message>
+    <message>
+        <source>cubic-metre</source>
+        <translation>Kubikmeter</translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation>Strichpunkt</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>Tabulator</translation>
+    </message>
+    <message>
         <source>square</source>
         <translation>eckig</translation>
     </message>
@@ -485,12 +537,36 @@
         <translation>Blätter, Schablonen, Zeichnung, Fräsdateien und Listen in einen Ordner schreiben.</translation>
     </message>
     <message>
+        <source>Write views as pictures…</source>
+        <translation>Ansichten als Bilder schreiben…</translation>
+    </message>
+    <message>
+        <source>Write each view as SVG and PNG to a folder.</source>
+        <translation>Jede Ansicht als SVG und PNG in einen Ordner schreiben.</translation>
+    </message>
+    <message>
         <source>Print…</source>
         <translation>Drucken…</translation>
     </message>
     <message>
         <source>Print sheets, or templates at true size.</source>
         <translation>Blätter drucken oder Schablonen in wahrer Größe.</translation>
+    </message>
+    <message>
+        <source>Freeze a revision…</source>
+        <translation>Änderungsstand einfrieren…</translation>
+    </message>
+    <message>
+        <source>Keep in the file what a revision was made of, so that later changes are told.</source>
+        <translation>In der Datei festhalten, woraus ein Änderungsstand bestand, damit spätere Änderungen gemeldet werden.</translation>
+    </message>
+    <message>
+        <source>Shop and layouts</source>
+        <translation>Werkstatt und Aufteilung</translation>
+    </message>
+    <message>
+        <source>Cutters, saw, stock and offcuts of the shop; lay the piece out.</source>
+        <translation>Fräser, Säge, Material und Reststücke der Werkstatt; das Möbel aufteilen.</translation>
     </message>
     <message>
         <source>Close</source>
@@ -879,8 +955,20 @@
         <translation>Die Mappe ist nicht geschrieben</translation>
     </message>
     <message>
-        <source>The sheets are being drawn; the print dialog comes when they are there.</source>
-        <translation>Die Blätter werden gezeichnet; der Druckdialog kommt, sobald sie da sind.</translation>
+        <source>The sheets are being drawn; the dialog comes when they are there.</source>
+        <translation>Die Blätter werden gezeichnet; der Dialog kommt, sobald sie da sind.</translation>
+    </message>
+    <message>
+        <source>Write the views as pictures to this folder</source>
+        <translation>Die Ansichten als Bilder in diesen Ordner schreiben</translation>
+    </message>
+    <message>
+        <source>Writing the views as SVG and PNG…</source>
+        <translation>Die Ansichten werden als SVG und PNG geschrieben…</translation>
+    </message>
+    <message>
+        <source>{count} pictures written to {folder}</source>
+        <translation>{count} Bilder geschrieben nach {folder}</translation>
     </message>
     <message>
         <source>Templates at true size</source>
@@ -901,6 +989,10 @@
     <message>
         <source>Nothing</source>
         <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>This system tells no folder for your own files: name a shop in the piece.</source>
+        <translation>Dieses System nennt keinen Ordner für eigene Dateien: Nennen Sie im Möbel eine Werkstatt.</translation>
     </message>
     <message>
         <source>The file has no variants yet: change the piece, then keep it as a variant.</source>
@@ -1739,6 +1831,154 @@
         <source>boards already cut, by id or label</source>
         <translation>schon zugeschnittene Bretter, mit Kennung oder Nummer</translation>
     </message>
+    <message>
+        <source>Everything that a shop file says.</source>
+        <translation>Alles, was eine Werkstattdatei sagt.</translation>
+    </message>
+    <message>
+        <source>whose it is; the unit of bare numbers in this file; the money that prices are in.</source>
+        <translation>wem sie gehört; die Einheit bloßer Zahlen in dieser Datei; das Geld, in dem Preise stehen.</translation>
+    </message>
+    <message>
+        <source>what sawing costs in wood. Defaults are common practice.</source>
+        <translation>was das Sägen an Holz kostet. Die Vorgaben sind üblich.</translation>
+    </message>
+    <message>
+        <source>what the blade takes; measured in a cut, not read off the blade</source>
+        <translation>was das Blatt wegnimmt; im Schnitt gemessen, nicht vom Blatt abgelesen</translation>
+    </message>
+    <message>
+        <source>cut off each end of a board: checks, paint, out of square</source>
+        <translation>von jedem Ende eines Bretts abgeschnitten: Risse, Farbe, nicht im Winkel</translation>
+    </message>
+    <message>
+        <source>cut off each edge of a sheet before the first part</source>
+        <translation>von jeder Kante einer Platte abgeschnitten, vor dem ersten Teil</translation>
+    </message>
+    <message>
+        <source>lost on each edge of a board that is jointed</source>
+        <translation>geht an jeder gefügten Kante eines Bretts verloren</translation>
+    </message>
+    <message>
+        <source>a hand-held router and what its files for a machine shop should look like.</source>
+        <translation>eine Handoberfräse, und wie die Dateien für einen Maschinenbetrieb aussehen sollen.</translation>
+    </message>
+    <message>
+        <source>from the cutter&apos;s middle to the base&apos;s guiding edge</source>
+        <translation>von der Fräsermitte bis zur Führungskante der Grundplatte</translation>
+    </message>
+    <message>
+        <source>left on an outline for the finishing pass</source>
+        <translation>bleibt am Umriss für den Schlichtgang stehen</translation>
+    </message>
+    <message>
+        <source>from a sheet&apos;s edges to the first part of a nest</source>
+        <translation>von den Plattenkanten bis zum ersten verschachtelten Teil</translation>
+    </message>
+    <message>
+        <source>strips across a nested sheet for clamps and screws: from and to, from one end</source>
+        <translation>Streifen quer über die Platte für Zwingen und Schrauben: von und bis, von einem Ende</translation>
+    </message>
+    <message>
+        <source>score the layout of second settings instead of only noting it</source>
+        <translation>zweite Aufspannungen anritzen, statt sie nur zu vermerken</translation>
+    </message>
+    <message>
+        <source>a router cutter or a drill.</source>
+        <translation>ein Fräser oder ein Bohrer.</translation>
+    </message>
+    <message>
+        <source>it may enter straight down</source>
+        <translation>er darf senkrecht eintauchen</translation>
+    </message>
+    <message>
+        <source>of a vee&apos;s point, degrees; default 90</source>
+        <translation>der Spitze eines V-Fräsers, Grad; Vorgabe 90</translation>
+    </message>
+    <message>
+        <source>a guide collar for template work.</source>
+        <translation>ein Kopierring für Schablonen.</translation>
+    </message>
+    <message>
+        <source>boards that the yard sells, rough by quarters or dressed; each width in each length.</source>
+        <translation>Bretter, die der Holzhandel führt, sägerau nach Vierteln oder gehobelt; jede Breite in jeder Länge.</translation>
+    </message>
+    <message>
+        <source>by its key in the trade tables; any where nothing is said</source>
+        <translation>mit ihrem Schlüssel in den Tabellen; jede, wo nichts gesagt ist</translation>
+    </message>
+    <message>
+        <source>rough thickness as sold: 4/4</source>
+        <translation>sägeraue Dicke, wie verkauft: 4/4</translation>
+    </message>
+    <message>
+        <source>of a dressed board, as measured</source>
+        <translation>eines gehobelten Bretts, wie gemessen</translation>
+    </message>
+    <message>
+        <source>the trade&apos;s name for a dressed board: &quot;1x8&quot;</source>
+        <translation>der Handelsname eines gehobelten Bretts: „1x8“</translation>
+    </message>
+    <message>
+        <source>sheets that the yard sells; grain runs along the length.</source>
+        <translation>Platten, die der Holzhandel führt; die Faser läuft der Länge nach.</translation>
+    </message>
+    <message>
+        <source>plywood or panel, by its key in the trade tables; any where nothing is said</source>
+        <translation>Sperrholz oder Platte, mit ihrem Schlüssel in den Tabellen; jede, wo nichts gesagt ist</translation>
+    </message>
+    <message>
+        <source>any where nothing is said</source>
+        <translation>jede, wo nichts gesagt ist</translation>
+    </message>
+    <message>
+        <source>what lies in the rack; used before anything is bought.</source>
+        <translation>was im Regal liegt; wird verwendet, bevor etwas gekauft wird.</translation>
+    </message>
+    <message>
+        <source>from and to, from one end: knots, checks, sapwood</source>
+        <translation>von und bis, von einem Ende: Äste, Risse, Splint</translation>
+    </message>
+    <message>
+        <source>what a line of the test page measured, along the feed and across it.</source>
+        <translation>was eine Strecke der Prüfseite maß, längs und quer zum Papiervorschub.</translation>
+    </message>
+    <message>
+        <source>as it should be</source>
+        <translation>wie sie sein sollte</translation>
+    </message>
+    <message>
+        <source>as it measured along the feed</source>
+        <translation>wie sie längs zum Vorschub maß</translation>
+    </message>
+    <message>
+        <source>as it measured across</source>
+        <translation>wie sie quer dazu maß</translation>
+    </message>
+    <message>
+        <source>how this shop likes things.</source>
+        <translation>wie es diese Werkstatt gern hat.</translation>
+    </message>
+    <message>
+        <source>of CSV lists</source>
+        <translation>der CSV-Listen</translation>
+    </message>
+    <message>
+        <source>allowance where the piece states none, percent</source>
+        <translation>Zuschlag, wo das Möbel keinen nennt, Prozent</translation>
+    </message>
+    <message>
+        <source>shorter ones aren&apos;t kept</source>
+        <translation>kürzere werden nicht aufgehoben</translation>
+    </message>
+    <message>
+        <source>narrower ones aren&apos;t kept</source>
+        <translation>schmalere werden nicht aufgehoben</translation>
+    </message>
+    <message>
+        <source>the one that templates are printed on, by its id</source>
+        <translation>der, auf dem Schablonen gedruckt werden, mit seiner Kennung</translation>
+    </message>
 </context>
 <context>
     <name>Export</name>
@@ -2101,6 +2341,33 @@
     <message>
         <source>default: {value}</source>
         <translation>Vorgabe: {value}</translation>
+    </message>
+</context>
+<context>
+    <name>Freeze</name>
+    <message>
+        <source>A revision is frozen of the file itself: choose “as in the file” first.</source>
+        <translation>Eingefroren wird die Datei selbst: Wählen Sie erst „wie in der Datei“.</translation>
+    </message>
+    <message>
+        <source>Freeze a revision</source>
+        <translation>Änderungsstand einfrieren</translation>
+    </message>
+    <message>
+        <source>What is the revision called? Later changes are told against it.</source>
+        <translation>Wie heißt der Änderungsstand? Spätere Änderungen werden an ihm gemessen.</translation>
+    </message>
+    <message>
+        <source>Which boards are cut already? Their labels, such as 3 7.1a; none if nothing is cut.</source>
+        <translation>Welche Bretter sind schon zugeschnitten? Ihre Nummern, etwa 3 7.1a; keine, wenn nichts geschnitten ist.</translation>
+    </message>
+    <message>
+        <source>Freeze revision {name}</source>
+        <translation>Änderungsstand {name} einfrieren</translation>
+    </message>
+    <message>
+        <source>Revision {name}: {count} boards frozen; save the file to keep it.</source>
+        <translation>Änderungsstand {name}: {count} Bretter eingefroren; speichern Sie die Datei, um ihn zu behalten.</translation>
     </message>
 </context>
 <context>
@@ -2806,6 +3073,126 @@
         <translation>Nut</translation>
     </message>
     <message>
+        <source>Currency</source>
+        <translation>Währung</translation>
+    </message>
+    <message>
+        <source>Kerf</source>
+        <translation>Schnittfuge</translation>
+    </message>
+    <message>
+        <source>End trim</source>
+        <translation>Endschnitt</translation>
+    </message>
+    <message>
+        <source>Edge trim</source>
+        <translation>Kantenschnitt</translation>
+    </message>
+    <message>
+        <source>Edge loss</source>
+        <translation>Kantenverlust</translation>
+    </message>
+    <message>
+        <source>Base</source>
+        <translation>Sockel</translation>
+    </message>
+    <message>
+        <source>Dxf</source>
+        <translation>DXF</translation>
+    </message>
+    <message>
+        <source>Allowance</source>
+        <translation>Aufmaß</translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
+        <source>Keep out</source>
+        <translation>Freizuhalten</translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation>Anrisse</translation>
+    </message>
+    <message>
+        <source>Cutting length</source>
+        <translation>Schneidenlänge</translation>
+    </message>
+    <message>
+        <source>Plunge</source>
+        <translation>Taucht ein</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>Außendurchmesser</translation>
+    </message>
+    <message>
+        <source>Quarters</source>
+        <translation>Viertel</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Längen</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>Per</source>
+        <translation>Je</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Defects</source>
+        <translation>Fehlstellen</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>Feed</source>
+        <translation>Längs</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation>Quer</translation>
+    </message>
+    <message>
+        <source>Separator</source>
+        <translation>Trennzeichen</translation>
+    </message>
+    <message>
+        <source>Waste solid</source>
+        <translation>Verschnitt Massivholz</translation>
+    </message>
+    <message>
+        <source>Waste sheet</source>
+        <translation>Verschnitt Platten</translation>
+    </message>
+    <message>
+        <source>Least offcut length</source>
+        <translation>Kleinste Restlänge</translation>
+    </message>
+    <message>
+        <source>Least offcut width</source>
+        <translation>Kleinste Restbreite</translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation>Drucker</translation>
+    </message>
+    <message>
         <source>Stop</source>
         <translation>Absatz</translation>
     </message>
@@ -3023,6 +3410,73 @@
     <message>
         <source>rabbet</source>
         <translation>Falz</translation>
+    </message>
+</context>
+<context>
+    <name>LayoutsPanel</name>
+    <message>
+        <source>Lay out</source>
+        <translation>Aufteilen</translation>
+    </message>
+    <message>
+        <source>Lay the piece out on this shop&apos;s boards and sheets</source>
+        <translation>Das Möbel auf Bretter und Platten dieser Werkstatt aufteilen</translation>
+    </message>
+    <message>
+        <source>Give up</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Give up laying out</source>
+        <translation>Das Aufteilen abbrechen</translation>
+    </message>
+    <message>
+        <source>Give up laying out; the layouts of before stay</source>
+        <translation>Das Aufteilen abbrechen; die vorigen Pläne bleiben</translation>
+    </message>
+    <message>
+        <source>Not laid out yet.</source>
+        <translation>Noch nicht aufgeteilt.</translation>
+    </message>
+    <message>
+        <source>Sheet of layouts</source>
+        <translation>Zuschnittplan</translation>
+    </message>
+    <message>
+        <source>The layouts as they print</source>
+        <translation>Die Zuschnittpläne, wie sie gedruckt werden</translation>
+    </message>
+    <message>
+        <source>What is to be bought</source>
+        <translation>Was zu kaufen ist</translation>
+    </message>
+    <message>
+        <source>The piece is being laid out…</source>
+        <translation>Das Möbel wird aufgeteilt…</translation>
+    </message>
+    <message>
+        <source>{count} sheets to buy</source>
+        <translation>{count} Platten zu kaufen</translation>
+    </message>
+    <message>
+        <source>{count} boards to buy</source>
+        <translation>{count} Bretter zu kaufen</translation>
+    </message>
+    <message>
+        <source>at least {count} are needed</source>
+        <translation>mindestens {count} werden gebraucht</translation>
+    </message>
+    <message>
+        <source>{cost} {unit}; no layout costs less than {bound}</source>
+        <translation>{cost} {unit}; kein Plan kostet weniger als {bound}</translation>
+    </message>
+    <message>
+        <source>{share} % of the wood used</source>
+        <translation>{share} % des Holzes verwendet</translation>
+    </message>
+    <message>
+        <source>{count} on hand used</source>
+        <translation>{count} aus dem Vorrat verwendet</translation>
     </message>
 </context>
 <context>
@@ -3248,6 +3702,93 @@
     </message>
 </context>
 <context>
+    <name>ShopWindow</name>
+    <message>
+        <source>Text of the shop file</source>
+        <translation>Text der Werkstattdatei</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Save the shop file; comments in it stay</source>
+        <translation>Die Werkstattdatei speichern; Anmerkungen darin bleiben</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Take the last change of the shop back</source>
+        <translation>Die letzte Änderung an der Werkstatt zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Do the change of the shop again</source>
+        <translation>Die Änderung an der Werkstatt noch einmal ausführen</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Open a piece first; it is laid out on the stock of this shop.</source>
+        <translation>Öffnen Sie zuerst ein Möbel; es wird auf das Material dieser Werkstatt aufgeteilt.</translation>
+    </message>
+    <message>
+        <source>The shop file has faults; put them right first.</source>
+        <translation>Die Werkstattdatei hat Fehler; beheben Sie diese zuerst.</translation>
+    </message>
+    <message>
+        <source>Not saved yet</source>
+        <translation>Noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>{name} has changes that are not saved.</source>
+        <translation>{name} hat Änderungen, die nicht gespeichert sind.</translation>
+    </message>
+    <message>
+        <source>Leave without saving</source>
+        <translation>Ohne Speichern verlassen</translation>
+    </message>
+    <message>
+        <source>Go back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Mend the text</source>
+        <translation>Text berichtigen</translation>
+    </message>
+    <message>
+        <source>Given up.</source>
+        <translation>Abgebrochen.</translation>
+    </message>
+    <message>
+        <source>Shop: {name}</source>
+        <translation>Werkstatt: {name}</translation>
+    </message>
+    <message>
+        <source>{path} (not there yet: stated defaults hold until it is saved)</source>
+        <translation>{path} (noch nicht da: bis zum Speichern gelten die genannten Vorgaben)</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <source>{name}: what is the new one called?</source>
+        <translation>{name}: Wie soll der neue Eintrag heißen?</translation>
+    </message>
+    <message>
+        <source>Add {name}</source>
+        <translation>{name} hinzufügen</translation>
+    </message>
+</context>
+<context>
     <name>Size</name>
     <message>
         <source>Width</source>
@@ -3463,6 +4004,46 @@
         <translation>Notiz</translation>
     </message>
     <message>
+        <source>Shop</source>
+        <translation>Werkstattdatei</translation>
+    </message>
+    <message>
+        <source>Saw</source>
+        <translation>Säge</translation>
+    </message>
+    <message>
+        <source>Router</source>
+        <translation>Oberfräse</translation>
+    </message>
+    <message>
+        <source>Cutter</source>
+        <translation>Fräser</translation>
+    </message>
+    <message>
+        <source>Collar</source>
+        <translation>Kopierring</translation>
+    </message>
+    <message>
+        <source>Yard</source>
+        <translation>Holzhandel</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Plattenformat</translation>
+    </message>
+    <message>
+        <source>Offcut</source>
+        <translation>Reststück</translation>
+    </message>
+    <message>
+        <source>Printer</source>
+        <translation>Drucker</translation>
+    </message>
+    <message>
+        <source>Habit</source>
+        <translation>Gewohnheit</translation>
+    </message>
+    <message>
         <source>Photo</source>
         <translation>Foto</translation>
     </message>
@@ -3555,6 +4136,10 @@
     <message>
         <source>It must be given; it has no default.</source>
         <translation>Es muss angegeben werden; es hat keine Vorgabe.</translation>
+    </message>
+    <message>
+        <source>Write where it begins and where it ends, for example 0 … 40; 600 … 650.</source>
+        <translation>Schreiben Sie, wo es beginnt und wo es endet, zum Beispiel 0 … 40; 600 … 650.</translation>
     </message>
     <message>
         <source>Write a number, for example 8 or 1.15.</source>

@@ -72,6 +72,19 @@ def test_the_samples_are_inside(installed: Path, samples: list[Path]) -> None:
     assert here
 
 
+SPEAKS = """
+import sys
+from PySide6.QtCore import QCoreApplication
+from shopdraw.editor.tongue import speak, translate
+app = QCoreApplication([])
+sys.stdout.buffer.write(f"{speak(app, ['de'])} {translate('Command', 'Hidden lines')}".encode())
+"""
+
+
+def test_the_translations_are_inside(installed: Path, tmp_path: Path) -> None:
+    assert run(installed / "python", "-c", SPEAKS, cwd=tmp_path) == "de Verdeckte Kanten"
+
+
 def test_facts_of_a_sample(installed: Path, samples: list[Path], tmp_path: Path) -> None:
     facts = json.loads(run(installed / "shopdraw", "facts", samples[0], cwd=tmp_path))
     assert facts["format"] == 1

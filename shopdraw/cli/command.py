@@ -166,8 +166,8 @@ def _work_alone() -> None:
     """Sets the process up for one run of a second or two, before anything large is imported.
 
     A run that ends in seconds holds on to nearly all that it makes: looking for rings of unused values more seldom
-    saves a fifth of the time for a little memory. And no matrix here is large enough for more than one thread: further ones
-    only spin, a fifth of the processor's time, and keep a process from splitting.
+    saves a fifth of the time for a little memory. And no matrix here is large enough for more than one thread:
+    further ones only spin, a fifth of the processor's time, and keep a process from splitting.
     """
     gc.set_threshold(100_000, 20, 100)
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")

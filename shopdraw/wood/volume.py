@@ -131,8 +131,10 @@ def _section_moments(parts: Sequence[Bar], w: float) -> tuple[float, float, floa
         active = [edge for edge in active if edge.high >= high]
         if high - low > _THIN and any(edge.cut == 0 for edge in active):
             for start, end in _without_crossings(active, low, high):
+                upright = all(edge.slope == 0.0 for edge in active)
+                wood = _wood(active, start) if upright else []
                 for v, weight in _points(start, end, one=False):
-                    for a, b in _wood(active, v):
+                    for a, b in wood if upright else _wood(active, v):
                         area += (b - a) * weight
                         first_u += (b * b - a * a) / 2 * weight
                         first_v += (b - a) * v * weight
@@ -161,32 +163,35 @@ def _upright_edges(points: Ring, cut: int, ring: int) -> Iterator[_Edge]:
 
 def _without_crossings(active: Sequence[_Edge], low: float, high: float) -> list[tuple[float, float]]:
     """The strip split where two of its edges cross."""
-    order = sorted(active, key=lambda edge: (edge.at(low), edge.at(high)))
+    order = sorted((edge.at(low), edge.at(high), place) for place, edge in enumerate(active))
+    if all(a[1] <= b[1] + 1e-9 for a, b in pairwise(order)):
+        return [(low, high)]
     stops = {low, high}
-    ends = [edge.at(high) for edge in order]
-    if any(a > b + 1e-9 for a, b in pairwise(ends)):
-        for i, edge in enumerate(order):
-            for other, end in zip(order[i + 1 :], ends[i + 1 :], strict=True):
-                if ends[i] > end + 1e-9:
-                    gap, closing = other.at(low) - edge.at(low), edge.slope - other.slope
-                    stops.add(min(high, max(low, low + gap / closing)))
-    found = sorted(stops)
-    return list(pairwise(found))
+    for i, (start, end, place) in enumerate(order):
+        for other_start, other_end, other in order[i + 1 :]:
+            if end > other_end + 1e-9:
+                gap, closing = other_start - start, active[place].slope - active[other].slope
+                stops.add(min(high, max(low, low + gap / closing)))
+    return list(pairwise(sorted(stops)))
 
 
-def _wood(active: Sequence[_Edge], v: float) -> Iterator[tuple[float, float]]:
+def _wood(active: Sequence[_Edge], v: float) -> list[tuple[float, float]]:
     """The intervals of u at which there is wood: in the blank and in no cut, islands standing."""
     stops = sorted((edge.at(v), edge.cut, edge.ring) for edge in active)
-    inside: set[tuple[int, int]] = set()
+    outlines: set[int] = set()
+    islands: set[tuple[int, int]] = set()
+    found = []
     for (here, cut, ring), (there, _, _) in pairwise(stops):
-        inside ^= {(cut, ring)}
-        if there > here and _is_wood(inside):
-            yield here, there
+        if ring:
+            islands ^= {(cut, ring)}
+        else:
+            outlines ^= {cut}
+        if there > here and 0 in outlines and (len(outlines) == 1 or _spared(outlines, islands)):
+            found.append((here, there))
+    return found
 
 
-def _is_wood(inside: set[tuple[int, int]]) -> bool:
-    if (0, 0) not in inside:
-        return False
-    cut = {number for number, ring in inside if number and not ring}
-    spared = {number for number, ring in inside if number and ring}
-    return cut <= spared
+def _spared(outlines: set[int], islands: set[tuple[int, int]]) -> bool:
+    """Whether an island stands in each of the cuts whose outlines one is in; 0 is the blank."""
+    standing = {cut for cut, _ in islands}
+    return all(cut in standing for cut in outlines if cut)

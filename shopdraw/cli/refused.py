@@ -14,6 +14,10 @@ class Refused(Exception):
         self.lines = tuple(lines)
         super().__init__("\n".join(self.lines))
 
+    def __reduce__(self) -> tuple[type[Refused], tuple[tuple[str, ...]]]:
+        # On its way from another process it would otherwise be made of its message's letters.
+        return Refused, (self.lines,)
+
 
 def refused(line: str) -> Refused:
     """A refusal of one line."""

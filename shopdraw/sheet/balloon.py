@@ -7,13 +7,16 @@ their ends as ISO 128-2 has them.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+
+import numpy as np
 
 from shopdraw.drawing.explode import ARROW_LENGTH_MM, ARROW_WIDTH_MM
 from shopdraw.drawing.mark import ArcMark, Arrow, Dot, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point
 from shopdraw.sheet.box import Bounds, Segment, crossing, upright, words_size
+from shopdraw.sheet.crowd import Crowd
 from shopdraw.sheet.ground import Ground, Stroke, What
 from shopdraw.sheet.leader import ANGLES, DOT_RADIUS, LENGTHS, leader_clashes
 from shopdraw.sheet.look import Look
@@ -27,6 +30,8 @@ _FLAT_ANGLES = (16.0, 164.0, 344.0, 196.0)
 """As flat as leaders may be: they pass between two balloons."""
 _FREE_WAYS = tuple((math.cos(math.radians(a)), math.sin(math.radians(a))) for a in (*ANGLES, *_FLAT_ANGLES))
 _TURNS = 3
+_CLEAR = 1.0
+"""How far lines and words keep off a circle."""
 _AIR = 2.0
 _SIDES = ("right", "above", "left", "below")
 
@@ -116,10 +121,14 @@ def _fill_free_paper(
 
     Where some find no place they have the first choice in the next of a few turns; the best turn counts.
     """
+    if not waiting:
+        return [], []
+    crowd = Crowd(ground.lines())
+    seats = {balloon: _Seats(_free_seats(balloon, scale, crowd, ground, look)) for balloon in waiting}
     order = list(waiting)
     best: tuple[list[Balloon], list[Mark]] = (order, [])
     for _ in range(_TURNS):
-        left, marks = _free_turn(order, scale, Ground(ground), look)
+        left, marks = _free_turn(order, seats, scale, Ground(ground), look)
         if not best[1] or len(left) < len(best[0]):
             best = (left, marks)
         if not left:
@@ -129,7 +138,11 @@ def _fill_free_paper(
 
 
 def _free_turn(
-    waiting: Sequence[Balloon], scale: float, ground: Ground, look: Look
+    waiting: Sequence[Balloon],
+    seats: Mapping[Balloon, _Seats],
+    scale: float,
+    ground: Ground,
+    look: Look,
 ) -> tuple[list[Balloon], list[Mark]]:
     """One turn in a given order: those without a place, and the marks of the others."""
     marks: list[Mark] = []
@@ -137,7 +150,7 @@ def _free_turn(
     for balloon in waiting:
         tried = (
             _balloon_marks(option, seat, scale, ground, look, slide=False)
-            for option, seat in _free_seats(balloon, scale, look)
+            for option, seat in seats[balloon]
         )
         placed = next((made for made in tried if made is not None), None)
         if placed is None:
@@ -147,7 +160,33 @@ def _free_turn(
     return left, marks
 
 
-def _free_seats(balloon: Balloon, scale: float, look: Look) -> Iterator[tuple[Balloon, _Seat]]:
+class _Seats:
+    """Seats of one balloon, each sought once: what is free on the ground itself doesn't change from turn to turn."""
+
+    def __init__(self, seats: Iterator[tuple[Balloon, _Seat]]) -> None:
+        self._known: list[tuple[Balloon, _Seat]] = []
+        self._rest = seats
+
+    def __iter__(self) -> Iterator[tuple[Balloon, _Seat]]:
+        yield from self._known
+        for seat in self._rest:
+            self._known.append(seat)
+            yield seat
+
+
+def _free_seats(
+    balloon: Balloon, scale: float, crowd: Crowd, ground: Ground, look: Look
+) -> Iterator[tuple[Balloon, _Seat]]:
+    """Seats on free paper, the nearest first."""
+    radius = _radius(balloon, look)
+    seats = list(_seats_round(balloon, scale, look))
+    x, y = np.array([seat.at for _, seat in seats]).reshape(-1, 2).T
+    for i in np.flatnonzero(~crowd.meets(x, y, radius + _CLEAR)).tolist():
+        if _fitted(*seats[i], scale, radius, ground) is not None:
+            yield seats[i]
+
+
+def _seats_round(balloon: Balloon, scale: float, look: Look) -> Iterator[tuple[Balloon, _Seat]]:
     radius = _radius(balloon, look)
     options = [replace(balloon, target=target, also=()) for target in (balloon.target, *balloon.also)]
     for length in LENGTHS:
@@ -220,14 +259,23 @@ def _balloon_marks(
     """A balloon at its seat or at one slid along the row until nothing is in its way; None where all is taken."""
     radius = _radius(balloon, look)
     for at in _slid(seat) if slide else (seat.at,):
-        place = _Seat(at, seat.side)
-        line = _leader(balloon, place, scale, radius)
-        if not _leans(line) or math.dist(*line) > LONGEST:
-            continue
-        circles = list(_circles(balloon, place, radius))
-        # Most places are refused by their circles, few by their leaders.
-        if all(_free_circle(middle, radius, ground) for middle, _ in circles) and not leader_clashes(line, ground):
-            return _stand(balloon, circles, line, radius, ground, look)
+        found = _fitted(balloon, _Seat(at, seat.side), scale, radius, ground)
+        if found is not None:
+            return _stand(balloon, *found, radius, ground, look)
+    return None
+
+
+def _fitted(
+    balloon: Balloon, seat: _Seat, scale: float, radius: float, ground: Ground
+) -> tuple[list[tuple[Point, str]], Segment] | None:
+    """Circles and leader at a seat; None where something is in their way."""
+    line = _leader(balloon, seat, scale, radius)
+    if not _leans(line) or math.dist(*line) > LONGEST:
+        return None
+    circles = list(_circles(balloon, seat, radius))
+    # Most places are refused by their circles, few by their leaders.
+    if all(_free_circle(middle, radius, ground) for middle, _ in circles) and not leader_clashes(line, ground):
+        return circles, line
     return None
 
 
@@ -253,7 +301,7 @@ def _circles(balloon: Balloon, seat: _Seat, radius: float) -> Iterable[tuple[Poi
 
 def _free_circle(middle: Point, radius: float, ground: Ground) -> bool:
     x, y = middle
-    return ground.free_for_words(upright((x - radius, y - radius, x + radius, y + radius)), "balloon", 1.0)
+    return ground.free_for_words(upright((x - radius, y - radius, x + radius, y + radius)), "balloon", _CLEAR)
 
 
 def _stand(

@@ -86,6 +86,11 @@ class Ground:
         for cell in _cells_in(bounds):
             self._box_cells.setdefault(cell, []).append(place)
 
+    def lines(self) -> list[Segment]:
+        """All lines, of every kind."""
+        below = self._under.lines() if self._under is not None else []
+        return below + [stroke.line for strokes in self._strokes for _, stroke in strokes]
+
     def strokes_near(self, bounds: Bounds, kinds: tuple[What, ...] = EVERY) -> list[Stroke]:
         """Lines of the kinds whose upright boxes meet a box, each once, in a fixed order."""
         found: list[Stroke] = []

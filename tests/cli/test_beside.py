@@ -1,0 +1,74 @@
+"""Work done by another process: its outcome, its errors, its end."""
+
+from __future__ import annotations
+
+import os
+import time
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from shopdraw.cli.beside import Beside, EndedEarly, may_split
+from shopdraw.cli.refused import Refused, refused
+
+WAYS = [False, *([True] if may_split(wholly=False) else [])]
+"""A process from nothing everywhere; one split off where the system can."""
+
+
+def told_twice(hear: Callable[[], int], added: int) -> tuple[int, int]:
+    return os.getpid(), hear() + hear() + added
+
+
+def refuses(_hear: object) -> None:
+    raise refused("desk.piece: no such board")
+
+
+def dies(_hear: object) -> None:
+    os._exit(7)
+
+
+def waits(_hear: object, file: Path) -> None:
+    file.write_text(str(os.getpid()))
+    time.sleep(60.0)
+
+
+@pytest.mark.parametrize("split", WAYS)
+def test_another_process_hears_what_it_is_told_and_gives_its_outcome(split: bool) -> None:
+    with Beside(told_twice, 5, split=split) as other:
+        other.tell(30)
+        other.tell(7)
+        process, total = other.outcome()
+    assert process != os.getpid()
+    assert total == 42
+
+
+@pytest.mark.parametrize("split", WAYS)
+def test_a_refusal_in_another_process_is_raised_here(split: bool) -> None:
+    with Beside(refuses, split=split) as other, pytest.raises(Refused) as told:
+        other.outcome()
+    assert told.value.lines == ("desk.piece: no such board",)
+
+
+@pytest.mark.parametrize("split", WAYS)
+def test_a_process_that_ends_without_a_word_is_an_error_not_a_wait(split: bool) -> None:
+    with Beside(dies, split=split) as other, pytest.raises(EndedEarly, match="ended with 7"):
+        other.outcome()
+
+
+@pytest.mark.parametrize("split", WAYS)
+def test_left_early_the_other_process_is_ended(split: bool, tmp_path: Path) -> None:
+    file = tmp_path / "process"
+    begun = time.monotonic()
+
+    def given_up() -> None:
+        with Beside(waits, file, split=split):
+            while not (file.exists() and file.read_text()) and time.monotonic() < begun + 30.0:
+                time.sleep(0.01)
+            raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        given_up()
+    with pytest.raises(ProcessLookupError):
+        os.kill(int(file.read_text()), 0)
+    assert time.monotonic() < begun + 40.0

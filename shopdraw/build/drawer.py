@@ -149,7 +149,7 @@ def _back(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, sides: dict[
 
 
 def _over_bottom(plan: CasePlan, row: Row, thick: float) -> float:
-    """Between bottom and back, mm: the groove's fit; a dovetailed back moves with the sides, the bottom with its groove."""
+    """Between bottom and back, mm: the fit; a dovetailed back moves with the sides, the bottom with its groove."""
     fit = plan.design.case.fit
     if plan.choice(row.key, "back_joint") != "dovetail":
         return fit

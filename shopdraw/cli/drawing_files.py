@@ -13,20 +13,16 @@ from shopdraw.drawing.sheet import SheetSet
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import cut_list
 from shopdraw.sheet.part_sheet import NoRoomForPart
-from shopdraw.sheet.picture import pictures as pictures_of
 from shopdraw.sheet.set import Set, sheet_set
 from shopdraw.sheet.set_pages import NoRoomForSet
 from shopdraw.trade.table import NotInTable
 from shopdraw.wood.finding import Finding
 from shopdraw.write.dxf import write_dxf
 from shopdraw.write.pdf import write_pdf
-from shopdraw.write.png import write_png
-from shopdraw.write.svg import write_svg
+from shopdraw.write.picture_files import write_pictures
 
 VERSIONS = (("R2010", ""), ("R12", "-r12"))
 """A newer version and the old one that every control reads, with what their files' names end in."""
-PARTS = "part."
-"""Cells of part sheets: these aren't written as pictures."""
 
 _last: list[tuple[Work, Set]] = []
 """The set that was made last: sheets and drawing are often asked for together."""
@@ -82,11 +78,7 @@ def pictures_meanwhile(work: Work, folder: Path) -> Iterator[Beside | None]:
 
 
 def _write_pictures(_hear: object, sheets: SheetSet, stem: str, folder: Path) -> None:
-    for view in pictures_of(sheets):
-        if not view.key.startswith(PARTS):
-            name = f"{stem}-{view.key.replace('.', '-')}"
-            write_svg(view, sheets.style, folder / f"{name}.svg")
-            write_png(view, sheets.style, folder / f"{name}.png")
+    write_pictures(sheets, stem, folder)
 
 
 def set_of(work: Work) -> Set:

@@ -6,11 +6,11 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from shopdraw.check.revision import frozen_boards
+from shopdraw.check.freezing import CannotFreeze, frozen_text
 from shopdraw.cli.refused import refused
 from shopdraw.cli.work import work_on
 from shopdraw.piece.reading import parse_piece
-from shopdraw.piece.saving import CannotSave, CannotSet, save_piece, set_value
+from shopdraw.piece.saving import CannotSave, CannotSet, save_piece
 
 
 def freeze(file: str, name: str, cut: Sequence[str] = (), date: str = "") -> int:
@@ -25,25 +25,11 @@ def freeze(file: str, name: str, cut: Sequence[str] = (), date: str = "") -> int
         Refused: the piece can't be read or built, has that revision, or can't be saved; no such board.
     """
     work = work_on(file)
-    if not name.replace("-", "").replace("_", "").isalnum():
-        raise refused(f'revision: found "{name}"; expected a name of letters and figures, such as A')
-    if name in work.piece.design.revision:
-        raise refused(f"revision.{name}: it is frozen already; expected a new name")
-    boards = frozen_boards(work.assembly)
-    known = {word for board in boards for word in (board.board, board.label)}
-    for board in cut:
-        if board not in known:
-            raise refused(f'--cut: found "{board}"; expected a board\'s label or id, such as {boards[0].label}')
-    text = work.piece.text
     try:
-        if date:
-            text = set_value(text, f"revision.{name}.date", date)
-        text = set_value(text, f"revision.{name}.boards", [board.line for board in boards])
-        if cut:
-            text = set_value(text, f"revision.{name}.cut", list(cut))
+        text = frozen_text(work.piece.text, work.piece.design, work.assembly, name, cut, date)
         parse_piece(text, file)
         save_piece(Path(file), text)
-    except (CannotSet, CannotSave) as error:
+    except (CannotFreeze, CannotSet, CannotSave) as error:
         raise refused(str(error)) from error
-    sys.stdout.write(f"revision {name}: {len(boards)} boards frozen in {file}\n")
+    sys.stdout.write(f"revision {name}: {len(work.assembly.boards)} boards frozen in {file}\n")
     return 0

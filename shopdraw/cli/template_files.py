@@ -1,4 +1,4 @@
-"""The full-size templates of a package: each side panel on one page of true size, and tiled on the paper in hand."""
+"""The full-size templates of a package: each on one page of true size, and tiled on the paper in hand."""
 
 from __future__ import annotations
 
@@ -6,24 +6,11 @@ from pathlib import Path
 
 from shopdraw.cli.work import Work
 from shopdraw.drawing.sheet import Sheet, SheetSet
-from shopdraw.sheet.manner import Manner, manner_of
-from shopdraw.sheet.rod import rods
-from shopdraw.sheet.template import (
-    NoRoomOnTemplate,
-    TemplateTooLong,
-    template_of,
-    true_size_sheet,
-)
-from shopdraw.sheet.template_word import Template
-from shopdraw.sheet.tile import tiled_sheets
-from shopdraw.trade.paper import paper
+from shopdraw.sheet.manner import manner_of
+from shopdraw.sheet.template_set import template_paper, template_sheets
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.write.pdf import write_pdf
-
-MEMBERS = ("side",)
-"""Members that every package has templates of; a template can be made of any board."""
-ROLL = "roll"
 
 
 def write_templates(work: Work, folder: Path) -> tuple[Finding, ...]:
@@ -33,40 +20,23 @@ def write_templates(work: Work, folder: Path) -> tuple[Finding, ...]:
         What found no room.
     """
     design = work.piece.design
-    manner = manner_of(design)
-    name = design.drawing.template_paper or ("Letter" if manner.inch else "A4")
     found: list[Finding] = []
-    for board in work.assembly.boards:
-        if board.member not in MEMBERS:
-            continue
-        template = template_of(board, work.assembly, manner.writing, _piece_words(work), inch=manner.inch)
-        stem = f"{work.stem}-template-{board.label}"
-        try:
-            _write(work, template, (true_size_sheet(template),), manner, folder / f"{stem}.pdf")
-            if name != ROLL:
-                _write(work, template, tiled_sheets(template, paper(name)), manner, folder / f"{stem}-{name}.pdf")
-        except (NoRoomOnTemplate, TemplateTooLong) as error:
-            found.append(_no_room(board, str(error)))
-    for rod in rods(work.assembly, manner.writing, _piece_words(work), inch=manner.inch):
-        stem = f"{work.stem}-template-{rod.board.label}"
-        try:
-            _write(work, rod, (true_size_sheet(rod),), manner, folder / f"{stem}.pdf")
-            if name != ROLL:
-                _write(work, rod, tiled_sheets(rod, paper(name)), manner, folder / f"{stem}-{name}.pdf")
-        except (NoRoomOnTemplate, TemplateTooLong) as error:
-            found.append(_no_room(rod.board, str(error)))
+    for made in template_sheets(design, work.assembly):
+        stem = f"{work.stem}-template-{made.board.label}"
+        if made.whole:
+            _write(work, made.title, made.whole, folder / f"{stem}.pdf")
+        if made.tiles:
+            _write(work, made.title, made.tiles, folder / f"{stem}-{template_paper(design)}.pdf")
+        if made.why_not:
+            found.append(_no_room(made.board, made.why_not))
     return tuple(found)
 
 
-def _piece_words(work: Work) -> str:
-    piece = work.piece.design.piece
-    return f"{piece.title}, revision {piece.revision}" if piece.revision else piece.title
-
-
-def _write(work: Work, template: Template, sheets: tuple[Sheet, ...], manner: Manner, path: Path) -> None:
-    piece = work.piece.design.piece
-    title = f"{piece.title}: template {template.title}"
-    write_pdf(SheetSet(title, piece.drawn_by, "Full-size template", manner.style, sheets, true_size=True), path)
+def _write(work: Work, title: str, sheets: tuple[Sheet, ...], path: Path) -> None:
+    design = work.piece.design
+    piece, style = design.piece, manner_of(design).style
+    title = f"{piece.title}: template {title}"
+    write_pdf(SheetSet(title, piece.drawn_by, "Full-size template", style, sheets, true_size=True), path)
 
 
 def _no_room(board: Board, message: str) -> Finding:

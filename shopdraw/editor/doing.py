@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import os
 import re
+import sys
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QUrl
@@ -12,27 +14,34 @@ from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QPushButton, QWidget
 
 from shopdraw.drawing.sheet import SheetSet
+from shopdraw.editor.apart import Apart
 from shopdraw.editor.ask import Kind, Question, photo_files
 from shopdraw.editor.compare_window import CompareWindow
 from shopdraw.editor.exporting import Exporting
 from shopdraw.editor.figure import named_sizes
 from shopdraw.editor.filing import Filing
+from shopdraw.editor.freezing import freeze
 from shopdraw.editor.help_window import HelpWindow
 from shopdraw.editor.look import Colours
 from shopdraw.editor.picture import PictureWindow
 from shopdraw.editor.printing import Choose, choose_printer, print_pages, printer_for
 from shopdraw.editor.sheets_panel import SheetWindow
+from shopdraw.editor.shop_window import ShopWindow
 from shopdraw.editor.state import State
 from shopdraw.editor.tongue import LANGUAGES, translate
 from shopdraw.editor.tracing import TraceWindow, load_picture
 from shopdraw.editor.work_page import WorkPage
+from shopdraw.piece.shop_reading import own_shop_path
 
 
 class Doing(QObject):
     """Larger commands."""
 
-    def __init__(self, window: QMainWindow, work: WorkPage, filing: Filing, actions: dict[str, QAction]) -> None:
+    def __init__(
+        self, window: QMainWindow, work: WorkPage, filing: Filing, actions: dict[str, QAction], *, apart: bool = True
+    ) -> None:
         super().__init__(window)
+        self._apart = apart
         self._window = window
         self._work = work
         self._filing = filing
@@ -42,7 +51,7 @@ class Doing(QObject):
         self.picture_window: PictureWindow | None = None
         self.open_windows: list[QWidget] = []
         self._folder = ""
-        self._wants_print = False
+        self._wants = ""
         self._stage = QLabel(window)
         self._bar = QProgressBar(window)
         self._bar.setAccessibleName(self.tr("How far the export has come"))
@@ -57,7 +66,10 @@ class Doing(QObject):
         self.exporting.progressed.connect(self._progressed)
         self.exporting.finished.connect(self._exported)
         work.working.collided.connect(self._collided)
-        work.working.done.connect(lambda _state, _worked: self._print_if_ready())
+        work.working.done.connect(lambda _state, _worked: self._go_on_if_ready())
+        self.drawing = Apart(self, apart=apart)
+        self.drawing.done.connect(self._pictures_written)
+        self.drawing.failed.connect(work.said)
         work.piece.changed.connect(self._changed)
         work.sheets.large_wished.connect(self._large)
 
@@ -108,17 +120,50 @@ class Doing(QObject):
 
     def print(self) -> None:
         """Prints sheets or templates; where they aren't drawn yet, as soon as they are."""
-        self._wants_print = True
-        self._work.ask_for_sheets(self._work.piece.state)
-        self._print_if_ready()
-        if self._wants_print:
-            self._work.said.emit(self.tr("The sheets are being drawn; the print dialog comes when they are there."))
+        self._when_drawn("print")
 
-    def _print_if_ready(self) -> None:
+    def pictures(self) -> None:
+        """Writes each view as SVG and PNG to a folder; where they aren't drawn yet, as soon as they are."""
+        self._when_drawn("pictures")
+
+    def _when_drawn(self, what: str) -> None:
+        self._wants = what
+        self._work.ask_for_sheets(self._work.piece.state)
+        self._go_on_if_ready()
+        if self._wants:
+            self._work.said.emit(self.tr("The sheets are being drawn; the dialog comes when they are there."))
+
+    def _go_on_if_ready(self) -> None:
         sets = self._work.sheet_sets
-        if not self._wants_print or not sets:
+        if not self._wants or not sets:
             return
-        self._wants_print = False
+        wants, self._wants = self._wants, ""
+        if wants == "print":
+            self._print(sets)
+        else:
+            self._write_pictures(sets[0])
+
+    def _write_pictures(self, sheets: SheetSet) -> None:
+        # The writers are loaded at the first export, never by the window as it opens.
+        from shopdraw.write.picture_files import write_pictures
+
+        path = self._work.piece.path
+        question = Question(
+            Kind.FOLDER, self.tr("Write the views as pictures to this folder"), start=str(path.parent) if path else ""
+        )
+        folder = self._filing.ask(self._window, question)
+        if folder:
+            self._folder = folder
+            stem = path.stem if path else _stem(self._work.piece.state)
+            self._work.said.emit(self.tr("Writing the views as SVG and PNG…"))
+            self.drawing.begin(write_pictures, sheets, stem, Path(folder))
+
+    def _pictures_written(self, names: tuple[str, ...]) -> None:
+        self._work.said.emit(self.tr("{count} pictures written to {folder}").format(
+            count=len(names), folder=self._folder
+        ))  # fmt: skip
+
+    def _print(self, sets: tuple[SheetSet, ...]) -> None:
         choices = tuple(
             (str(number), self.tr("Templates at true size") if made.true_size else self.tr("Sheets"))
             for number, made in enumerate(sets)
@@ -136,7 +181,39 @@ class Doing(QObject):
         if self.choose_printer(printer, self._window):
             print_pages(printer, sheets, _pages(printer, len(sheets.sheets)))
 
+    # Revisions
+
+    def freeze(self) -> None:
+        """Keeps in the file what a revision was made of, as one undo step."""
+        self._work.said.emit(freeze(self._work.piece, partial(self._filing.ask, self._window)))
+
     # Windows of their own
+
+    def shop(self) -> None:
+        """Opens the shop: the file that the piece names, else the user's own, whether it is there yet or not."""
+        path = self._shop_path()
+        if path is None:
+            self._work.said.emit(self.tr("This system tells no folder for your own files: name a shop in the piece."))
+            return
+        for window in self.open_windows:
+            if isinstance(window, ShopWindow) and window.shop.path == path:
+                window.raise_()
+                window.activateWindow()
+                return
+        work = self._work
+        self._keep(
+            ShopWindow(
+                path, lambda: work.piece.state, lambda: self._filing.ask, work.canvas.colours, work.decimal_sign,
+                apart=self._apart,
+            )
+        )  # fmt: skip
+
+    def _shop_path(self) -> Path | None:
+        piece = self._work.piece
+        named = piece.state.design.piece.shop if piece.state.design else ""
+        if named:
+            return ((piece.path.parent if piece.path else Path()) / named).resolve()
+        return own_shop_path(os.environ, sys.platform)
 
     def picture(self) -> None:
         """Opens the picture."""
@@ -209,6 +286,7 @@ class Doing(QObject):
         """Closes what was opened beside the main window."""
         if self.exporting.busy:
             self.exporting.give_up()
+        self.drawing.close()
         for window in self.open_windows:
             window.close()
         self.open_windows.clear()

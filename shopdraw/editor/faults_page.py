@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from shopdraw.editor.finding_list import fault_words
 from shopdraw.editor.state import State
+from shopdraw.piece.fault import Fault
 
 
 class FaultsPage(QWidget):
@@ -55,21 +56,31 @@ class FaultsPage(QWidget):
         self.faults.currentRowChanged.connect(self._go_to)
 
     def show_state(self, state: State, source: str) -> None:
-        """Shows why a text can't be read or built."""
+        """Shows why a piece can't be read or built."""
+        self.show_faults(state.text, state.faults, source)
+
+    def show_faults(self, text: str, faults: tuple[Fault, ...], source: str) -> None:
+        """Shows why a text can't be read.
+
+        Args:
+            text: as it stands.
+            faults: with their lines.
+            source: the file's name.
+        """
         self.heading.setText(
             self.tr("{name} can't be shown yet. Put right what is listed; nothing has been changed.").format(
                 name=source
             )
         )
         self.faults.clear()
-        for fault in state.faults:
+        for fault in faults:
             item = QListWidgetItem(fault_words(fault))
             item.setData(Qt.ItemDataRole.UserRole, fault.line)
             self.faults.addItem(item)
-        if self.text.toPlainText() != state.text:
-            self.text.setPlainText(state.text)
-        self.text.setEnabled(bool(state.text))
-        self.again.setEnabled(bool(state.text))
+        if self.text.toPlainText() != text:
+            self.text.setPlainText(text)
+        self.text.setEnabled(bool(text))
+        self.again.setEnabled(bool(text))
 
     def _go_to(self, row: int) -> None:
         item = self.faults.item(row)

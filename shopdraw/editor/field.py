@@ -37,6 +37,8 @@ _KINDS = (
 )
 _TABLE_WORDS = re.compile(r"^[^:]*:\s*")
 _NOT_IN_FORM = {"format"}
+SPANS, TO = "; ", " … "
+"""Between stretches, and between the two ends of one, as a field shows them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +49,7 @@ class FormField:
         address: in the piece file.
         label: what a person reads.
         kind: "length", "offset" (may be negative), "angle", "percent", "number", "count", "choice", "yes-no", "text",
-            "words" (a list of keys) or "lengths" (a list of sizes).
+            "words" (a list of keys), "lengths" (a list of sizes) or "spans" (a list of stretches: from and to).
         choices: for "choice".
         default: the default as shown; "" where there is none or it follows from others.
         follows: whether, left empty, it is worked out when the piece is built.
@@ -95,15 +97,27 @@ def form_of(state: State, shown: Shown, board: str = "") -> tuple[FormGroup, ...
     return tuple(_groups(Design, state.design, (), _Wanted(shown, _more_keys(state, board))))
 
 
-def beginnings(table: str, key: str, shown: Shown) -> tuple[Setting, ...]:
+def form_of_file(model: type[BaseModel], given: BaseModel | None, shown: Shown) -> tuple[FormGroup, ...]:
+    """Every input of another file, made in the same way from its model.
+
+    Args:
+        model: the whole file's.
+        given: the file as read: it decides which keyed tables there are.
+        shown: how defaults are shown.
+    """
+    return tuple(_groups(model, given, (), _Wanted(shown, {})))
+
+
+def beginnings(table: str, key: str, shown: Shown, whole: type[BaseModel] = Design) -> tuple[Setting, ...]:
     """Settings that begin a keyed table ([stock.NAME], [note.ID], ...) with what it needs.
 
     Args:
-        table: its name in the Design.
+        table: its name in the file.
         key: what a person calls the new one.
-        shown: the piece's unit.
+        shown: the file's unit.
+        whole: the file's model.
     """
-    model = _table(Design.model_fields[table].annotation)
+    model = _table(whole.model_fields[table].annotation)
     if model is None:
         return (Setting(address_text((table, key)), "primary"),)
     settings = []
@@ -111,20 +125,26 @@ def beginnings(table: str, key: str, shown: Shown) -> tuple[Setting, ...]:
         if info.default is PydanticUndefined and info.default_factory is None:
             settings.append(Setting(address_text((table, key, name)), _beginning(info, key, shown)))
     if not settings:
-        first = next(name for name, info in model.model_fields.items() if isinstance(info.default, str))
-        settings.append(Setting(address_text((table, key, first)), str(model.model_fields[first].default)))
+        plain = {name: info.default for name, info in model.model_fields.items()}
+        first = next((name for name, value in plain.items() if isinstance(value, str)), "")
+        first = first or next(name for name, value in plain.items() if isinstance(value, int | float))
+        unit = "" if isinstance(plain[first], str) or _kind(model.model_fields[first])[0] != "length" else " mm"
+        value = f"{plain[first]:g}{unit}" if unit else plain[first]
+        settings.append(Setting(address_text((table, key, first)), value))
     return tuple(settings)
 
 
-def keyed_tables() -> tuple[str, ...]:
+def keyed_tables(whole: type[BaseModel] = Design) -> tuple[str, ...]:
     """Names of the tables that hold further ones under keys of a person's own."""
-    return tuple(name for name, info in Design.model_fields.items() if get_origin(info.annotation) is dict)
+    return tuple(name for name, info in whole.model_fields.items() if get_origin(info.annotation) is dict)
 
 
 def _beginning(info: FieldInfo, key: str, shown: Shown) -> Typed:
     kind, choices = _kind(info)
     if kind in ("length", "offset"):
         return "3/4" if shown.unit is Unit.INCH else 20
+    if kind == "lengths":
+        return ["6"] if shown.unit is Unit.INCH else [150]
     return choices[0] if choices else 1 if kind in ("number", "count", "percent", "angle") else key
 
 
@@ -155,6 +175,8 @@ def typed_at(tables: Mapping[str, Any], address: str) -> str:
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, list):
+        if any(isinstance(item, list) for item in value):
+            return SPANS.join(TO.join(str(end) for end in item) for item in value if isinstance(item, list))
         return ", ".join(str(item) for item in value)
     return str(value)
 
@@ -259,6 +281,8 @@ def _kind(info: FieldInfo) -> tuple[str, tuple[str, ...]]:
             return name, ()
     if get_origin(annotation) is Literal:
         return "choice", tuple(str(choice) for choice in get_args(annotation))
+    if get_origin(annotation) is tuple and get_origin(get_args(annotation)[0]) is tuple:
+        return "spans", ()
     if get_origin(annotation) is tuple:
         sizes = any(hasattr(part, "__metadata__") and get_args(part)[0] is float for part in get_args(annotation))
         return ("lengths" if sizes else "words"), ()
@@ -286,7 +310,7 @@ def _shown_length(mm: float, shown: Shown) -> str:
 
 
 def _unit(kind: str, shown: Shown) -> str:
-    lengths = dict.fromkeys(("length", "offset", "lengths"), shown.unit.short)
+    lengths = dict.fromkeys(("length", "offset", "lengths", "spans"), shown.unit.short)
     return {**lengths, "angle": "°", "percent": "%"}.get(kind, "")
 
 

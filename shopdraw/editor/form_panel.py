@@ -55,8 +55,21 @@ class FormPanel(QWidget):
     add_wished = Signal(str)
     pointed = Signal(str)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        parent: QWidget | None = None,
+        tables: tuple[str, ...] | None = None,
+        opened: tuple[str, ...] = OPEN_AT_FIRST,
+    ) -> None:
+        """Makes an empty form.
+
+        Args:
+            parent: owner.
+            tables: keyed tables that one more can be begun of; those of the piece file where nothing is given.
+            opened: groups that are open at first.
+        """
         super().__init__(parent)
+        self._open_at_first = opened
         self._groups: tuple[FormGroup, ...] = ()
         self._fields: dict[str, FormField] = {}
         self._widgets: dict[str, QLineEdit | QComboBox] = {}
@@ -71,7 +84,7 @@ class FormPanel(QWidget):
         self.add.setAccessibleName(self.tr("Add a stock, a note or another keyed table"))
         self.add.setToolTip(self.add.accessibleName())
         menu = QMenu(self.add)
-        for name in keyed_tables():
+        for name in keyed_tables() if tables is None else tables:
             menu.addAction(table_words(name)).triggered.connect(partial(self._wish_more, name))
         self.add.setMenu(menu)
         self._body = QVBoxLayout()
@@ -107,10 +120,13 @@ class FormPanel(QWidget):
 
     def show_state(self, state: State, shown: Shown, board: str = "") -> None:
         """Shows what a state gives; widgets are made anew only where the set of inputs is another one."""
-        groups = form_of(state, shown, board)
+        self.show_form(form_of(state, shown, board), state.text, shown)
+
+    def show_form(self, groups: tuple[FormGroup, ...], text: str, shown: Shown) -> None:
+        """Shows fields with what a file's text gives for them."""
         if groups != self._groups:
             self._make(groups)
-        tables = typed_values(state.text)
+        tables = typed_values(text)
         for address, widget in self._widgets.items():
             self._fill(widget, self._fields[address], typed_at(tables, address), shown)
 
@@ -164,7 +180,7 @@ class FormPanel(QWidget):
         self.sketch.show_marks(sketch_of(field.address))
 
     def _make(self, groups: tuple[FormGroup, ...]) -> None:
-        opened = {key for key, (header, _) in self._headers.items() if header.isChecked()} or set(OPEN_AT_FIRST)
+        opened = {key for key, (header, _) in self._headers.items() if header.isChecked()} or set(self._open_at_first)
         while self._body.count() > 1:
             item = self._body.takeAt(0)
             widget = item.widget() if item else None

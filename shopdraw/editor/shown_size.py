@@ -48,8 +48,18 @@ def shown_for(design: Design, decimal_sign: str = ".") -> Shown:
         design: its unit and the fraction that it prints.
         decimal_sign: the reader's own.
     """
-    unit = Unit.INCH if design.piece.units == "inch" else Unit.MM
-    denominator = design.drawing.denominator
+    return shown_in(design.piece.units, design.drawing.denominator, decimal_sign)
+
+
+def shown_in(units: str, denominator: int | None = None, decimal_sign: str = ".") -> Shown:
+    """How sizes of a file are shown.
+
+    Args:
+        units: "mm" or "inch".
+        denominator: the finest fraction of an inch; sixteenths where none is told.
+        decimal_sign: the reader's own.
+    """
+    unit = Unit.INCH if units == "inch" else Unit.MM
     if denominator not in (1, 2, 4, 8, 16, 32, 64):
         denominator = 16
     style = (

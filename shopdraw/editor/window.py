@@ -34,6 +34,8 @@ MESSAGE_MS = 9000
 NEED_A_DRAWING = (
     "export",
     "print",
+    "pictures",
+    "freeze",
     "keep_variant",
     "trace",
     "more_drawers",
@@ -87,7 +89,7 @@ class Window(QMainWindow):
         self.setCentralWidget(self.pages)
         self.setAcceptDrops(True)
         self.statusBar().setSizeGripEnabled(False)
-        self.doing = Doing(self, self.work, self.filing, self.actions_by_key)
+        self.doing = Doing(self, self.work, self.filing, self.actions_by_key, apart=apart)
         self.bar = QToolBar(self.tr("Commands"), self)
         self.variants = QComboBox(self)
         self._make_commands()
@@ -165,6 +167,9 @@ class Window(QMainWindow):
             "fewer_drawers": partial(self._change, one_drawer_fewer),
             "export": self.doing.export,
             "print": self.doing.print,
+            "pictures": self.doing.pictures,
+            "freeze": self.doing.freeze,
+            "shop": self.doing.shop,
             "picture": self.doing.picture,
             "compare": self.doing.compare,
             "keep_variant": self.doing.keep_variant,

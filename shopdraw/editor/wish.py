@@ -12,6 +12,7 @@ from shopdraw.editor.typed import NotTyped, read_typed, read_typed_angle
 from shopdraw.measure import Unit
 from shopdraw.piece.saving import Typed
 
+_ENDS = 2
 _NUMBER = re.compile(r"[+\u2212-]?\d+(?:[.,]\d+)?")
 
 
@@ -46,7 +47,16 @@ def _value(kind: str, text: str, unit: Unit, sizes: Mapping[str, float]) -> Type
         return [word for word in re.split(r"[,\s]+", text) if word]
     if kind == "lengths":
         return [read_typed(part, unit, sizes).keeps for part in re.split(r"\s*[;]\s*|,\s+", text) if part]
+    if kind == "spans":
+        return [_span(part, unit, sizes) for part in re.split(r"\s*;\s*", text) if part]
     return text
+
+
+def _span(text: str, unit: Unit, sizes: Mapping[str, float]) -> list[str | float | int]:
+    ends = [end for end in re.split(r"\s*(?:…|\.\.\.?|\bto\b|\bbis\b)\s*", text.strip()) if end]
+    if len(ends) != _ENDS:
+        raise NotTyped(translate("Typed", "Write where it begins and where it ends, for example 0 … 40; 600 … 650."))
+    return [read_typed(end, unit, sizes).keeps for end in ends]
 
 
 def _number(text: str, *, whole: bool) -> int | float:

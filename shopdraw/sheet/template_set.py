@@ -1,0 +1,73 @@
+"""The full-size templates that every package of a piece has: its side panels, and its rods."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from shopdraw.drawing.sheet import Sheet
+from shopdraw.piece.design import Design
+from shopdraw.sheet.manner import manner_of
+from shopdraw.sheet.rod import rods
+from shopdraw.sheet.template import NoRoomOnTemplate, TemplateTooLong, template_of, true_size_sheet
+from shopdraw.sheet.template_word import Template
+from shopdraw.sheet.tile import tiled_sheets
+from shopdraw.trade.paper import paper
+from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Board
+
+MEMBERS = ("side",)
+"""Members that every package has templates of; a template can be made of any board."""
+ROLL = "roll"
+
+
+@dataclass(frozen=True, slots=True)
+class TemplateSheets:
+    """A template as it prints.
+
+    Attributes:
+        board: what it is a template of; a rod has a board of its own.
+        title: of the template.
+        whole: one page at true size.
+        tiles: the same on the paper in hand; none for a roll.
+        why_not: why one of these isn't there, or "".
+    """
+
+    board: Board
+    title: str
+    whole: tuple[Sheet, ...] = ()
+    tiles: tuple[Sheet, ...] = ()
+    why_not: str = ""
+
+
+def template_paper(design: Design) -> str:
+    """The name of the paper that templates are tiled on, or "roll"."""
+    return design.drawing.template_paper or ("Letter" if manner_of(design).inch else "A4")
+
+
+def template_sheets(design: Design, assembly: Assembly) -> Iterator[TemplateSheets]:
+    """Every template of a piece, side panels first, then rods."""
+    manner = manner_of(design)
+    words = piece_words(design)
+    name = template_paper(design)
+    for board in assembly.boards:
+        if board.member in MEMBERS:
+            yield _made(template_of(board, assembly, manner.writing, words, inch=manner.inch), name)
+    for rod in rods(assembly, manner.writing, words, inch=manner.inch):
+        yield _made(rod, name)
+
+
+def _made(template: Template, name: str) -> TemplateSheets:
+    whole: tuple[Sheet, ...] = ()
+    try:
+        whole = (true_size_sheet(template),)
+        tiles = () if name == ROLL else tiled_sheets(template, paper(name))
+    except (NoRoomOnTemplate, TemplateTooLong) as error:
+        return TemplateSheets(template.board, template.title, whole, why_not=str(error))
+    return TemplateSheets(template.board, template.title, whole, tiles)
+
+
+def piece_words(design: Design) -> str:
+    """What a template says it belongs to."""
+    piece = design.piece
+    return f"{piece.title}, revision {piece.revision}" if piece.revision else piece.title

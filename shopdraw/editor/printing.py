@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import itertools
+import re
 from collections.abc import Callable, Sequence
+from pathlib import Path
 
-from PySide6.QtCore import QMarginsF, QSizeF
+from PySide6.QtCore import QMarginsF, QSizeF, QStandardPaths
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QTransform
-from PySide6.QtPrintSupport import QPrintDialog, QPrinter
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
 from PySide6.QtWidgets import QWidget
 
 from shopdraw.drawing.explode import drawing_marks
@@ -48,8 +51,19 @@ def layout_of(paper: Paper) -> QPageLayout:
 
 
 def choose_printer(printer: QPrinter, parent: QWidget | None) -> bool:
-    """Asks with the system's own dialog."""
+    """Asks with the system's own dialog; where there is no printer, a file is written and its name is offered."""
+    if not QPrinterInfo.availablePrinterNames():
+        printer.setOutputFileName(str(_free_name(printer.docName())))
     return bool(QPrintDialog(printer, parent).exec())
+
+
+def _free_name(title: str) -> Path:
+    """A name for a PDF among a person's documents that no file has yet."""
+    documents = Path(QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation))
+    folder = documents if documents.is_dir() else Path.home()
+    stem = re.sub(r"[^\w-]+", "-", title).strip("-") or "print"
+    names = (folder / f"{stem}{f'-{number}' if number > 1 else ''}.pdf" for number in itertools.count(1))
+    return next(name for name in names if not name.exists())
 
 
 def print_pages(printer: QPrinter, sheets: SheetSet, pages: Sequence[int]) -> None:

@@ -1,19 +1,23 @@
-"""A newcomer's whole job through the window alone: each click, drag and keystroke is a real event, and is counted."""
+"""A newcomer's whole job through the window and its dialogs: each click, drag and keystroke is a real event, counted.
+
+Nothing is answered behind the window's back: menus, the print dialog, the folder dialog and every question are clicked.
+"""
 
 from __future__ import annotations
 
 import tomllib
+from collections.abc import Callable
 from pathlib import Path
 
 from pypdf import PdfReader
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QAction
-from PySide6.QtPrintSupport import QPrinter
-from PySide6.QtWidgets import QWidget
+from PySide6.QtPrintSupport import QPrintDialog
+from PySide6.QtWidgets import QApplication, QDialog, QFileDialog, QLineEdit, QPushButton, QToolButton, QWidget
 
+from shopdraw.editor.ask import ask
 from shopdraw.editor.window import Window
 from tests.editor import gestures
-from tests.editor.conftest import Answers
 
 MOST_STEPS = 40
 EXPORT_MS = 240_000
@@ -26,6 +30,8 @@ class Hands:
         self.window = window
         self.qtbot = qtbot
         self.steps = 0
+        self.met: list[QDialog] = []
+        self.left: list[Callable[[QDialog], None]] = []
 
     def click(self, widget: QWidget, at: QPointF | None = None) -> None:
         self.steps += 1
@@ -47,14 +53,41 @@ class Hands:
         self.qtbot.keyClick(widget, key)
 
     def menu(self, action: QAction) -> None:
-        """A menu opened and a line of it chosen: two clicks, the second one made here by the action's own signal."""
-        self.steps += 2
+        """A menu opened and a line of it clicked."""
         bar = self.window.menuBar()
         title = next(a for a in bar.actions() if a.menu() is not None and action in a.menu().actions())
-        place = bar.actionGeometry(title).center()
-        self.qtbot.mouseClick(bar, Qt.MouseButton.LeftButton, pos=QPoint(place))
-        action.trigger()
-        title.menu().close()
+        self.steps += 1
+        self.qtbot.mouseClick(bar, Qt.MouseButton.LeftButton, pos=QPoint(bar.actionGeometry(title).center()))
+        menu = title.menu()
+        self.qtbot.waitUntil(menu.isVisible)
+        self.steps += 1
+        self.qtbot.mouseClick(menu, Qt.MouseButton.LeftButton, pos=menu.actionGeometry(action).center())
+
+    def meanwhile(self, *answers: Callable[[QDialog], None]) -> None:
+        """What is done in the dialogs that come next, one after the other, while each of them waits."""
+        waiting = list(answers)
+        self.left = waiting
+
+        def look() -> None:
+            dialog = QApplication.activeModalWidget()
+            if isinstance(dialog, QDialog) and dialog.isVisible() and dialog not in self.met:
+                self.met.append(dialog)
+                waiting.pop(0)(dialog)
+            if not waiting:
+                timer.stop()
+
+        timer = QTimer(self.window)
+        timer.timeout.connect(look)
+        timer.start(50)
+
+    def press(self, words: str) -> Callable[[QDialog], None]:
+        """A click on a dialog's button."""
+
+        def does(dialog: QDialog) -> None:
+            button = next(b for b in dialog.findChildren(QPushButton) if b.text().replace("&", "") == words)
+            self.click(button)
+
+        return does
 
     def bar(self, key: str) -> None:
         """A button on the bar."""
@@ -63,8 +96,11 @@ class Hands:
 
 
 def test_a_newcomer_gets_from_nothing_to_templates_and_lists_in_under_forty_steps(
-    window: Window, answers: Answers, tmp_path: Path, qtbot
+    window: Window, tmp_path: Path, monkeypatch, qtbot
 ) -> None:
+    monkeypatch.setenv("HOME", str(tmp_path))
+    monkeypatch.chdir(tmp_path)
+    window.filing.ask = ask
     window.show()
     qtbot.waitExposed(window)
     hands = Hands(window, qtbot)
@@ -101,25 +137,33 @@ def test_a_newcomer_gets_from_nothing_to_templates_and_lists_in_under_forty_step
     hands.click(panel.set_it)
     assert finding not in [panel.model.finding(n) for n in range(panel.model.rowCount())]
 
-    printed = tmp_path / "templates.pdf"  # the side's template
+    printed: list[str] = []  # the side's template
 
-    def to_file(printer: QPrinter, _parent: QWidget | None) -> bool:
-        printer.setOutputFileName(str(printed))
-        return True
+    def to_file(dialog: QDialog) -> None:
+        assert isinstance(dialog, QPrintDialog)
+        printed.extend(line.text() for line in dialog.findChildren(QLineEdit, "filename"))
+        hands.press("Print")(dialog)
 
-    window.doing.choose_printer = to_file
-    answers.ready = ["1"]
+    hands.meanwhile(hands.press("Templates at true size"), to_file)
     hands.menu(window.actions_by_key["print"])
-    hands.steps += 2  # "Templates at true size", and the system's own print button
-    assert len(PdfReader(printed).pages) >= 4
+    qtbot.waitUntil(lambda: not hands.left and QApplication.activeModalWidget() is None, timeout=EXPORT_MS)
+    pages = PdfReader(printed[0]).pages
+    assert len(pages) >= 4
+    assert {round(float(page.mediabox.height) / 72 * 25.4) for page in pages} == {297}
 
-    answers.ready = [str(tmp_path / "package"), ""]  # DXF and lists
+    def new_folder(dialog: QDialog) -> None:
+        assert isinstance(dialog, QFileDialog)
+        hands.click(dialog.findChild(QToolButton, "newFolderButton"))
+        hands.key(dialog.focusWidget(), Qt.Key.Key_Return)  # its name is all right
+        hands.press("Choose")(dialog)
+
+    hands.meanwhile(new_folder, hands.press("Close"))  # DXF and lists
     hands.bar("export")
-    hands.steps += 2  # the folder, and closing the note at the end
-    qtbot.waitUntil(lambda: not answers.ready, timeout=EXPORT_MS)
-    assert list((tmp_path / "package" / "drawing").glob("*.dxf"))
-    assert list((tmp_path / "package" / "cnc").glob("*.dxf"))
-    assert (tmp_path / "package" / "lists" / "materials.csv").is_file()
+    qtbot.waitUntil(lambda: not hands.left and QApplication.activeModalWidget() is None, timeout=EXPORT_MS)
+    package = next(folder for folder in tmp_path.iterdir() if (folder / "manifest.json").is_file())
+    assert list((package / "drawing").glob("*.dxf"))
+    assert list((package / "cnc").glob("*.dxf"))
+    assert (package / "lists" / "materials.csv").is_file()
 
     print(f"steps: {hands.steps}")
     assert hands.steps < MOST_STEPS

@@ -30,7 +30,7 @@ class Hand(QObject):
         self._piece = piece
         self._canvas = canvas
         self._drag: Drag | None = None
-        self._keyed: tuple[str, State, int] | None = None
+        self._keyed: tuple[str, State, int, float] | None = None
         self._series = 0
         self.decimal_sign = "."
         canvas.grip_taken.connect(self._take)
@@ -49,6 +49,7 @@ class Hand(QObject):
     def _take(self, handle: Handle, point: Point) -> None:
         # Python's search for rings of dead values would stop the hand for a tenth of a second; it waits till the end.
         gc.disable()
+        self._keyed = None
         self._drag = self._drag_of(handle, point)
         self._canvas.show_label(self._words(self._drag.step))
 
@@ -72,7 +73,7 @@ class Hand(QObject):
         if drag is not None:
             self._piece.draft(drag.before)
         elif self._keyed is not None:
-            _, before, series = self._keyed
+            _, before, series, _ = self._keyed
             self._piece.take(before, "", series=series)
             self._keyed = None
 
@@ -80,7 +81,7 @@ class Hand(QObject):
         """One press of an arrow key; presses on one handle are one undo step, which Escape gives up."""
         if self._keyed is None or self._keyed[0] != handle.id:
             self._series += 1
-            self._keyed = (handle.id, self._piece.state, self._series)
+            self._keyed = (handle.id, self._piece.state, self._series, handle.value)
         keyed = self._keyed
         self._drag = self._drag_of(handle, handle.at)
         step = self._drag.nudged(count, fine=fine)
@@ -118,7 +119,8 @@ class Hand(QObject):
         shown, handle = shown_for(design, self.decimal_sign), drag.handle
         size = shown.angle(step.value) if handle.angle else shown.length_with_unit(step.value)
         lines = [(f"{handle.name}  {size}", True)]
-        by = step.value - handle.value
+        begun = self._keyed[3] if self._keyed is not None else handle.value
+        by = step.value - begun
         if abs(by) > 1e-6:
             told = shown.angle(by) if handle.angle else shown.length(by)
             lines.append((self.tr("moved by {by}").format(by=told if by < 0 else f"+{told}"), False))

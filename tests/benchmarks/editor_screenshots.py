@@ -19,7 +19,8 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 if len(sys.argv) > 2:
     os.environ["QT_SCALE_FACTOR"] = sys.argv[2]
 
-from PySide6.QtCore import QPointF, QSettings
+from PySide6.QtCore import QPointF, QSettings, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QWidget
 
 from shopdraw.editor.ask import Kind
@@ -83,6 +84,19 @@ def _typing(window: Window, name: str) -> QWidget:
     canvas = window.canvas
     figure = next(f for f in canvas.scene.figures if f.id == name)
     click(canvas, canvas.figure_place(figure.id).center())
+    return window
+
+
+def _keys(window: Window) -> QWidget:
+    window.grab()
+    QTest.keyClick(window.canvas, Qt.Key.Key_Tab)
+    for _ in range(3):
+        QTest.keyClick(window.canvas, Qt.Key.Key_Right)
+    return window
+
+
+def _exporting(window: Window) -> QWidget:
+    window.doing._progressed(2, 5, "templates")
     return window
 
 
@@ -177,6 +191,8 @@ STATES: dict[str, Callable[[Window], QWidget]] = {
     "dragging-division": lambda window: _drag(window, "opening.bank.divide/2@front", (0.0, -40.0)),
     "limit": lambda window: _drag(window, "slant.writing_height@side", (0.0, 400.0)),
     "typing": lambda window: _typing(window, "level/slant@side"),
+    "keys": _keys,
+    "exporting": _exporting,
     "pointing": _pointing,
     "layers": _layers,
     "golden": _golden,

@@ -168,6 +168,7 @@ def test_presses_of_an_arrow_key_are_one_undo_step(at_desk: Keyboard) -> None:
     at_desk.press(*[Qt.Key.Key_Right] * 4)
     assert width(at_desk.window) == pytest.approx((36 + 1) * 25.4)  # four steps of 1/4 in
     assert piece.undo.count() == 1
+    assert ("moved by +1", False) in at_desk.window.canvas.label  # from where the keys began
     at_desk.press(Qt.Key.Key_Tab)
     at_desk.press(Qt.Key.Key_Up)
     assert piece.undo.count() == 2  # another handle, another step

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import itertools
 import math
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from pathlib import Path as FilePath
 
 from PIL import Image, ImageChops, ImageDraw
@@ -76,22 +76,16 @@ class _Canvas:
         contours = [contour for contour in contours if len(contour) > 2]
         if not contours:
             return
-        whole = _box_of([point for contour in contours for point in contour])
-        mask = Image.new("1", (whole[2] - whole[0], whole[3] - whole[1]), 0)
+        xs = [x for contour in contours for x, _ in contour]
+        ys = [y for contour in contours for _, y in contour]
+        x0, y0 = math.floor(min(xs)), math.floor(min(ys))
+        size = (math.ceil(max(xs)) - x0 + 1, math.ceil(max(ys)) - y0 + 1)
+        mask = Image.new("1", size, 0)
         for contour in contours:
-            # Each in its own box alone: the box round a line of words is large.
-            x0, y0, x1, y1 = _box_of(contour)
-            one = Image.new("1", (x1 - x0, y1 - y0), 0)
+            one = Image.new("1", size, 0)
             ImageDraw.Draw(one).polygon([(x - x0, y - y0) for x, y in contour], 1)
-            here = (x0 - whole[0], y0 - whole[1], x1 - whole[0], y1 - whole[1])
-            mask.paste(ImageChops.logical_xor(mask.crop(here), one), here)
-        self._image.paste(round(255 * ink.grey), whole[:2], mask)
-
-
-def _box_of(points: Sequence[Point]) -> tuple[int, int, int, int]:
-    """The whole dots that points lie in: left, top, and one past right and bottom."""
-    xs, ys = [x for x, _ in points], [y for _, y in points]
-    return math.floor(min(xs)), math.floor(min(ys)), math.ceil(max(xs)) + 1, math.ceil(max(ys)) + 1
+            mask = ImageChops.logical_xor(mask, one)
+        self._image.paste(round(255 * ink.grey), (x0, y0), mask)
 
 
 def _flat(contour: Contour) -> Iterator[Point]:

@@ -30,6 +30,8 @@ _MET_MM = 0.5
 """Two rays from one overlap that pass through so much wood have met it..."""
 _MET_MM2 = 4.0
 """...where the overlap is as large as this."""
+_AMID = ((0.53, 0.47), (0.29, 0.31))
+"""Where two columns stand in an overlap, as parts of its sides: off its middle lines."""
 
 Point = tuple[float, float]
 
@@ -115,6 +117,8 @@ class _Ahead:
 
 def _meets(one: _Ahead, other: _Ahead, reach: float, limit_mm3: float) -> bool:
     """Whether a board that slides along the way meets another one."""
+    if _columns_meet(one, other, reach):
+        return True
     pairs = _near_pairs(one, other)
     if _seen_to_meet(one, other, pairs[:_RAYED], reach):
         return True
@@ -129,6 +133,25 @@ def _meets(one: _Ahead, other: _Ahead, reach: float, limit_mm3: float) -> bool:
         if shared > limit_mm3:
             return True
     return False
+
+
+def _columns_meet(one: _Ahead, other: _Ahead, reach: float) -> bool:
+    """Whether in two columns amid the overlap of the boards' boxes wood of the other lies ahead of the one's."""
+    x0, y0 = max(one.low[0], other.low[0]), max(one.low[1], other.low[1])
+    wide, deep = min(one.high[0], other.high[0]) - x0, min(one.high[1], other.high[1]) - y0
+    return wide * deep > _MET_MM2 and all(
+        _column_meets(one, other, (x0 + a * wide, y0 + b * deep), reach) for a, b in _AMID
+    )
+
+
+def _column_meets(one: _Ahead, other: _Ahead, at: Point, reach: float) -> bool:
+    bottom = (*at, float(one.low[2]) - 1.0)
+    start = np.array(bottom) @ one.axes
+    hits = one.wood.ray_cast(tuple(start), tuple(start + reach * one.axes[2]))
+    if len(hits) < 2:
+        return False
+    leaves = (*at, bottom[2] + float(hits[1].distance) * reach)
+    return _wood_ahead(leaves, one.axes, other.wood, reach) > _MET_MM
 
 
 def _seen_to_meet(one: _Ahead, other: _Ahead, pairs: Ints, reach: float) -> bool:

@@ -16,6 +16,7 @@ from shopdraw.shape.path import Corner, Path, polygon, rectangle
 from shopdraw.wood.assembly import Hardware, Joint, Motion
 from shopdraw.wood.board import Board, Cut, Face, Fixing, Shape, Stock
 from shopdraw.wood.flank import open_segments
+from shopdraw.wood.glue_up import staves
 
 AXES: dict[str, Vec3] = {
     "+x": (1.0, 0.0, 0.0),
@@ -346,6 +347,7 @@ def finished(blank: Blank, *, rough: bool = False) -> Board:
         fixing=blank.fixing,
         between_shoulders=blank.shoulders if blank.shoulders != high[0] - low[0] else None,
         layers=blank.layers,
+        staves=staves(high[1] - low[1], high[0] - low[0], blank.stock.at_hand),
     )
 
 

@@ -59,10 +59,14 @@ LETTERS = {
     "box-front": "f",
     "ledge": "n",
     "head": "u",
+    "divider-left": "wL",
+    "divider-right": "wR",
     "stop": "v",
 }
 MIDDLE = "runner-middle-"
 """Runners between the outer ones are told apart by the key of the divider that they carry."""
+PANEL = "panel-"
+"""Dust panels of one frame are told apart by their number from the left."""
 
 
 def label_of(board_id: str) -> str:
@@ -75,6 +79,8 @@ def label_of(board_id: str) -> str:
     for part in rest:
         if part in LETTERS:
             label += LETTERS[part]
+        elif part.startswith(PANEL):
+            label += "k" + part.removeprefix(PANEL)
         elif part.startswith(MIDDLE):
             label += LETTERS["runner-middle"] + part.removeprefix(MIDDLE)
         else:

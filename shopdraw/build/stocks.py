@@ -12,7 +12,10 @@ from shopdraw.trade.species import species
 from shopdraw.trade.table import NotInTable
 from shopdraw.wood.assembly import Moisture
 from shopdraw.wood.board import Stock
+from shopdraw.wood.glue_up import Width
 
+LEAST_STAVE_MM = 20.0
+"""No board of a glued-up panel is narrower than this (common practice)."""
 SHEET_DENSITY = 680.0
 """Birch plywood, kg/m³ (common practice); a piece may state its own."""
 
@@ -147,6 +150,11 @@ def _stock(name: str, table: StockTable) -> Stock:
         wood = species(table.species)
     except NotInTable as error:
         raise CannotBuild([fault(f"stock.{name}.species", f'"{table.species}"', str(error))]) from error
+    at_hand = tuple(Width(one, one - 2 * table.jointing) for one in sorted(set(table.widths or ())))
+    if any(one.clear < LEAST_STAVE_MM for one in at_hand):
+        least = LEAST_STAVE_MM + 2 * table.jointing
+        found = f"{min(table.widths or ()):g} mm"
+        raise CannotBuild([fault(f"stock.{name}.widths", found, f"expected at least {least:g} mm, edges jointed")])
     change = coefficient(wood, table.cut) if table.coefficient is None else table.coefficient
     return Stock(
         name,
@@ -157,4 +165,5 @@ def _stock(name: str, table: StockTable) -> Stock:
         change,
         table.density or wood.density_kg_m3(),
         table.measured,
+        at_hand,
     )

@@ -74,7 +74,10 @@ def _row(part: Part, sizes: Sizes, design: Design) -> tuple[Cell, ...]:
 def _notes(part: Part, rough: Rough, sizes: Sizes, design: Design) -> list[str]:
     board = part.first
     notes = []
-    if rough.staves > 1:
+    if board.staves:
+        widths = ", ".join(sizes.words(width, sizes.rough) for width in board.staves)
+        notes.append(f"glue up from {rough.staves} boards: {widths}")
+    elif rough.staves > 1:
         clear = sizes.words(clear_width(), sizes.rough)
         notes.append(f"glue up from {rough.staves} boards of {clear} clear")
     if board.layers:

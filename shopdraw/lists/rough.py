@@ -68,7 +68,8 @@ def rough_of(board: Board) -> Rough:
     """A board's rough size."""
     kind = kind_of(board)
     more = ALLOWANCES[kind]
-    staves = staves_for(board.width) if kind is Kind.PANEL else 1
+    usual = len(board.staves) or staves_for(board.width)
+    staves = usual if kind is Kind.PANEL else 1
     thickness = board.thickness if kind is Kind.SHEET else max(rough_thickness(board.stock), board.thickness)
     return Rough(thickness, board.width + more.width, board.length + more.length, staves)
 
@@ -77,6 +78,8 @@ def kind_of(board: Board) -> Kind:
     """Sheet, glued-up panel, or one board."""
     if board.stock.kind == "sheet":
         return Kind.SHEET
+    if board.stock.at_hand:
+        return Kind.PANEL if board.staves else Kind.BOARD
     return Kind.BOARD if board.width <= clear_width() else Kind.PANEL
 
 

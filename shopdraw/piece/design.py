@@ -394,6 +394,7 @@ class StockTable(Table):
     widths: tuple[PositiveLength, ...] | None = Field(
         None, description="dressed widths of the boards at hand; a wider panel is glued up from them"
     )
+    jointing: Length = Field(1.5, ge=0, description="lost on each edge of a board at hand that is jointed")
     waste: Percent | None = Field(None, description="allowance when buying, percent; default 15")
     waste_reason: str = ""
     sheet: str = Field(

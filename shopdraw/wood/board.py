@@ -11,6 +11,7 @@ from enum import Enum
 
 from shopdraw.shape.frame import Frame, Vec3
 from shopdraw.shape.path import Path, bounds
+from shopdraw.wood.glue_up import Width
 
 
 class Face(Enum):
@@ -100,6 +101,7 @@ class Stock:
         coefficient: change across the grain per 1 % of moisture content, as a fraction; 0 for sheet goods.
         density: kg/m³ at 12 % moisture content.
         measured: false while the thickness is still the nominal one.
+        at_hand: widths of the boards at hand, where the piece names them; a wider panel is glued up from them.
     """
 
     name: str
@@ -110,6 +112,7 @@ class Stock:
     coefficient: float
     density: float
     measured: bool = True
+    at_hand: tuple[Width, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -169,6 +172,7 @@ class Board:
         fixing: where it is held when the wood moves.
         between_shoulders: length without tenons and tongues, mm, or None when it has none.
         layers: thicknesses of a laminated board's layers, mm, or empty.
+        staves: finished widths of the boards that it is glued up from, from its near edge, mm, or empty.
     """
 
     id: str
@@ -184,6 +188,7 @@ class Board:
     fixing: Fixing = Fixing()
     between_shoulders: float | None = None
     layers: tuple[float, ...] = ()
+    staves: tuple[float, ...] = ()
 
     @property
     def length(self) -> float:

@@ -128,6 +128,7 @@ def _board(board: Board, part: str) -> dict[str, Any]:
         "reference_edge": board.reference_edge,
         "weight_kg": mass_kg(board),
         "layers": list(board.layers),
+        "staves_mm": list(board.staves),
         "outline_mm": _corners(board.shape.outline),
         "cuts": [_cut(board, index, cut) for index, cut in enumerate(board.shape.cuts)],
         "placement": list(board.frame.rows()),

@@ -73,7 +73,36 @@ def random_tables(rng: random.Random) -> dict[str, Any]:
     tables |= compartment_tables(rng)
     lay_over_drawers(tables, rng)
     lay_over_corners(tables, rng, ("through", "clean-sides", "clean-top"))
+    lay_over_face(tables, rng)
     return tables
+
+
+def lay_over_face(tables: dict[str, Any], rng: random.Random) -> None:
+    """Face rails and strips, dust panels, stops, middle runners, supports with heads and stops, in some desks."""
+    if rng.random() < 0.4:
+        side = tables["stock"]["primary"]["thickness"]
+        tables["stock"]["face"] = {"thickness": round(rng.uniform(18.0, 28.0), 1)}
+        tables["use"]["rail.face"] = "face"
+        tables["face"] = {
+            "kind": "rails",
+            "rail": rng.choice((26.0, 32.0, 40.0)),
+            "strip": rng.choice((None, 0.0, side, side + 10.0)),
+        }
+    if rng.random() < 0.25:
+        tables["frame"] |= {"dust_panels": True, "mortise": rng.choice(("round", "square"))}
+    if rng.random() < 0.3:
+        tables["frame"] |= {"stops": True, "middle_over": 600.0}
+    supports: dict[str, Any] = {"layers": rng.choice((1, 1, 2)), "head": rng.random() < 0.4}
+    thick = round(rng.uniform(9.0, 13.0), 1)
+    tables["stock"]["bar"] = {"species": "plywood_birch", "kind": "sheet", "thickness": thick}
+    if supports["layers"] == 2:
+        tables["use"] |= {"support": "bar", "support.head": "primary"}
+    if rng.random() < 0.5:
+        # a tall divider of solid wood needs a groove deeper than the shelf allows
+        tables["use"]["divider"] = "bar"
+    if rng.random() < 0.4:
+        supports |= {"divider": 160.0, "stop": rng.random() < 0.6}
+    tables["supports"] = supports
 
 
 def _lid(rng: random.Random, seat: str) -> dict[str, Any]:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shopdraw.lists.layout.answer import Layout, Misfit
-from shopdraw.lists.layout.glue_up import GlueUp, glue_up
+from shopdraw.wood.glue_up import GlueUp, glue_up
 from shopdraw.lists.layout.job import BoardJob, Piece, SheetJob, Wanted
 from shopdraw.lists.layout.lay_out import NoLayout, lay_out
 from shopdraw.lists.layout.yard import Supply, boards_for, sheets_for
@@ -81,7 +81,7 @@ def plans(assembly: Assembly, design: Design, shop: Shop) -> tuple[StockPlan, ..
 
 def _as_bought(stock: Stock) -> Stock:
     """Stocks that are bought as one thing are laid out together."""
-    return replace(stock, name=trade_name(stock), coefficient=0.0, density=0.0, measured=True)
+    return replace(stock, name=trade_name(stock), coefficient=0.0, density=0.0, measured=True, at_hand=())
 
 
 def _sheet_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Shop) -> StockPlan:
@@ -101,7 +101,7 @@ def _sheet_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Sho
 def _board_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Shop) -> StockPlan:
     """Solid wood: by width of board, and all widths at once with narrow parts ripped from wide boards; the cheaper."""
     del design
-    supply = boards_for(stock, shop)
+    supply = boards_for(boards[0].stock, shop)
     panels = tuple(_panels(boards, supply))
     wanted = tuple(_parts(boards, panels))
     by_width = _laid_out(_class_jobs(wanted, supply, shop))
@@ -142,10 +142,12 @@ def _banks(boards: Sequence[Board]) -> dict[str, str]:
 
 def _panels(boards: Sequence[Board], supply: Supply) -> Iterator[Panel]:
     """The boards that are wider than any the yard has, with the boards that they are glued up from."""
-    widest = max((width.clear for width in supply.widths), default=0.0)
     for board in boards:
+        # the piece's own boards at hand come before what the yard sells
+        widths = board.stock.at_hand or supply.widths
+        widest = max((width.clear for width in widths), default=0.0)
         if board.width > widest + _NEAR:
-            made = glue_up(board.width, board.length + ALLOWANCES[Kind.PANEL].length, supply.widths)
+            made = glue_up(board.width, board.length + ALLOWANCES[Kind.PANEL].length, widths)
             if made is not None:
                 yield Panel(board.label, board.name, board.width, made)
 

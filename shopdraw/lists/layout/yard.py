@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from shopdraw.lists.buying import sheet_of
-from shopdraw.lists.layout.glue_up import Width, rough_width
+from shopdraw.wood.glue_up import Width, rough_width
 from shopdraw.lists.layout.job import Piece
 from shopdraw.lists.rough import YARD_WIDTH_MM, rough_thickness
 from shopdraw.measure import MM_PER_INCH
@@ -53,8 +53,10 @@ def boards_for(stock: Stock, shop: Shop) -> Supply:
     bought: list[Piece] = []
     widths: list[Width] = []
     for key, table in (tables or {"board": _usual(stock)}).items():
-        for sold in table.widths:
-            width = Width(sold, sold) if table.thickness is not None else rough_width(sold, shop.saw.edge_loss)
+        at_hand = () if tables else stock.at_hand
+        for sold in (one.sold for one in at_hand) if at_hand else table.widths:
+            own = next((one for one in at_hand if one.sold == sold), None)
+            width = own or (Width(sold, sold) if table.thickness is not None else rough_width(sold, shop.saw.edge_loss))
             widths.append(width)
             for length in table.lengths:
                 cost = _price(table, sold, length) if priced else sold * length / _SQUARE_METRE
@@ -83,9 +85,7 @@ def sheets_for(stock: Stock, shop: Shop, design: Design) -> Supply:
     source = "sheets of the shop file" if tables else "the usual sheet: none for this stock in the shop file"
     if not tables:
         size = sheet_of(stock, design)
-        bought = [
-            Piece(size.name, size.length_mm, size.width_mm, _sheet_cost(None, size.length_mm, size.width_mm))
-        ]
+        bought = [Piece(size.name, size.length_mm, size.width_mm, _sheet_cost(None, size.length_mm, size.width_mm))]
     on_hand = [piece for key, one in _offcuts(stock, shop) for piece in _clear(key, one)]
     return Supply((*on_hand, *bought), (), priced, source)
 

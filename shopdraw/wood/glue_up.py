@@ -41,6 +41,26 @@ class GlueUp:
         return sum(width.clear for width in self.widths)
 
 
+def staves(width: float, length: float, widths: Sequence[Width]) -> tuple[float, ...]:
+    """Finished widths of the boards of a panel, from its near edge, mm; empty for one that a single board makes.
+
+    What the boards have over its width is trimmed off its two edges alike.
+
+    Args:
+        width: of the finished panel, mm.
+        length: of it, mm.
+        widths: what boards there are.
+    """
+    if not widths or width <= max(one.clear for one in widths) + _NEAR:
+        return ()
+    made = glue_up(width, length, widths)
+    if made is None:
+        return ()
+    trim = (made.clear - width) / 2
+    clear = [one.clear for one in made.widths]
+    return (clear[0] - trim, *clear[1:-1], clear[-1] - trim)
+
+
 def rough_width(sold: float, edge_loss: float) -> Width:
     """A rough board's width: it loses as much on each edge that is jointed."""
     return Width(sold, sold - 2 * edge_loss)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from shopdraw.lists.layout.glue_up import Width, glue_up, rough_width
+from shopdraw.wood.glue_up import Width, glue_up, rough_width, staves
 
 
 def test_case_57_a_side_takes_four_boards_of_146_clear() -> None:
@@ -34,3 +34,15 @@ def test_one_more_board_as_soon_as_the_width_is_passed(width: float, boards: int
 
 def test_no_boards_no_panel() -> None:
     assert glue_up(300, 500, [Width(5, -1)]) is None
+
+
+def test_what_a_panel_has_too_much_is_trimmed_off_its_two_edges_alike() -> None:
+    """482.6 from boards of 152, 146 clear: 584 glued, 101.4 too wide, 50.7 off each edge."""
+    found = staves(482.6, 1000.0, [rough_width(152, 3)])
+    assert found == pytest.approx((146.0 - 50.7, 146.0, 146.0, 146.0 - 50.7))
+    assert sum(found) == pytest.approx(482.6)
+
+
+def test_what_one_board_makes_isnt_glued_up() -> None:
+    assert staves(146.0, 1000.0, [rough_width(152, 3)]) == ()
+    assert staves(482.6, 1000.0, []) == ()

@@ -11,7 +11,7 @@ from shopdraw.build.drawer_face import mould_front, screw_overlay
 from shopdraw.build.drawer_joint import GROOVE_SHARE, back_inset, join_back, join_front
 from shopdraw.build.drawer_size import DrawerSize, drawer_size
 from shopdraw.build.joinery import Housing, house
-from shopdraw.build.slot import across_slot
+from shopdraw.build.slot import across_slot, open_slot
 from shopdraw.wood.assembly import Hardware, Motion
 from shopdraw.wood.board import Face, Fixing
 
@@ -24,6 +24,8 @@ SCREW_MM = 4.0
 """Diameter of the slots for a solid bottom's screws (common practice)."""
 SLOT_ROOM_MM = 1.0
 """Added to what a solid bottom moves."""
+LEAST_BEHIND_SLOT_MM = 5.0
+"""Wood behind a slot's end (common practice)."""
 FROM_SIDE_MM = 25.0
 """From the box's inner faces to the bottom's outer screws (common practice)."""
 
@@ -215,15 +217,19 @@ def _bottom(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, front: Bla
 
 def _slots(bottom: Blank, inside: tuple[float, float], at: float, grows: float, shrinks: float) -> None:
     """Slots for the screws into the back's lower edge, as long as the bottom moves to the front and to the rear."""
-    first, last = inside[0] + FROM_SIDE_MM, inside[1] - FROM_SIDE_MM
+    outer = inside[0] + FROM_SIDE_MM, inside[1] - FROM_SIDE_MM
     for number in range(BOTTOM_SCREWS):
-        x = first + (last - first) * number / (BOTTOM_SCREWS - 1)
+        x = outer[0] + (outer[1] - outer[0]) * number / (BOTTOM_SCREWS - 1)
         u, v, _ = bottom.frame.local((x, at, 0.0))
-        half = SLOT_ROOM_MM / 2
+        first, last = v - grows - SLOT_ROOM_MM / 2, v + shrinks + SLOT_ROOM_MM / 2
+        # too little wood behind it would break out: it runs out at the rear, as a saw makes it
+        runs_out = last + SCREW_MM / 2 > bottom.high[1] - LEAST_BEHIND_SLOT_MM
         bottom.sink(
             "slot",
             Face.FACE,
-            across_slot(u, v - grows - half, v + shrinks + half, SCREW_MM / 2),
+            open_slot(u, first, bottom.high[1], SCREW_MM / 2)
+            if runs_out
+            else across_slot(u, first, last, SCREW_MM / 2),
             id=f"screw:{bottom.id}:drawer.back.{number + 1}",
             purpose="screw into the back, may slide",
         )

@@ -231,9 +231,10 @@ def _sliding(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize, front: Bl
     side.grow("-y", size.entry)
     around: list[Vec3] = [(x, at, box.z0) for x in (box.x0, box.x1) for at in (end, y)]
     us, ws = zip(*(side.frame.local(point)[::2] for point in around), strict=True)
+    # entered from the lower edge on both hands, so that left and right are a mirrored pair
     side.sink(
         "dovetail",
-        Face.NEAR,
+        Face.NEAR if side.axis_of("-z")[1] < 0 else Face.FAR,
         rectangle(min(us), min(ws), max(us), max(ws)),
         islands=[in_plane(side.frame, tail, (0, 2))],
         id=cut_id,

@@ -32,7 +32,7 @@ class Profile:
         kind: the trade's word for it.
         size: as `profile` was asked, mm.
         paths: closed, anticlockwise, none meeting another but in a point; the arris at (0, 0).
-        words: what a drawing says about it.
+        words: what it is called; its sizes are printed in the piece's own unit.
     """
 
     kind: Kind
@@ -68,7 +68,7 @@ def profile(kind: Kind, size: float, *, step: float = 0.0, over: float | None = 
     if size <= 0 or step < 0 or (over is not None and over <= 0):
         raise ValueError(f"a {kind} needs sizes above 0, found {size:g}, {step:g}, {over}")
     if kind == "chamfer":
-        return Profile(kind, size, (polygon([(0, 0), (size, 0), (0, size)]),), f"chamfer {size:g} × {size:g}")
+        return Profile(kind, size, (polygon([(0, 0), (size, 0), (0, size)]),), "chamfer 45°")
     if kind == "bevel":
         wide = over if over is not None else size
         level = math.degrees(math.atan2(size, wide))
@@ -76,14 +76,14 @@ def profile(kind: Kind, size: float, *, step: float = 0.0, over: float | None = 
             kind,
             size,
             (polygon([(0, 0), (wide, 0), (0, size)]),),
-            f"bevel {wide:g} over the face, {level:.1f}° from it",
+            f"bevel {level:.1f}° from the face",
         )
     if kind == "bead":
         quirk = over if over is not None else max(LEAST_QUIRK_MM, round(QUIRK_SHARE * size * 2) / 2)
-        return Profile(kind, size, _bead(size / 2, quirk), f"bead {size:g} wide, quirk {quirk:g}")
+        return Profile(kind, size, _bead(size / 2, quirk), "bead and quirk")
     curve = _curve(kind, size)
-    words = f"{kind} {size:g}" + (f", steps {step:g}" if step else "")
-    return Profile(kind, size, (_stepped(curve, step),), words)
+    words = kind.replace("-", " ")
+    return Profile(kind, size, (_stepped(curve, step),), f"{words} between steps" if step else words)
 
 
 STEP_SHARE = 0.2

@@ -16,3 +16,17 @@ def across_slot(u: float, v0: float, v1: float, radius: float) -> Path:
     return Path(
         (Corner(u + radius, v0), Corner(u + radius, v1, 1.0), Corner(u - radius, v1), Corner(u - radius, v0, 1.0))
     )
+
+
+def open_slot(u: float, v0: float, edge: float, radius: float) -> Path:
+    """A slot across the grain that runs out at the edge, as a path in a face's (u, v).
+
+    Args:
+        u: of its middle line, mm.
+        v0: middle of its round end, mm.
+        edge: v of the edge that it runs out at, mm.
+        radius: of the end, mm.
+    """
+    return Path(
+        (Corner(u + radius, v0), Corner(u + radius, edge), Corner(u - radius, edge), Corner(u - radius, v0, 1.0))
+    )

@@ -8,6 +8,9 @@ from dataclasses import replace
 
 from shopdraw.shape.path import Point, bounds
 from shopdraw.sheet.cut_at import ACROSS, ALONG, SAME, At, CutNote, Place, box_of, circle_of, corner_by_corner, low_edge
+from shopdraw.sheet.moulding_note import KIND as MOULDING
+from shopdraw.sheet.moulding_note import moulding_note
+from shopdraw.sheet.sliding_note import is_sliding, sliding_note
 from shopdraw.wood.board import Face
 
 MOST_TILT = 45.05
@@ -17,6 +20,12 @@ MOST_TILT = 45.05
 def on_edge(at: At) -> Iterator[CutNote]:
     """A pocket in an edge: located along, its distance from the reference face in words."""
     cut, frame = at.cut, at.frame
+    if cut.kind == MOULDING:
+        yield from moulding_note(at)
+        return
+    if is_sliding(at):
+        yield from sliding_note(at)
+        return
     box = box_of(cut.outline)
     if box is None or cut.islands:
         yield from profile(at)
@@ -72,7 +81,9 @@ def below_face(at: At, gap: float, reaches_back: bool) -> str:
 def on_end(at: At) -> Iterator[CutNote]:
     """A cut in an end, or along the grain from it."""
     cut, board = at.cut, at.board
-    if cut.islands:
+    if cut.kind == MOULDING:
+        yield from moulding_note(at)
+    elif cut.islands:
         yield from _tenons(at)
     elif cut.start <= SAME and cut.depth >= board.length - SAME:
         yield from profile(at)
@@ -155,6 +166,12 @@ def _sockets(at: At) -> Iterator[CutNote]:
 def profile(at: At) -> Iterator[CutNote]:
     """A flank across an edge or an end: its tilt from square, and where it meets a face."""
     cut, frame = at.cut, at.frame
+    if cut.kind == MOULDING:
+        yield from moulding_note(at)
+        return
+    if is_sliding(at):
+        yield from sliding_note(at)
+        return
     if cut.kind == "v-groove" and cut.face in (Face.NEAR, Face.FAR):
         yield from v_groove(at)
         return

@@ -9,6 +9,7 @@ from shopdraw.build.slant import SlantDisagrees, slant_from_top_depth
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.check.subject import Subject, mm
 from shopdraw.wood.finding import Finding, Severity
+from shopdraw.wood.interference import box_of
 
 STEEPEST_TILT_DEG = 45.0
 """A saw's blade tilts no further from square (common practice)."""
@@ -64,8 +65,9 @@ def pin_behind_overlap(subject: Subject) -> Iterator[Finding]:
     slant = subject.assembly.slant
     if slant is None or subject.slanted is None or slant.seat == "flush" or slant.hinge_edge == "upper":
         return
-    sides = [subject.assembly.board(f"side.{hand}") for hand in ("left", "right")]
-    front = min(side.frame.point((c.x, c.y, 0.0))[1] for side in sides for c in side.shape.outline.corners)
+    overlapped = ("side.left", "side.right", "strip.left", "strip.right")
+    sides = [subject.assembly.board(one) for one in overlapped if subject.assembly.has(one)]
+    front = min(box_of(side)[1] for side in sides)
     limit = front - slant.hinge_gap_mm / 2
     pin = slant.hinge_pin_mm[0]
     if pin <= limit + 1e-6:

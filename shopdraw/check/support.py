@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shopdraw.build.support import support_size
+from shopdraw.check.pin_side import pin_side_findings
 from shopdraw.check.subject import Subject, mm
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of
@@ -20,6 +21,7 @@ def support_findings(subject: Subject) -> Iterator[Finding]:
     """All findings about supports and the writing height."""
     yield from reach_and_rest(subject)
     yield from droops(subject)
+    yield from pin_side_findings(subject)
     yield from writing_height(subject)
 
 

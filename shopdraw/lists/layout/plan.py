@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shopdraw.lists.layout.answer import Layout, Misfit
-from shopdraw.wood.glue_up import GlueUp, glue_up
 from shopdraw.lists.layout.job import BoardJob, Piece, SheetJob, Wanted
 from shopdraw.lists.layout.lay_out import NoLayout, lay_out
 from shopdraw.lists.layout.yard import Supply, boards_for, sheets_for
@@ -15,6 +14,7 @@ from shopdraw.piece.design import Design
 from shopdraw.piece.shop import Shop
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Stock
+from shopdraw.wood.glue_up import GlueUp, glue_up
 
 _NEAR = 1e-6
 _FRONT = "drawer.front"

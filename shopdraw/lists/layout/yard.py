@@ -6,7 +6,6 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from shopdraw.lists.buying import sheet_of
-from shopdraw.wood.glue_up import Width, rough_width
 from shopdraw.lists.layout.job import Piece
 from shopdraw.lists.rough import YARD_WIDTH_MM, rough_thickness
 from shopdraw.measure import MM_PER_INCH
@@ -15,6 +14,7 @@ from shopdraw.piece.shop import OffcutTable, Shop, YardTable
 from shopdraw.trade.lumber import board_feet, hardwood_quarter
 from shopdraw.trade.table import NotInTable
 from shopdraw.wood.board import Stock
+from shopdraw.wood.glue_up import Width, rough_width
 
 _INCH = float(MM_PER_INCH)
 _FOOT = 12 * _INCH

@@ -11,12 +11,14 @@ from shopdraw.check.fit import fit_findings
 from shopdraw.check.movement import movement_findings
 from shopdraw.check.own_figures import in_own_figures
 from shopdraw.check.revision import revision_findings
+from shopdraw.check.sag import sag_findings
 from shopdraw.check.seasons import seasons
 from shopdraw.check.silence import silenced
 from shopdraw.check.slant import slant_findings
 from shopdraw.check.subject import subject_of
 from shopdraw.check.support import support_findings
 from shopdraw.check.swing import swing_findings
+from shopdraw.check.tipping import tipping_findings
 from shopdraw.check.web import web_findings
 from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly
@@ -44,6 +46,8 @@ def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -
         *compartment_findings(subject),
         *support_findings(subject),
         *web_findings(subject),
+        *sag_findings(subject),
+        *tipping_findings(subject),
         *assembly_findings(assembly),
         *revision_findings(design, assembly),
         *more,

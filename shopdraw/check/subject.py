@@ -45,5 +45,6 @@ def subject_of(design: Design, assembly: Assembly) -> Subject:
 
 def mm(value: float, decimals: int = 2) -> str:
     """A length as a finding prints it: no needless zeros."""
-    text = f"{round(value, 9):.{decimals}f}".rstrip("0").rstrip(".")
-    return "0" if text in ("-0", "") else text
+    text = f"{round(value, 9):.{decimals}f}"
+    text = text.rstrip("0").rstrip(".") if "." in text else text
+    return "0" if text == "-0" else text

@@ -136,8 +136,7 @@ def _weight(board: Board, motion: Motion | None, line: float) -> Weight:
 def _foremost(assembly: Assembly, motion: Motion) -> float:
     boards = (assembly.board(name) for name in motion.boards)
     return min(
-        float(placed(board.shape, moved_frame(board.frame, motion, motion.reach)).bounding_box()[1])
-        for board in boards
+        float(placed(board.shape, moved_frame(board.frame, motion, motion.reach)).bounding_box()[1]) for board in boards
     )
 
 

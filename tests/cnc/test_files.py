@@ -23,7 +23,7 @@ def outlines(part_operations: object) -> list[Outline]:
 
 
 @pytest.mark.parametrize("sample", SAMPLES)
-def test_each_part_is_cut_out_once_and_layers_follow_the_grammar(sample: str) -> None:
+def test_cases_12_14_29_39_40_each_part_is_cut_out_once_and_layers_follow_the_grammar(sample: str) -> None:
     made = router_parts(sample)
     for part in made:
         assert sum(setting.flat.cut_outline for setting in part.settings) == 1

@@ -202,6 +202,9 @@ def lid_ends(subject: Subject) -> Iterator[Finding]:
     if slant is None or slant.seat == "on" or not caps:
         return
     need = sum(subject.plan.season.gain(cap.width, cap.stock) for cap in caps) / 2 + PLAY_MM
+    if subject.plan.strip:
+        # a strip before the side grows inwards, towards the caps
+        need += subject.plan.season.gain(subject.plan.strip, subject.plan.stocks.of("strip"))
     clearance = subject.design.lid.clearance
     if clearance < need - 1e-9:
         yield Finding(

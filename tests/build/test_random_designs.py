@@ -129,3 +129,19 @@ def test_random_desks_cover_the_space_of_inputs():
 def test_a_seed_stands_for_one_design():
     assert random_design(7) == random_design(7)
     assert random_design(7) != random_design(8)
+
+
+def test_random_desks_cover_faces_frames_supports_and_lids():
+    designs = [random_design(seed) for seed in range(DESIGNS)]
+    assert {d.lid.ends for d in designs} == {"none", "square", "mitred"}
+    assert {d.lid.glue for d in designs} == {"hinge", "middle"}
+    assert {d.lid.lock for d in designs} == {True, False}
+    assert len({d.lid.edge for d in designs}) == 7
+    faces = [d.face for d in designs if d.face is not None]
+    assert {face.strip in (None, 0.0) for face in faces} == {True, False}
+    assert len(faces) > DESIGNS / 4
+    assert {d.frame.dust_panels for d in designs} == {True, False}
+    assert {d.frame.stops for d in designs} == {True, False}
+    assert {(d.supports.head, d.supports.stop) for d in designs} == {
+        (a, b) for a in (True, False) for b in (True, False)
+    }

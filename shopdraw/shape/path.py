@@ -56,16 +56,23 @@ class Path:
         corners = self.corners
         if len(corners) < 2 or (len(corners) == 2 and not any(c.bulge for c in corners)):
             raise NotAPath(f"an outline needs three corners (two with arcs), found {len(corners)}")
-        for corner in corners:
-            if not all(map(math.isfinite, corner)):
-                raise NotAPath(f"an outline's corner must be finite numbers, found {tuple(corner)}")
-        for here, there in self.pairs():
-            if math.hypot(there.x - here.x, there.y - here.y) < 1e-9:
-                raise NotAPath(f"an outline's corner stands twice at ({here.x:g}, {here.y:g})")
+        # Thousands of outlines are made at every step of a drag: one plain loop, the place itself asked only for faults.
+        x0, y0, _ = corners[-1]
+        for x, y, bulge in corners:
+            if not math.isfinite(x + y + bulge):
+                self._refuse_endless()
+            if abs(x - x0) < 1e-9 and abs(y - y0) < 1e-9 and math.hypot(x - x0, y - y0) < 1e-9:
+                raise NotAPath(f"an outline's corner stands twice at ({x0:g}, {y0:g})")
+            x0, y0 = x, y
         object.__setattr__(self, "_hash", hash(corners))
 
     def __hash__(self) -> int:
         return self._hash  # type: ignore[attr-defined, no-any-return]
+
+    def _refuse_endless(self) -> None:
+        for corner in self.corners:
+            if not all(map(math.isfinite, corner)):
+                raise NotAPath(f"an outline's corner must be finite numbers, found {tuple(corner)}")
 
     def pairs(self) -> Iterator[tuple[Corner, Corner]]:
         """Each segment as its two corners; the first one's bulge is the segment's."""
@@ -182,7 +189,7 @@ def bounds(path: Path) -> tuple[float, float, float, float]:
     """Least and greatest x and y as (x0, y0, x1, y1), mm, arcs' quadrants included."""
     xs = [c.x for c in path.corners]
     ys = [c.y for c in path.corners]
-    for (x0, y0, bulge), (x1, y1, _) in path.pairs():
+    for (x0, y0, bulge), (x1, y1, _) in path.pairs() if any(c.bulge for c in path.corners) else ():
         if bulge:
             arc = arc_of((x0, y0), (x1, y1), bulge)
             for quadrant in (0.0, 90.0, 180.0, 270.0):

@@ -11,8 +11,11 @@ from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
+import numpy as np
+import numpy.typing as npt
+
 from shopdraw.shape.frame import Frame, Vec3, dot
-from shopdraw.shape.path import Point, bounds, flattened
+from shopdraw.shape.path import Point, flattened
 from shopdraw.view.direction import Direction
 from shopdraw.wood.board import Board, Cut, Face, Shape
 from shopdraw.wood.prism import cut_prism
@@ -25,6 +28,11 @@ _ABOVE_MM = 1e-3
 _COVERS = 8
 """So many of the largest upright rectangles are tried as what hides other faces."""
 
+_SLACK_MM = 1e-9
+"""Boxes worked out in one go may be off by so much."""
+
+Floats = npt.NDArray[np.float64]
+Bools = npt.NDArray[np.bool_]
 Box = tuple[float, float, float, float]
 
 
@@ -65,14 +73,17 @@ def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...
     Returns:
         Faces in the order in which they are painted; what lies whole behind one large face is left out.
     """
-    boxes = [_board_box(board.shape, board.frame, direction) for board in boards]
-    largest = sorted(range(len(boards)), key=lambda index: -_area(boxes[index][0]))
+    if not boards:
+        return ()
+    boxes, nearest = _board_boxes(tuple(boards), direction)
+    areas = (boxes[:, 2] - boxes[:, 0]) * (boxes[:, 3] - boxes[:, 1])
+    largest = [int(index) for index in np.argsort(-areas, kind="stable")]
     faces: dict[int, tuple[_Face, ...]] = {}
     for index in largest[:_COVERS]:
         faces[index] = _faces(boards[index].shape, boards[index].frame, direction)
-    covers = _covers(faces.values())
+    covered = _covered(boxes, nearest, _covers(faces.values()))
     for index in largest[_COVERS:]:
-        if not _hidden(*boxes[index], covers):
+        if not covered[index]:
             faces[index] = _faces(boards[index].shape, boards[index].frame, direction)
     covers = _covers(faces.values())
     seen = [
@@ -83,6 +94,44 @@ def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...
     ]
     seen.sort(key=lambda item: item[:2])
     return tuple(DraftFace(f.points, boards[index].id, f.cut, f.facing, f.upward) for _, index, f in seen)
+
+
+@lru_cache(maxsize=8)
+def _blocks(boards: tuple[Board, ...]) -> tuple[Floats, Floats]:
+    """The middle of each board's blank in the world, (n, 3), and its three half sides as world vectors, (n, 3, 3)."""
+    rows = []
+    for board in boards:
+        u0, v0, u1, v1 = board.shape.box
+        t, frame = board.shape.thickness, board.frame
+        rows.append((*frame.u, *frame.v, *frame.w, *frame.at, u0, v0, -t, u1, v1, 0.0))
+    table = np.array(rows)
+    axes, at = table[:, :9].reshape(-1, 3, 3), table[:, 9:12]
+    low, high = table[:, 12:15], table[:, 15:]
+    middle = at + np.einsum("nij,ni->nj", axes, (low + high) / 2)
+    return middle, axes * ((high - low) / 2)[:, :, None]
+
+
+def _board_boxes(boards: tuple[Board, ...], direction: Direction) -> tuple[Floats, Floats]:
+    """The boxes round boards in the view's plane, (n, 4), and the depths of their nearest corners."""
+    middle, halves = _blocks(boards)
+    eye = np.array((direction.right, direction.up, direction.toward)).T
+    at, reach = middle @ eye, np.abs(halves @ eye).sum(axis=1)
+    low, high = at - reach, at + reach
+    return np.column_stack((low[:, :2], high[:, :2])), high[:, 2]
+
+
+def _covered(boxes: Floats, nearest: Floats, covers: Sequence[tuple[Box, float]]) -> Bools:
+    """Whether each box lies whole behind one of the covers."""
+    found = np.zeros(len(boxes), dtype=bool)
+    for (x0, y0, x1, y1), before in covers:
+        found |= (
+            (nearest < before)
+            & (boxes[:, 0] >= x0 - _SLACK_MM)
+            & (boxes[:, 1] >= y0 - _SLACK_MM)
+            & (boxes[:, 2] <= x1 + _SLACK_MM)
+            & (boxes[:, 3] <= y1 + _SLACK_MM)
+        )
+    return found
 
 
 def _covers(faces: Iterable[tuple[_Face, ...]]) -> list[tuple[Box, float]]:
@@ -99,17 +148,6 @@ def _covers(faces: Iterable[tuple[_Face, ...]]) -> list[tuple[Box, float]]:
 
 def _area(box: Box) -> float:
     return (box[2] - box[0]) * (box[3] - box[1])
-
-
-@lru_cache(maxsize=8192)
-def _board_box(shape: Shape, frame: Frame, direction: Direction) -> tuple[Box, float]:
-    """The box round a board in the view's plane, and the depth of its nearest corner."""
-    u0, v0, u1, v1 = bounds(shape.outline)
-    world = [frame.point((u, v, w)) for u in (u0, u1) for v in (v0, v1) for w in (0.0, -shape.thickness)]
-    xs = [dot(point, direction.right) for point in world]
-    ys = [dot(point, direction.up) for point in world]
-    toward = direction.toward
-    return (min(xs), min(ys), max(xs), max(ys)), max(dot(point, toward) for point in world)
 
 
 @lru_cache(maxsize=8192)
@@ -188,12 +226,18 @@ def _face(
 
 def _upright(face: _Face) -> bool:
     """Whether the face is a rectangle along the view's axes."""
+    if len(face.points) != 4:
+        return False
     x0, y0, x1, y1 = face.box
-    return len(face.points) == 4 and all(
-        min(abs(x - x0), abs(x - x1)) < 1e-6 and min(abs(y - y0), abs(y - y1)) < 1e-6 for x, y in face.points
-    )
+    for x, y in face.points:
+        if (x - x0 > 1e-6 and x1 - x > 1e-6) or (y - y0 > 1e-6 and y1 - y > 1e-6):
+            return False
+    return True
 
 
 def _hidden(box: Box, depth: float, covers: Sequence[tuple[Box, float]]) -> bool:
     x0, y0, x1, y1 = box
-    return any(depth < before and b[0] <= x0 and b[1] <= y0 and b[2] >= x1 and b[3] >= y1 for b, before in covers)
+    for (a0, b0, a1, b1), before in covers:
+        if depth < before and a0 <= x0 and b0 <= y0 and a1 >= x1 and b1 >= y1:
+            return True
+    return False

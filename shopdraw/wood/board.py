@@ -76,6 +76,11 @@ class Shape:
         return self._hash  # type: ignore[attr-defined, no-any-return]
 
     @property
+    def box(self) -> tuple[float, float, float, float]:
+        """Least and greatest u and v of the outline, as (u0, v0, u1, v1), mm."""
+        return self._bounds  # type: ignore[attr-defined, no-any-return]
+
+    @property
     def length(self) -> float:
         """Extent along the grain, mm, tenons and long points included."""
         box: tuple[float, float, float, float] = self._bounds  # type: ignore[attr-defined]

@@ -76,12 +76,52 @@
         <translation>Bretter des Möbels</translation>
     </message>
     <message>
+        <source>The board alone</source>
+        <translation>Das Brett allein</translation>
+    </message>
+    <message>
+        <source>As the router gets it</source>
+        <translation>Wie die Fräse es bekommt</translation>
+    </message>
+    <message>
+        <source>How the chosen board is shown</source>
+        <translation>Wie das gewählte Brett gezeigt wird</translation>
+    </message>
+    <message>
+        <source>The finished board, or what the router cuts and what it leaves</source>
+        <translation>Das fertige Brett, oder was die Fräse schneidet und was sie stehen lässt</translation>
+    </message>
+    <message>
         <source>Choose a board to see it alone, with its cuts and joints.</source>
         <translation>Wählen Sie ein Brett, um es allein mit seinen Ausarbeitungen und Verbindungen zu sehen.</translation>
     </message>
     <message>
         <source>Cuts and joints of the chosen board</source>
         <translation>Ausarbeitungen und Verbindungen des gewählten Bretts</translation>
+    </message>
+    <message>
+        <source>The router&apos;s file of {name} is being made…</source>
+        <translation>Die Fräsdatei von {name} wird erstellt…</translation>
+    </message>
+    <message>
+        <source>Setting {number}, {face} up</source>
+        <translation>Aufspannung {number}, {face} oben</translation>
+    </message>
+    <message>
+        <source>{deep} deep</source>
+        <translation>{deep} tief</translation>
+    </message>
+    <message>
+        <source>Nothing is left for another setting.</source>
+        <translation>Für eine weitere Aufspannung bleibt nichts übrig.</translation>
+    </message>
+    <message>
+        <source>Left for another setting or by hand</source>
+        <translation>Bleibt für eine weitere Aufspannung oder von Hand</translation>
+    </message>
+    <message>
+        <source>{volume} cm³ of wood</source>
+        <translation>{volume} cm³ Holz</translation>
     </message>
 </context>
 <context>
@@ -781,6 +821,13 @@
     </message>
 </context>
 <context>
+    <name>ContactSheet</name>
+    <message>
+        <source>All pages</source>
+        <translation>Alle Seiten</translation>
+    </message>
+</context>
+<context>
     <name>Corner</name>
     <message>
         <source>lower left</source>
@@ -1414,6 +1461,10 @@
     <message>
         <source>width of a cap</source>
         <translation>Breite einer Hirnleiste</translation>
+    </message>
+    <message>
+        <source>lost on each edge of a board at hand that is jointed</source>
+        <translation>geht an jeder gefügten Kante eines vorhandenen Bretts verloren</translation>
     </message>
     <message>
         <source>length of the tongue in a cap; default half its width</source>
@@ -2705,6 +2756,10 @@
         <translation>Breiten</translation>
     </message>
     <message>
+        <source>Jointing</source>
+        <translation>Fügeverlust</translation>
+    </message>
+    <message>
         <source>Waste</source>
         <translation>Verschnitt</translation>
     </message>
@@ -3455,16 +3510,20 @@
         <translation>Das Möbel wird aufgeteilt…</translation>
     </message>
     <message>
-        <source>{count} sheets to buy</source>
-        <translation>{count} Platten zu kaufen</translation>
+        <source>sheets to buy: {count}</source>
+        <translation>Platten zu kaufen: {count}</translation>
     </message>
     <message>
-        <source>{count} boards to buy</source>
-        <translation>{count} Bretter zu kaufen</translation>
+        <source>boards to buy: {count}</source>
+        <translation>Bretter zu kaufen: {count}</translation>
     </message>
     <message>
-        <source>at least {count} are needed</source>
-        <translation>mindestens {count} werden gebraucht</translation>
+        <source>least possible: {count}</source>
+        <translation>mindestens nötig: {count}</translation>
+    </message>
+    <message>
+        <source>used from the rack: {count}</source>
+        <translation>aus dem Regal verwendet: {count}</translation>
     </message>
     <message>
         <source>{cost} {unit}; no layout costs less than {bound}</source>
@@ -3473,10 +3532,6 @@
     <message>
         <source>{share} % of the wood used</source>
         <translation>{share} % des Holzes verwendet</translation>
-    </message>
-    <message>
-        <source>{count} on hand used</source>
-        <translation>{count} aus dem Vorrat verwendet</translation>
     </message>
 </context>
 <context>
@@ -3691,6 +3746,14 @@
     <message>
         <source>Show this sheet in a window of its own</source>
         <translation>Dieses Blatt in einem eigenen Fenster zeigen</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Show all pages at once</source>
+        <translation>Alle Seiten auf einmal zeigen</translation>
     </message>
     <message>
         <source>The sheets are being drawn…</source>

@@ -156,7 +156,7 @@ def test_every_text_goes_through_the_translators(
     plain: dict[str, set[str]] = {}
     known = words_of_pieces(desk)
     for state, top in every_state(window, desk, tmp_path):
-        known |= words_in(window.piece.state.text)
+        known |= words_in(f"{window.piece.state.text} {window.doing._shop_path()}")
         for made in window.work.sheet_sets:
             known |= words_in(" ".join((made.title, *(sheet.title for sheet in made.sheets))))
         for words in words_of(top):

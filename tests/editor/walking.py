@@ -81,6 +81,11 @@ def every_state(window: Window, file: Path, folder: Path) -> Iterator[tuple[str,
             click(window.canvas, place.center())
             yield f"typing into {figure.name}", window
             work.entry.close_slip()
+    if work.sheet_sets:
+        doing._large(work.sheet_sets[0], 0)
+        yield "a sheet", doing.open_windows[-1]
+    doing.shop()
+    yield "shop", doing.open_windows[-1]
     doing._progressed(2, 5, "templates")
     yield "exporting", window
     doing.picture()

@@ -13,7 +13,7 @@ from functools import lru_cache
 from typing import Literal
 
 from shopdraw.build.bench import Blank
-from shopdraw.shape.path import Corner, Path, Point, bounds, polygon
+from shopdraw.shape.path import Corner, Path, Point, arc_of, bounds, polygon
 from shopdraw.wood.board import Face
 
 Kind = Literal["chamfer", "bevel", "round", "ovolo", "cove", "ogee", "reverse-ogee", "bead"]
@@ -184,3 +184,44 @@ def mould(
 
 _ENTERED = {0: Face.FOOT, 1: Face.NEAR, 2: Face.FACE}
 """By the axis along which a profile runs, the side that its cutter enters."""
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """What can be said of a profile from its path alone, mm.
+
+    Attributes:
+        name: round, ovolo, cove, ogee, quirk; moulding where it has no arc.
+        across, deep: its extent along the path's first and second coordinate.
+        radius: of its curve, 0 where it has none.
+        step: width of its square steps, or of a quirk.
+    """
+
+    name: str
+    across: float
+    deep: float
+    radius: float = 0.0
+    step: float = 0.0
+
+
+QUIRK = "quirk"
+"""What a bead's inner path is told as: the quirk, its width as the step, and the bead's radius."""
+
+
+def told_of(path: Path) -> Told:
+    """A moulding's path read back, wherever on a board it lies."""
+    x0, y0, x1, y1 = bounds(path)
+    across, deep = x1 - x0, y1 - y0
+    arcs = [(arc_of(a[:2], b[:2], a.bulge).radius, a.bulge) for a, b in path.pairs() if a.bulge]
+    straight = len(path.corners) - len(arcs)
+    if not arcs:
+        return Told("moulding", across, deep)
+    radius = arcs[0][0]
+    if len(arcs) > 1:
+        return Told("ogee", across, deep, radius, min(across, deep) - 2 * radius)
+    if straight == 3:
+        return Told(QUIRK, across, deep, radius, max(across, deep) - radius)
+    step = min(across, deep) - radius
+    if arcs[0][1] > 0:
+        return Told("cove", across, deep, radius, step)
+    return Told("round" if straight == 2 else "ovolo", across, deep, radius, step)

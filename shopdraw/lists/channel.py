@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from shopdraw.lists.shaped_cutter import is_shaped
 from shopdraw.shape.path import bounds
 from shopdraw.wood.assembly import Assembly, Joint
 from shopdraw.wood.board import Board, Cut, Face
@@ -51,6 +52,8 @@ class Setting:
 def settings_of(board: Board, assembly: Assembly) -> Iterator[Setting]:
     """Every cut that is set by width, depth and distance; what is sawn to a line or at a tilt is left out."""
     for index, cut in enumerate(board.shape.cuts):
+        if is_shaped(cut):
+            continue
         if cut.face in (Face.FOOT, Face.HEAD):
             yield from _on_end(board, cut)
         elif (_through(board, cut) and len(cut.outline.corners) != 2) or cut.islands:

@@ -13,6 +13,7 @@ from typing import TypeVar
 
 from shopdraw.lists.channel import END, Setting, settings_of
 from shopdraw.lists.figures import Figures
+from shopdraw.lists.shaped_cutter import shaped_table
 from shopdraw.lists.table import Column, Table
 from shopdraw.lists.tilt import Tilt, tilts_of
 from shopdraw.measure import MM_PER_INCH
@@ -70,13 +71,14 @@ def tools_of(shop: Shop, cutters: Sequence[float], *, inch: bool) -> Tools:
 
 
 def machine_settings(assembly: Assembly, figures: Figures, tools: Tools) -> tuple[Table, ...]:
-    """Tables of saw tilts, channels, pockets for a template, tenons and bores; those without rows are left out."""
+    """Tables of saw tilts, channels, pockets for a template, shaped cutters, tenons, bores; those with rows only."""
     settings = [setting for board in assembly.boards for setting in settings_of(board, assembly)]
     tilts = [tilt for board in assembly.boards for tilt in tilts_of(board)]
     made = (
         _tilt_table(assembly, tilts, figures),
         _channel_table([s for s in settings if s.form == "channel"], figures, tools),
         _pocket_table([s for s in settings if s.form == "pocket"], figures, tools),
+        shaped_table(assembly, figures),
         _end_table([s for s in settings if s.form == "end"], figures),
         _bore_table([s for s in settings if s.form == "bore"], figures),
         _tool_table(figures, tools),

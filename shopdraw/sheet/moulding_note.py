@@ -4,48 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shopdraw.shape.path import Path, Point, arc_of, bounds
+from shopdraw.build.profile import QUIRK, told_of
+from shopdraw.shape.path import Path, Point
 from shopdraw.sheet.cut_at import SAME, At, CutNote
 from shopdraw.wood.board import Face
 
 KIND = "moulding"
-QUIRK = "quirk"
 
 
 def moulding_note(at: At) -> Iterator[CutNote]:
     """One note at the curve: name, reach over the face × down the edge, radius, steps, and where it stops."""
-    cut = at.cut
-    x0, y0, x1, y1 = bounds(cut.outline)
-    name, radius, step = _read(cut.outline)
-    words = f"{name} {at.sizes.cut(x1 - x0)} × {at.sizes.cut(y1 - y0)}"
-    if name == QUIRK:
-        words = f"{name} {at.sizes.cut(max(x1 - x0, y1 - y0) - radius)} wide × {at.sizes.cut(radius)} deep, bead"
-        words += f" R {at.sizes.cut(radius)}"
-    elif radius > SAME:
-        words += f", R {at.sizes.cut(radius)}"
-    if step > SAME:
-        words += f", steps {at.sizes.cut(step)}"
+    cut, told = at.cut, told_of(at.cut.outline)
+    words = f"{told.name} {at.sizes.cut(told.across)} × {at.sizes.cut(told.deep)}"
+    if told.name == QUIRK:
+        radius = at.sizes.cut(told.radius)
+        words = f"quirk {at.sizes.cut(told.step)} wide × {radius} deep, bead R {radius}"
+    elif told.radius > SAME:
+        words += f", R {at.sizes.cut(told.radius)}"
+        words += f", steps {at.sizes.cut(told.step)}" if told.step > SAME else ""
     if cut.start > SAME:
         words += f", from {at.sizes.cut(cut.start)} in, {at.sizes.cut(cut.depth)} long"
     yield at.note(words, (_target(at, cut.outline),), ())
-
-
-def _read(path: Path) -> tuple[str, float, float]:
-    """A profile's name, the radius of its curve and the width of its steps, mm, from its outline."""
-    x0, y0, x1, y1 = bounds(path)
-    arcs = [(arc_of(a[:2], b[:2], a.bulge).radius, a.bulge) for a, b in path.pairs() if a.bulge]
-    straight = len(path.corners) - len(arcs)
-    if not arcs:
-        return "moulding", 0.0, 0.0
-    radius = arcs[0][0]
-    if len(arcs) > 1:
-        return "ogee", radius, min(x1 - x0, y1 - y0) - 2 * radius
-    if straight == 3:
-        return QUIRK, radius, 0.0
-    step = min(x1 - x0, y1 - y0) - radius
-    if arcs[0][1] > 0:
-        return "cove", radius, step
-    return ("round" if straight == 2 else "ovolo"), radius, step
 
 
 def _target(at: At, path: Path) -> Point:

@@ -129,7 +129,7 @@ def _shelves(bench: Bench, plan: CasePlan, one: Compartments, bay: Bay, left: Bl
         upper = under + stock.thickness
         shelf = bench.lay(
             f"pigeonhole.{bay.name}.{number}",
-            f"small shelf, bay {bay.name}" if number == 1 else f"small shelf {number}, bay {bay.name}",
+            f"small shelf, bay {bay.name}",
             "pigeonhole",
             stock,
             Box(bay.left, bay.right, front, one.rear, under, upper),

@@ -18,7 +18,7 @@ SAME_MM = 0.01
 
 def compartment_facts(places: Places, writing: Writing, drawn: set[str]) -> Iterator[Fact]:
     """The facts of the two sections, where they are drawn and there are partitions."""
-    bays = _bays(places)
+    bays = compartment_spaces(places)
     if not bays:
         return
     if B in drawn:
@@ -35,7 +35,7 @@ def compartment_facts(places: Places, writing: Writing, drawn: set[str]) -> Iter
         yield note_at("compartments:front", point, words, Rank.LOCATION, (A,), board=board.id)
 
 
-def _bays(places: Places) -> list[OpeningFact]:
+def compartment_spaces(places: Places) -> list[OpeningFact]:
     """The clear spaces beside partitions."""
     partitions = [places.extent(board.id) for board in places.assembly.boards if board.member == "partition"]
 

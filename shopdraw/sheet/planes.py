@@ -49,7 +49,7 @@ class CuttingPlane:
 
 def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
     """The planes of a piece by letter: front to back, side to side, through the topmost drawer, across the lid,
-    through the plinth.
+    through the plinth, through compartments.
     """
     planes = [plane_a(assembly), plane_b(assembly)]
     if any(opening.use == "drawer" for opening in assembly.openings):
@@ -58,6 +58,8 @@ def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
         planes.append(plane_d(assembly))
     if assembly.has("plinth.front"):
         planes.append(plane_e(assembly))
+    if any(board.member == "partition" for board in assembly.boards):
+        planes.append(plane_f(assembly))
     return tuple(planes)
 
 
@@ -112,6 +114,16 @@ def plane_e(assembly: Assembly) -> CuttingPlane:
     box, plinth = whole(assembly), extent([assembly.board("plinth.front")])
     z = _off_faces((plinth.z0 + plinth.z1) / 2, assembly.boards, 2)
     return CuttingPlane("E", Plane(PLAN, (0.0, 0.0, z)), "side", ((box.y0, z), (box.y1, z)), (0.0, -1.0))
+
+
+def plane_f(assembly: Assembly) -> CuttingPlane:
+    """Level through compartments: the middle of their lowest small drawers, or below their middle; from above."""
+    partitions = extent([b for b in assembly.boards if b.member == "partition"])
+    drawers = [b for b in assembly.boards if b.member == "compartment.drawer.side"]
+    low = min((extent([b]) for b in drawers), key=lambda one: one.z0, default=None)
+    at = (low.z0 + low.z1) / 2 if low is not None else partitions.z0 + 0.4 * (partitions.z1 - partitions.z0)
+    z, box = _off_faces(at, assembly.boards, 2), whole(assembly)
+    return CuttingPlane("F", Plane(PLAN, (0.0, 0.0, z)), "front", ((box.x0, z), (box.x1, z)), (0.0, -1.0))
 
 
 D_BELOW_MM = 60.0

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from shopdraw.measure import write_length
 from shopdraw.sheet.arrangement_facts import PLUMB, laps
-from shopdraw.sheet.compartment_facts import compartment_facts
+from shopdraw.sheet.compartment_facts import compartment_facts, compartment_spaces
 from shopdraw.sheet.fact import Fact, Rank
 from shopdraw.sheet.figure import Writing
 from shopdraw.sheet.places import BELOW, LEFT, RIGHT, Places
@@ -129,8 +129,9 @@ def _openings(places: Places) -> Iterator[Fact]:
         return
     floor = places.floor(RIGHT)
     ends = [floor]
-    if any(level.id == "writing" for level in assembly.levels):
-        ends.append(places.level("writing", RIGHT))
+    # Behind its step a shelf in two boards shows the rear one's level.
+    shown = [places.level(level.id, RIGHT) for level in assembly.levels if level.id in ("writing", "writing.rear")]
+    ends += [level for level in shown if places.shown(level, B)][:1] or shown[:1]
     inner = [
         places.across(f"opening.{opening.id}:{name}", "z", at, RIGHT)
         for upper in (False, True)
@@ -171,7 +172,8 @@ def _drawer_gaps(places: Places, writing: Writing) -> Iterator[Fact]:
 def _bays(places: Places) -> Iterator[Fact]:
     """Below C–C: support's bay, divider, drawer's bay, and the same again; inside width and width over the sides."""
     left, right = places.case("x", False, BELOW), places.case("x", True, BELOW)
-    openings = places.assembly.openings
+    small = compartment_spaces(places)
+    openings = [opening for opening in places.assembly.openings if opening not in small]
     highest = max((opening.bottom for opening in openings), default=0.0)
     row = sorted((o for o in openings if abs(o.bottom - highest) < 0.01), key=lambda o: o.left)
     inner = [

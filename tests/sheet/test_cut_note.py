@@ -164,3 +164,25 @@ def test_a_fit_is_never_rounded_away() -> None:
     for writing in (POINT, metric_writing(","), inch_writing()):
         sizes = CutSizes(writing)
         assert sizes.fine(20.0) != sizes.fine(20.1)
+
+
+def v_groove(v: float, flat: float, *, depth: float = 400.0, back: bool = False) -> Cut:
+    """A V-groove across the board, its middle at 300, v deep, with a flat floor."""
+    level, sign = (-20.0, 1.0) if back else (0.0, -1.0)
+    half = v + flat / 2
+    points = [(300 - half, level), (300 + half, level), (300 + flat / 2, level + sign * v)]
+    if flat:
+        points.append((300 - flat / 2, level + sign * v))
+    return Cut("v-groove", Face.NEAR, 0.0, depth, polygon(points))
+
+
+def test_a_v_groove_is_told_by_its_angle_width_and_depth_and_located_from_the_end() -> None:
+    # flanks of 45°: 90° between them, 8 wide for 4 deep, its near side at 300 - 4
+    (note,) = notes(board(v_groove(4.0, 0.0)))
+    assert note.words == "V-groove 90.0°, 8 wide × 4 deep, in the face"
+    assert places(note) == {("along", 296.0)}
+
+
+def test_a_blunt_v_groove_tells_its_flat_and_a_stopped_one_where_it_ends() -> None:
+    (note,) = notes(board(v_groove(3.0, 2.0, depth=250.0, back=True)))
+    assert note.words == "V-groove 90.0°, 8 wide × 3 deep, 2 flat, in the other face, 250 along from this edge"

@@ -139,7 +139,8 @@ def _guide_behind(bench: Bench, plan: Plan, hand: str, span: tuple[float, float]
     high = min(plan.design.face.guide if plan.design.face is not None else GUIDE_MM, row.height / 2)
     host = floor_of(bench, row, hand)
     middle = (span[0] + span[1]) / 2
-    front += forward_room(plan)
+    comes = plan.season.loss(front, host.stock) + 0.2 if row.level == "bottom" else 0.0
+    front += max(forward_room(plan), math.ceil(10 * comes) / 10)
     guide = bench.lay(
         f"guide.divider-{hand}", f"guide behind the divider, {hand}", "guide", stock,
         Box(*span, front, plan.usable, row.floor, row.floor + high), u="+y", w="+z",

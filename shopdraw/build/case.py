@@ -60,12 +60,18 @@ def lay_across(
 ) -> Blank:
     """Lay a solid panel between the sides, grain left to right, fixed at its front edge."""
     stock = plan.stocks.of(member)
-    # it is glued to the sides behind the strips, and what lies before that comes forward when it swells
-    forward = math.ceil(10 * plan.season.gain(plan.strip_depth, stock)) / 10
-    y0 = plan.front + forward if front is None else front
+    y0 = plan.front + forward_of(plan, stock) if front is None else front
     box = Box(plan.left, plan.right, y0, plan.rear - rear_gap(plan, stock), top - stock.thickness, top)
     held = Fixing("", (plan.width / 2, plan.side_front, top))
     return bench.lay(id, name, member, stock, box, u="+x", w="+z", fixing=held)
+
+
+def forward_of(plan: CasePlan, stock: Stock) -> float:
+    """How far behind the front plane a panel between the sides begins, mm.
+
+    It is glued to them behind their strips, and what lies before that comes forward when it swells.
+    """
+    return math.ceil(10 * plan.season.gain(plan.strip_depth, stock)) / 10
 
 
 def rear_gap(plan: CasePlan, stock: Stock) -> float:

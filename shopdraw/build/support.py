@@ -213,5 +213,7 @@ def _above(bench: Bench, plan: Plan, hand: str, bar: Blank, shelf: Blank) -> Non
 def _ease_sides(kicker: Blank, plan: Plan) -> None:
     """A kicker between side and divider keeps clear of both by what its width may grow."""
     play = plan.season.gain(kicker.high[1] - kicker.low[1], kicker.stock) / 2 + 0.2
+    if plan.strip:
+        play += plan.season.gain(plan.strip, plan.stocks.of("strip"))
     for direction in ("-x", "+x"):
         kicker.grow(direction, -play)

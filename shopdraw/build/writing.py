@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.cannot import CannotBuild, fault
-from shopdraw.build.case import lay_across, rear_gap, stand_in_sides
+from shopdraw.build.case import forward_of, lay_across, rear_gap, stand_in_sides
 from shopdraw.build.clear_line import Proud, clear_of_lid
 from shopdraw.build.joinery import Housing, house
 from shopdraw.build.profile import edge_profile, mould
@@ -69,7 +69,7 @@ class TwoBoards:
 
 def shelf_front(plan: SlantPlan) -> float:
     """World y of the shelf's front edge: half the joint gap behind the pin, and never before the front plane."""
-    return max(0.0, plan.slant.pin[0] + plan.slant.joint_gap / 2)
+    return max(forward_of(plan, plan.stocks.of("shelf")), plan.slant.pin[0] + plan.slant.joint_gap / 2)
 
 
 def step_of(plan: SlantPlan) -> float:

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QModelIndex, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QPainter, QPaintEvent, QTransform
 from PySide6.QtWidgets import (
     QAbstractItemView,
+    QComboBox,
     QHeaderView,
     QLabel,
     QScrollArea,
@@ -16,15 +21,21 @@ from PySide6.QtWidgets import (
 )
 
 from shopdraw.drawing.bounds import marks_box
-from shopdraw.drawing.mark import Mark
+from shopdraw.drawing.mark import Mark, Text
 from shopdraw.editor.board_list import BoardModel, carried, rows_of
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.painting import batch, paint
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import State
+from shopdraw.editor.tongue import translate
 from shopdraw.editor.views import board_alone
 
+if TYPE_CHECKING:
+    from shopdraw.editor.router_job import RouterSight
+
 _ROOM = 14.0
+PIXELS_PER_PAPER_MM = 3.0
+MM3_IN_CM3 = 1000.0
 NAME_IN_LETTERS = 20
 """How wide the column of names is."""
 
@@ -34,9 +45,11 @@ class BoardsPanel(QWidget):
 
     Signals:
         chosen: the id of the board chosen here.
+        router_wished: a board that is to be seen as the router gets it.
     """
 
     chosen = Signal(str)
+    router_wished = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -63,12 +76,21 @@ class BoardsPanel(QWidget):
         header.setHighlightSections(False)
         self.table.setAccessibleName(self.tr("Boards of the piece"))
         self.alone = BoardView(self)
+        self.sight = QComboBox(self)
+        self.sight.addItem(self.tr("The board alone"), False)
+        self.sight.addItem(self.tr("As the router gets it"), True)
+        self.sight.setAccessibleName(self.tr("How the chosen board is shown"))
+        self.sight.setToolTip(self.tr("The finished board, or what the router cuts and what it leaves"))
+        self.sight.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.sight.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.sight.activated.connect(lambda _row: self._show_alone(self.board))
         self.about = QLabel(self)
         self.about.setWordWrap(True)
         self.about.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.about.setText(self.tr("Choose a board to see it alone, with its cuts and joints."))
         whole = QVBoxLayout(self)
         whole.addWidget(self.table, 3)
+        whole.addWidget(self.sight, 0, Qt.AlignmentFlag.AlignLeft)
         whole.addWidget(self.alone, 2)
         told = ReadingArea(self)
         told.setWidget(self.about)
@@ -117,10 +139,37 @@ class BoardsPanel(QWidget):
             self.alone.show_marks(())
             return
         board = assembly.board(name)
+        if self.sight.currentData() and self.isVisible():
+            self.about.setText(self.tr("The router's file of {name} is being made…").format(name=board.name))
+            self.router_wished.emit(board)
+            return
         self.alone.show_marks(board_alone(board) if self.isVisible() else ())
         sizes = " × ".join(shown.length(mm) for mm in (board.length, board.width, board.thickness))
         head = f"{board.label}  {board.name}: {sizes}"
         self.about.setText("\n".join((head, *carried(assembly, board, shown))))
+
+
+    def show_router(self, sight: RouterSight) -> None:
+        """Shows a board as the router gets it, where that is still wanted."""
+        shown = self._shown
+        if shown is None or sight.board != self.board or not self.sight.currentData():
+            return
+        self.alone.show_marks(sight.marks, true_letters=True)
+        self.about.setText(sight.why_not or "\n".join(self._router_lines(sight, shown)))
+
+    def _router_lines(self, sight: RouterSight, shown: Shown) -> Iterator[str]:
+        for number, (face, layers) in enumerate(sight.settings, start=1):
+            yield self.tr("Setting {number}, {face} up").format(number=number, face=translate("Face", face))
+            for layer in layers:
+                deep = self.tr("{deep} deep").format(deep=shown.length_with_unit(layer.depth))
+                yield f"    {layer.name}: {layer.purpose}, {deep}, {layer.cutter}"
+        if not sight.left:
+            yield self.tr("Nothing is left for another setting.")
+            return
+        yield self.tr("Left for another setting or by hand")
+        for left in sight.left:
+            wood = self.tr("{volume} cm³ of wood").format(volume=shown.number(left.volume / MM3_IN_CM3, 2))
+            yield "    " + "; ".join(words for words in (left.what, left.where, wood) if words)
 
 
 class ReadingArea(QScrollArea):
@@ -151,6 +200,7 @@ class BoardView(QWidget):
         super().__init__(parent)
         self.colours: Colours = LIGHT
         self._marks: tuple[Mark, ...] = ()
+        self._true_letters = False
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("The chosen board alone"))
 
@@ -158,9 +208,15 @@ class BoardView(QWidget):
         """In letters."""
         return QSize(200, self.fontMetrics().height() * 9)
 
-    def show_marks(self, marks: tuple[Mark, ...]) -> None:
-        """Shows a board's lines; none hides the picture."""
+    def show_marks(self, marks: tuple[Mark, ...], *, true_letters: bool = False) -> None:
+        """Shows a board's lines; none hides the picture.
+
+        Args:
+            marks: in the board's plane, mm.
+            true_letters: letters are as high on the board as they say, not on paper.
+        """
         self._marks = marks
+        self._true_letters = true_letters
         self.setVisible(bool(marks))
         self.update()
 
@@ -175,5 +231,11 @@ class BoardView(QWidget):
             x = room.center().x() - (x0 + x1) / 2 * zoom
             y = room.center().y() + (y0 + y1) / 2 * zoom
             painter.setTransform(QTransform(zoom, 0, 0, -zoom, x, y), True)
-            paint(painter, batch(self._marks, zoom / 3.0), self.colours, group="small", pixels_per_paper_mm=3.0)
+            scale = zoom / PIXELS_PER_PAPER_MM
+            marks = self._marks
+            if self._true_letters:
+                marks = tuple(replace(m, height=m.height * scale) if isinstance(m, Text) else m for m in marks)
+            paint(
+                painter, batch(marks, scale), self.colours, group="small", pixels_per_paper_mm=PIXELS_PER_PAPER_MM
+            )  # fmt: skip
         painter.end()

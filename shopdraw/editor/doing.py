@@ -17,6 +17,7 @@ from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.apart import Apart
 from shopdraw.editor.ask import Kind, Question, photo_files
 from shopdraw.editor.compare_window import CompareWindow
+from shopdraw.editor.contact_sheet import ContactSheet
 from shopdraw.editor.exporting import Exporting
 from shopdraw.editor.figure import named_sizes
 from shopdraw.editor.filing import Filing
@@ -72,6 +73,7 @@ class Doing(QObject):
         self.drawing.failed.connect(work.said)
         work.piece.changed.connect(self._changed)
         work.sheets.large_wished.connect(self._large)
+        work.sheets.all_wished.connect(self._all_pages)
 
     # Export
 
@@ -298,6 +300,11 @@ class Doing(QObject):
 
     def _large(self, sheets: SheetSet, page: int) -> None:
         self._keep(SheetWindow(sheets, page, self._work.canvas.colours))
+
+    def _all_pages(self, sets: tuple[SheetSet, ...]) -> None:
+        contact = ContactSheet(sets, self._work.canvas.colours)
+        contact.chosen.connect(self._work.sheets.go_to)
+        self._keep(contact)
 
     def _changed(self, state: State) -> None:
         if self.picture_window is not None and state.assembly is not None:

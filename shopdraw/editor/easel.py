@@ -32,6 +32,9 @@ NEXT_ROW = 34.0
 TOLD = ("dados", "overlay")
 """Layers that are laid over the drawing to be seen: they stand out from its own faint lines."""
 
+ROWS_IN_ROOM = 3
+"""So many rows of heights beside the front view are in the room that every sheet has."""
+
 
 class Easel(QWidget):
     """Shows a scene at one scale."""
@@ -127,6 +130,8 @@ class Easel(QWidget):
         side = self.scene.standings.get("side")
         rows = max((f.row for f in self.scene.figures if f.view == "side" and f.side in ("left", "right")), default=1)
         right += NEXT_ROW * (rows - 1)
+        tall = max((f.row for f in self.scene.figures if f.view == "front" and f.side in ("left", "right")), default=1)
+        left += NEXT_ROW * max(0, tall - ROWS_IN_ROOM)
         return (right, top, left, bottom) if side is not None and side.at[0] < 0 else (left, top, right, bottom)
 
     def zoom(self, factor: float, at: QPointF | None = None) -> None:

@@ -14,6 +14,8 @@ from shopdraw.editor.typed import NotTyped, Typed, read_typed, read_typed_angle
 from shopdraw.piece.address import address_path
 
 _WIDTH_IN_LETTERS = 34
+KEYS_WITHOUT_ID = 2
+"""A table and its input; in between stands the id of one of several (`level.2.top`)."""
 
 
 class Entry(QFrame):
@@ -161,4 +163,5 @@ def address_words(address: str) -> str:
     words = label_words(keys[-1])
     if len(keys) == 1:
         return words
-    return translate("Entry", "“{input}” ({table})").format(input=words, table=table_words(keys[0]))
+    table = f"{table_words(keys[0])} {keys[1]}" if len(keys) > KEYS_WITHOUT_ID else table_words(keys[0])
+    return translate("Entry", "“{input}” ({table})").format(input=words, table=table)

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING
 
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.views import Views, full_views
@@ -10,6 +12,9 @@ from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
+
+if TYPE_CHECKING:
+    from shopdraw.editor.router_job import RouterSight
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,11 +25,13 @@ class Worked:
         views: full views.
         found: findings, worst first.
         sheets: sets of sheets: what prints on paper, then what prints at true size.
+        router: a board as the router gets it.
     """
 
     views: Views | None = None
     found: tuple[Finding, ...] | None = None
     sheets: tuple[SheetSet, ...] | None = None
+    router: RouterSight | None = None
 
 
 def views_job(assembly: Assembly, section: bool) -> Worked:  # handed on by position
@@ -46,6 +53,13 @@ def sheets_job(design: Design, assembly: Assembly, found: tuple[Finding, ...]) -
     from shopdraw.editor.sheet_job import sheet_sets
 
     return Worked(sheets=sheet_sets(design, assembly, found))
+
+
+def router_job(design: Design, board: Board, path: Path | None) -> Worked:
+    """A board as the router gets it."""
+    from shopdraw.editor.router_job import router_sight
+
+    return Worked(router=router_sight(design, board, path))
 
 
 def collisions_job(boards: tuple[Board, ...]) -> frozenset[str]:

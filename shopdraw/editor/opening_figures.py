@@ -17,6 +17,8 @@ _NEAR_MM = 0.05
 _ABOVE = "above."
 """What the id of a space begins with that the file says nothing of."""
 SUPPORTS = "supports"
+COLUMN_FIGURE = 0.25
+"""How high in a column its width is measured, as a part of its height; the handle of its divider is in the middle."""
 
 
 def opening_figures(design: Design, assembly: Assembly) -> list[Figure]:
@@ -25,24 +27,21 @@ def opening_figures(design: Design, assembly: Assembly) -> list[Figure]:
     bays = bays_of(design, assembly)
     found: list[Figure] = []
     for division in divisions:
-        if division.rows:
-            found += _cell_figures(division, unit_of(design), "left", 1)
+        found += _cell_figures(division, unit_of(design))
     found += _rail(design, assembly, divisions)
     found += _spaces(design, assembly, divisions, bays)
     found += _levels(design, assembly)
-    columns = [division for division in divisions if not division.rows]
-    for row, division in enumerate(columns, start=1):
-        found += _cell_figures(division, unit_of(design), "above", row)
-    found += _supports(assembly, len(columns) + 1)
+    found += _supports(assembly)
     for bay in bays:
-        found += _bay_figures(design, bay, bays, len(columns) + 1)
+        found += _bay_figures(design, bay, bays)
     return found
 
 
 # Rows and columns
 
 
-def _cell_figures(division: Division, unit: Unit, side: str, row: int) -> list[Figure]:
+def _cell_figures(division: Division, unit: Unit) -> list[Figure]:
+    """Heights of rows beside the view; widths of columns in the columns themselves, low enough for handles."""
     found = []
     for index, cell in enumerate(division.cells):
         last = index == len(division.cells) - 1
@@ -56,20 +55,22 @@ def _cell_figures(division: Division, unit: Unit, side: str, row: int) -> list[F
         drives: tuple[str, ...] = (f"{division.address}.{'sizes' if division.given else 'rule'}",)
         if last:
             drives = (*drives, "case.height" if division.rows else "case.width")
-        ends = ((0.0, cell.bottom), (0.0, cell.top)) if division.rows else ((cell.left, 0.0), (cell.right, 0.0))
+        low = cell.bottom + COLUMN_FIGURE * (cell.top - cell.bottom)
+        ends = ((0.0, cell.bottom), (0.0, cell.top)) if division.rows else ((cell.left, low), (cell.right, low))
         found.append(
             Figure(
                 f"opening.{division.opening}.{cell.key}@front",
                 division.name(cell),
                 "front",
                 *ends,
-                side,
-                row,
+                "left" if division.rows else "below",
+                1,
                 division.sizes[index],
                 None if last else sets,
                 drives=() if free else drives,
                 says="" if free else _what_drives(division, last),
                 handle=f"{division.address}/{cell.key}",
+                line=None if division.rows else low,
             )
         )
     return found
@@ -247,20 +248,20 @@ class _Space:
 # Beside a desk's topmost drawer, and compartments
 
 
-def _supports(assembly: Assembly, row: int) -> list[Figure]:
+def _supports(assembly: Assembly) -> list[Figure]:
     """The width of the space that a lid support runs in."""
     fact = next((one for one in assembly.openings if one.id == f"{SUPPORTS}.left"), None)
     if fact is None:
         return []
     return [
         Figure(
-            "opening.supports.left@front",
+            "opening.supports.left@plan",
             translate("Size", "Space for a support"),
-            "front",
+            "plan",
             (fact.left, 0.0),
             (fact.left + fact.width, 0.0),
-            "above",
-            row,
+            "below",
+            1,
             fact.width,
             None,
             drives=("supports.clearance", "supports.layers"),
@@ -269,7 +270,7 @@ def _supports(assembly: Assembly, row: int) -> list[Figure]:
     ]
 
 
-def _bay_figures(design: Design, bay: BaySpaces, bays: tuple[BaySpaces, ...], row: int) -> list[Figure]:
+def _bay_figures(design: Design, bay: BaySpaces, bays: tuple[BaySpaces, ...]) -> list[Figure]:
     """A bay's clear width, and the clear heights under its shelves inside it."""
     given = own_table(design, bay).width is not None
     rest = takes_the_rest(design, bay, bays)
@@ -286,7 +287,7 @@ def _bay_figures(design: Design, bay: BaySpaces, bays: tuple[BaySpaces, ...], ro
         (bay.left, bay.spaces[-1][1]),
         (bay.right, bay.spaces[-1][1]),
         "above",
-        row,
+        1,
         bay.right - bay.left,
         None if rest else lambda typed: (Setting(bay.width_address, typed.keeps),),
         drives=() if given else ("case.width", *others) if rest else ("compartments.bays",),

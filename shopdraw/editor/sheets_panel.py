@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QTransform
+from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
-from shopdraw.drawing.explode import drawing_marks
 from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.editor.look import LIGHT, Colours
-from shopdraw.editor.painting import Batch, batch, paint
+from shopdraw.editor.painted_sheet import PaintedSheet
 
 _ROOM = 10.0
 
@@ -19,32 +18,41 @@ class SheetsPanel(QWidget):
 
     Signals:
         large_wished: a person wants the sheet in a window of its own: the set and the page.
+        all_wished: a person wants all pages at once: the sets.
     """
 
     large_wished = Signal(object, int)
+    all_wished = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._pages: list[tuple[SheetSet, int]] = []
+        self._sets: tuple[SheetSet, ...] = ()
         self.pages = QComboBox(self)
         self.pages.setAccessibleName(self.tr("Sheet"))
         self.pages.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.large = QPushButton(self.tr("Large"), self)
         self.large.setAccessibleName(self.tr("Show this sheet in a window of its own"))
         self.large.setToolTip(self.large.accessibleName())
+        self.all_pages = QPushButton(self.tr("All"), self)
+        self.all_pages.setAccessibleName(self.tr("Show all pages at once"))
+        self.all_pages.setToolTip(self.all_pages.accessibleName())
         self.view = SheetView(self)
         self.note = QLabel(self.tr("The sheets are being drawn…"), self)
         self.note.setWordWrap(True)
         top = QHBoxLayout()
         top.addWidget(self.pages, 1)
         top.addWidget(self.large)
+        top.addWidget(self.all_pages)
         whole = QVBoxLayout(self)
         whole.addLayout(top)
         whole.addWidget(self.note)
         whole.addWidget(self.view, 1)
         self.pages.currentIndexChanged.connect(self._show_page)
         self.large.clicked.connect(lambda: self.large_wished.emit(*self._pages[self.pages.currentIndex()]))
-        self.large.setEnabled(False)
+        self.all_pages.clicked.connect(lambda: self.all_wished.emit(self._sets))
+        for button in (self.large, self.all_pages):
+            button.setEnabled(False)
 
     def show_waiting(self) -> None:
         """Says that another set is on its way; the old one stays in sight meanwhile."""
@@ -57,6 +65,7 @@ class SheetsPanel(QWidget):
     def show_sets(self, sets: tuple[SheetSet, ...]) -> None:
         """Shows sets of sheets, staying on the page that was in sight."""
         page = max(self.pages.currentIndex(), 0)
+        self._sets = sets
         self._pages = [(made, number) for made in sets for number in range(len(made.sheets))]
         before = self.pages.blockSignals(True)
         self.pages.clear()
@@ -70,13 +79,18 @@ class SheetsPanel(QWidget):
         self.note.setText(
             self.tr("{sheets} sheets and {tiles} template pages, as they print").format(sheets=paper, tiles=tiles)
         )
-        self.large.setEnabled(bool(self._pages))
+        for button in (self.large, self.all_pages):
+            button.setEnabled(bool(self._pages))
         self._show_page(self.pages.currentIndex())
 
     def dress(self, colours: Colours) -> None:
         """Puts on another look; the paper stays as bright as the look allows."""
         self.view.colours = colours
         self.view.update()
+
+    def go_to(self, number: int) -> None:
+        """Shows a page, counted through all sets from 0."""
+        self.pages.setCurrentIndex(number)
 
     def _show_page(self, page: int) -> None:
         if 0 <= page < len(self._pages):
@@ -91,7 +105,7 @@ class SheetView(QWidget):
         super().__init__(parent)
         self.colours: Colours = LIGHT
         self._sheet: Sheet | None = None
-        self._parts: list[tuple[Batch, float, tuple[float, float]]] = []
+        self._painted: PaintedSheet | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumHeight(self.fontMetrics().height() * 8)
         self.setAccessibleName(self.tr("The sheet as it prints"))
@@ -108,31 +122,14 @@ class SheetView(QWidget):
             style: of its dimensions, "iso" or "asme".
         """
         self._sheet = sheet
-        self._parts = [(batch(sheet.marks, 1.0), 1.0, (0.0, 0.0))]
-        for placed in sheet.placed:
-            marks = drawing_marks(placed.drawing, placed.scale, style, sheet.paper.group)
-            self._parts.append((batch(marks, placed.scale), placed.scale, placed.at))
+        self._painted = PaintedSheet(sheet, style)
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002  # Qt's name and signature
         """Paints the sheet."""
         painter = QPainter(self)
-        if self._sheet is not None:
-            paper = self._sheet.paper
-            room = QRectF(self.rect()).adjusted(_ROOM, _ROOM, -_ROOM, -_ROOM)
-            zoom = min(room.width() / paper.width, room.height() / paper.height)
-            left = room.center().x() - paper.width / 2 * zoom
-            foot = room.top() + paper.height * zoom
-            sheet = QRectF(left, room.top(), paper.width * zoom, paper.height * zoom)
-            painter.fillRect(sheet.translated(2, 2), self.colours.colour("line"))
-            painter.fillRect(sheet, self.colours.colour("paper"))
-            painter.setClipRect(sheet)
-            for made, scale, at in self._parts:
-                painter.save()
-                size = zoom * scale
-                painter.setTransform(QTransform(size, 0, 0, -size, left + at[0] * zoom, foot - at[1] * zoom), True)
-                paint(painter, made, self.colours, group=paper.group, pixels_per_paper_mm=zoom, hairline=0.35)
-                painter.restore()
+        if self._painted is not None:
+            self._painted.paint(painter, QRectF(self.rect()).adjusted(_ROOM, _ROOM, -_ROOM, -_ROOM), self.colours)
         painter.end()
 
 

@@ -154,7 +154,7 @@ class ShopWindow(QWidget):
     def _join(self) -> None:
         self.shop.changed.connect(self._show)
         self.shop.filed.connect(self._mark)
-        self.shop.undo.cleanChanged.connect(lambda _clean: self._mark())
+        self.shop.undo.cleanChanged.connect(self._mark)
         self.shop.undo.canUndoChanged.connect(self.undo.setEnabled)
         self.shop.undo.canRedoChanged.connect(self.redo.setEnabled)
         for button in (self.undo, self.redo):
@@ -189,7 +189,7 @@ class ShopWindow(QWidget):
             self.pages.setCurrentWidget(self.form)
         self._mark()
 
-    def _mark(self) -> None:
+    def _mark(self, _clean: bool = False) -> None:  # a signal's argument
         self.setWindowTitle(self.tr("Shop: {name}").format(name=self.shop.path.name) + "[*]")
         self.setWindowModified(self.shop.unsaved)
         told = str(self.shop.path)

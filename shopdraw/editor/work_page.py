@@ -180,6 +180,9 @@ class WorkPage(QWidget):
         self.form.wished.connect(self._wished)
         self.form.add_wished.connect(self.add_wished)
         self.boards.chosen.connect(self._board_chosen)
+        self.boards.router_wished.connect(
+            lambda board: self.working.ask_for_router(self.piece.state, board, self.piece.path)
+        )
         self.findings.chosen.connect(self._finding_chosen)
         self.findings.set_wished.connect(self._set_right)
         self.findings.led.connect(self.go_to)
@@ -251,6 +254,8 @@ class WorkPage(QWidget):
         if worked.found is not None:
             self.findings.model.show_findings(worked.found)
             self._show_side(state)
+        if worked.router is not None:
+            self.boards.show_router(worked.router)
         if worked.sheets is not None:
             self.sheets.show_sets(worked.sheets)
 

@@ -8,10 +8,11 @@ from __future__ import annotations
 import multiprocessing
 from collections.abc import Callable
 from concurrent.futures import Future, ProcessPoolExecutor
+from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 
-from shopdraw.editor.job import Worked, collisions_job, findings_job, nothing_job, sheets_job, views_job
+from shopdraw.editor.job import Worked, collisions_job, findings_job, nothing_job, router_job, sheets_job, views_job
 from shopdraw.editor.state import State
 from shopdraw.editor.tongue import translate
 from shopdraw.wood.board import Board
@@ -82,6 +83,11 @@ class Working(QObject):
             for future in self._slow:
                 future.cancel()
             self._slow = [self._do(SHEETS, state, sheets_job, state.design, state.assembly, found)]
+
+    def ask_for_router(self, state: State, board: Board, path: Path | None) -> None:
+        """Asks for a board as the router gets it; the piece file's path tells which shop's cutters it has."""
+        if state.design is not None:
+            self._do(SHEETS, state, router_job, state.design, board, path)
 
     def ask_for_collisions(self, boards: tuple[Board, ...]) -> None:
         """Asks which of some boards run into each other where they stand."""

@@ -21,9 +21,11 @@ if len(sys.argv) > 2:
 
 from PySide6.QtCore import QPointF, QSettings, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from shopdraw.editor.ask import Kind
+from shopdraw.editor.contact_sheet import ContactSheet
+from shopdraw.editor.shop_window import ShopWindow
 from shopdraw.editor.start import application
 from shopdraw.editor.state import Setting
 from shopdraw.editor.tongue import speak
@@ -45,6 +47,7 @@ def main(folder: Path) -> None:
     else:
         speak(app, [LANGUAGE])
     memory = Path(tempfile.mkdtemp())
+    os.environ["XDG_CONFIG_HOME"] = str(memory / "config")
 
     def window(sample: str = "harbour-office-desk") -> Window:
         made = Window(
@@ -122,6 +125,50 @@ def _board(window: Window) -> QWidget:
     return window
 
 
+def _router(window: Window) -> QWidget:
+    window.work._choose_board("side.left")
+    window.work.boards.sight.setCurrentIndex(1)
+    window.work.boards.sight.activated.emit(1)
+    return window
+
+
+def _shop(window: Window) -> QWidget:
+    window.doing.shop()
+    shop = window.doing.open_windows[-1]
+    assert isinstance(shop, ShopWindow)
+    return shop
+
+
+def _layouts(window: Window) -> QWidget:
+    shop = _shop(window)
+    assert isinstance(shop, ShopWindow)
+    shop.shop.set_text(SHOP, "Shop")
+    shop.layouts.lay_out.click()
+    return shop
+
+
+def _broken_shop(window: Window) -> QWidget:
+    shop = _shop(window)
+    assert isinstance(shop, ShopWindow)
+    shop.shop.set_text(SHOP.replace("kerf = 2.8", "kerf = thin"), "Shop")
+    return shop
+
+
+def _contact(window: Window) -> QWidget:
+    window.work.side.setCurrentWidget(window.work.sheets)
+    window.work.sheets.all_pages.click()
+    contact = window.doing.open_windows[-1]
+    contact.grab()
+    while isinstance(contact, ContactSheet) and contact._timer.isActive():
+        QApplication.processEvents()
+    return contact
+
+
+def _compartments(window: Window) -> QWidget:
+    window.piece.set_values((Setting("compartments.bays", 4), Setting("compartments.shelves", ["4"])), "Bays")
+    return window
+
+
 def _golden(window: Window) -> QWidget:
     window.work.side.setCurrentWidget(window.work.proportions)
     window.work.proportions.buttons["golden section"].setChecked(True)
@@ -180,7 +227,26 @@ def _light_again(window: Window) -> QWidget:
     return window
 
 
-METRIC = {"first-angle": "chart-room-desk", "small": "pilot-station-desk", "sheets": "chart-room-desk"}
+METRIC = {"first-angle": "chart-room-desk", "small": "pilot-station-desk", "sheets": "chart-room-desk",
+          "shelves": "logbook-shelves", "mail-case": "mail-case", "typing-level": "logbook-shelves",
+          "layouts": "chart-room-desk", "contact-sheet": "chart-room-desk"}  # fmt: skip
+SHOP = """format = 1
+
+[saw]
+kerf = 2.8  # measured in a cut of oak
+
+[sheet.birch]
+width = 1250
+length = 2500
+price = 48
+
+[offcut.rack-1]
+species = "plywood_birch"
+kind = "sheet"
+thickness = 6.3
+width = 620
+length = 1400
+"""
 STATES: dict[str, Callable[[Window], QWidget]] = {
     "start": lambda window: window,
     "desk": lambda window: window,
@@ -201,6 +267,15 @@ STATES: dict[str, Callable[[Window], QWidget]] = {
     "finding": _finding,
     "sheets": lambda window: _tab(window, window.work.sheets),
     "picture": _picture,
+    "router": _router,
+    "shop": _shop,
+    "layouts": _layouts,
+    "broken-shop": _broken_shop,
+    "contact-sheet": _contact,
+    "shelves": lambda window: window,
+    "mail-case": lambda window: window,
+    "compartments": _compartments,
+    "typing-level": lambda window: _typing(window, "floor/level.3@front"),
     "compare": _compare,
     "help": _help,
     "broken": _broken,

@@ -11,6 +11,7 @@ from PySide6.QtCore import QPointF, Qt
 
 from shopdraw.drawing.mark import Line, Meaning
 from shopdraw.drawing.sheet import Paper, Sheet, SheetSet
+from shopdraw.editor.contact_sheet import ACROSS, UP, ContactSheet
 from shopdraw.editor.finding_list import boards_of, ordered, shape_of
 from shopdraw.editor.look import LIGHT
 from shopdraw.editor.overlay import OVERLAYS, overlay_marks, real_ratios
@@ -113,6 +114,25 @@ def test_clicking_a_board_on_the_canvas_chooses_it_in_the_list(open_desk: Window
     click(canvas, QPointF(*at))
     assert open_desk.work.side.currentWidget() is open_desk.work.boards
     assert open_desk.work.boards.board == "drawer.4.front"
+
+
+def test_a_board_is_shown_as_the_router_gets_it_with_what_is_left_for_a_second_setting(
+    open_desk: Window, qtbot
+) -> None:
+    boards = open_desk.work.boards
+    open_desk.work.side.setCurrentWidget(boards)
+    boards.table.setCurrentIndex(boards.model.index(boards.model.row_of("top"), 0))
+    alone = boards.alone.grab().toImage()
+    boards.sight.setFocus()
+    qtbot.keyClick(boards.sight, Qt.Key.Key_Down)
+    boards.sight.activated.emit(boards.sight.currentIndex())
+    assert "Setting 1, " in boards.about.text()
+    assert "THROUGH_ALL" in boards.about.text()
+    assert "bevel" in boards.about.text(), "the top's front edge slopes with the lid: no flat file holds it"
+    assert "cm³ of wood" in boards.about.text()
+    assert boards.alone.grab().toImage() != alone
+    boards.table.setCurrentIndex(boards.model.index(boards.model.row_of("back"), 0))
+    assert "Nothing is left for another setting." in boards.about.text()
 
 
 # Layers and proportions
@@ -297,3 +317,28 @@ def test_sheets_are_previewed_as_they_print(open_desk: Window) -> None:
     assert "1 sheets" in panel.note.text()
     open_desk.work.side.setCurrentWidget(panel)
     panel.view.grab()
+
+
+def test_all_pages_stand_on_one_contact_sheet_and_a_click_goes_to_one(open_desk: Window, qtbot) -> None:
+    paper = Paper("A3", 420.0, 297.0, (10, 10, 410, 287), "medium")
+    marks = (Line((100.0, 100.0), (300.0, 100.0), Meaning.VISIBLE),)
+    pages = tuple(Sheet(f"s{number}", str(number), f"Page {number}", paper, (), marks) for number in range(1, 41))
+    panel = open_desk.work.sheets
+    open_desk.work.side.setCurrentWidget(panel)
+    panel.show_sets((SheetSet("desk", "", "", "iso", pages[:30]), SheetSet("t", "", "", "iso", pages[30:], True)))
+    qtbot.mouseClick(panel.all_pages, Qt.MouseButton.LeftButton)
+    contact = open_desk.doing.open_windows[-1]
+    assert isinstance(contact, ContactSheet)
+    qtbot.waitExposed(contact)
+    assert contact.pages.count() == 40
+    qtbot.waitUntil(lambda: not contact._timer.isActive(), timeout=10_000)
+    assert 0 < contact.left < 40, "pages out of sight wait until they are scrolled to"
+    picture = contact.pages.item(0).icon().pixmap(ACROSS, UP).toImage()
+    tones = {picture.pixelColor(x, y).lightness() for x in range(0, ACROSS, 2) for y in range(UP)}
+    assert max(tones) - min(tones) > 100, "a dark line on light paper"
+    place = contact.pages.visualItemRect(contact.pages.item(2)).center()
+    qtbot.mouseClick(contact.pages.viewport(), Qt.MouseButton.LeftButton, pos=place)
+    assert panel.pages.currentText() == "3  Page 3"
+    qtbot.keyClick(contact.pages, Qt.Key.Key_End)
+    qtbot.keyClick(contact.pages, Qt.Key.Key_Return)
+    assert panel.pages.currentText() == "Page 40"

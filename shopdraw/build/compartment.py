@@ -186,9 +186,10 @@ def _back(bench: Bench, plan: CasePlan, one: Compartments, partitions: list[Blan
         (bench[room.above], "+z", room.ceiling, depth[1]),
     ):
         ease = _drift(plan, middle[1]) if into == "+z" else 0.0
-        # Through tails show at both ends of the top: there the groove stops at the sides' inner faces.
+        # Through tails show at both ends of the top: there the groove stops, the cutter's radius inside the sides.
         stopped = into == "+z" and plan.design.case.top_joint == "dovetail"
-        x0, x1 = (room.left, room.right) if stopped else (-1.0, plan.width + 1.0)
+        radius = min(plan.radius, stock.thickness / 2)
+        x0, x1 = (room.left + radius, room.right - radius) if stopped else (-1.0, plan.width + 1.0)
         section = Box(x0, x1, y0, y1, z, z)
         how = Housing(deep, fit, "+y", relief=free, ease=ease)
         house(
@@ -196,7 +197,6 @@ def _back(bench: Bench, plan: CasePlan, one: Compartments, partitions: list[Blan
             gap=free,
         )  # fmt: skip
         if stopped:
-            radius = min(plan.radius, stock.thickness / 2)
             host.cuts[-1].outline = rounded(host.cuts[-1].outline, radius)
             _notch_ends(back, room, radius, free)
     if partitions:
@@ -208,8 +208,8 @@ def _notch_ends(back: Blank, room: Room, radius: float, free: float) -> None:
     """Take off the back's upper corners, where the groove above has round ends, with what the back may grow."""
     box = back.box()
     for hand, x0, x1, end in (
-        ("left", box.x0, room.left + radius, "+x"),
-        ("right", room.right - radius, box.x1, "-x"),
+        ("left", box.x0, room.left + 2 * radius, "+x"),
+        ("right", room.right - 2 * radius, box.x1, "-x"),
     ):
         corner = box._replace(x0=x0, x1=x1, z0=room.ceiling - free)
         name, words = f"notch:{back.id}:{hand}", "upper corner, at the groove's round end"

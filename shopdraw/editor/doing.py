@@ -203,12 +203,12 @@ class Doing(QObject):
                 window.activateWindow()
                 return
         work = self._work
-        self._keep(
-            ShopWindow(
-                path, lambda: work.piece.state, lambda: self._filing.ask, work.canvas.colours, work.decimal_sign,
-                apart=self._apart,
-            )
+        window = ShopWindow(
+            path, lambda: work.piece.state, lambda: self._filing.ask, work.canvas.colours, work.decimal_sign,
+            apart=self._apart,
         )  # fmt: skip
+        window.shop.filed.connect(work.forget_sheets)
+        self._keep(window)
 
     def _shop_path(self) -> Path | None:
         piece = self._work.piece
@@ -282,16 +282,18 @@ class Doing(QObject):
         """Puts on another look."""
         if self.picture_window is not None:
             self.picture_window.view.colours = colours
-            self.picture_window.view.update()
+            self.picture_window.view.repaint_all()
 
-    def close_windows(self) -> None:
-        """Closes what was opened beside the main window."""
+    def close_windows(self) -> bool:
+        """Closes what was opened beside the main window; False where one of them has something to save."""
+        for window in tuple(self.open_windows):
+            if not window.close():
+                return False
         if self.exporting.busy:
             self.exporting.give_up()
         self.drawing.close()
-        for window in self.open_windows:
-            window.close()
         self.open_windows.clear()
+        return True
 
     def _keep(self, window: QWidget) -> None:
         self.open_windows.append(window)

@@ -31,7 +31,6 @@ NEXT_ROW = 34.0
 """More of both for each further row of heights beside the side view, pixels."""
 TOLD = ("dados", "overlay")
 """Layers that are laid over the drawing to be seen: they stand out from its own faint lines."""
-
 ROWS_IN_ROOM = 3
 """So many rows of heights beside the front view are in the room that every sheet has."""
 

@@ -47,12 +47,12 @@ def findings_job(design: Design, assembly: Assembly) -> Worked:
     return Worked(found=tuple(findings(design, assembly)))
 
 
-def sheets_job(design: Design, assembly: Assembly, found: tuple[Finding, ...]) -> Worked:
+def sheets_job(design: Design, assembly: Assembly, found: tuple[Finding, ...], path: Path | None) -> Worked:
     """The sheets of a piece, and its templates in tiles."""
     # Sheets and lists are loaded by the process that draws them, never by the window.
     from shopdraw.editor.sheet_job import sheet_sets
 
-    return Worked(sheets=sheet_sets(design, assembly, found))
+    return Worked(sheets=sheet_sets(design, assembly, found, path))
 
 
 def router_job(design: Design, board: Board, path: Path | None) -> Worked:

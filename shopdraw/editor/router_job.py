@@ -11,10 +11,8 @@ from shopdraw.cnc.part import RouterPart, router_part
 from shopdraw.cnc.shop_cutters import cutters_of
 from shopdraw.drawing.bounds import marks_box
 from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Hatching, Line, Mark, Meaning, Text
+from shopdraw.editor.shop_of import shop_of
 from shopdraw.piece.design import Design
-from shopdraw.piece.fault import PieceError
-from shopdraw.piece.shop import Shop
-from shopdraw.piece.shop_reading import shop_for
 from shopdraw.shape.path import Path, Point, arc_of
 from shopdraw.wood.board import Board
 from shopdraw.wood.part import Part
@@ -77,11 +75,7 @@ def router_sight(design: Design, board: Board, path: FilePath | None) -> RouterS
         board: one of its boards.
         path: of the piece file, if it has one.
     """
-    try:
-        shop = shop_for(path, design).shop
-    except PieceError:
-        # Its faults are told on the shop's own page; meanwhile the stated defaults hold.
-        shop = Shop()
+    shop = shop_of(design, path)
     try:
         made = router_part(Part(board.id, (board,)), design, None, cutters_of(shop), marks=shop.router.marks)
     except NotFlat as error:

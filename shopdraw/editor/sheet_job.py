@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from shopdraw.drawing.sheet import SheetSet
+from shopdraw.editor.shop_of import shop_of
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import cut_list
 from shopdraw.piece.design import Design
@@ -12,9 +15,17 @@ from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding
 
 
-def sheet_sets(design: Design, assembly: Assembly, found: tuple[Finding, ...]) -> tuple[SheetSet, ...]:
-    """The sheets on paper, then the templates: in tiles of the paper in hand, or whole for a roll."""
-    made = sheet_set(design, assembly, found, cut_list(assembly, design), (materials(assembly, design),))
+def sheet_sets(
+    design: Design, assembly: Assembly, found: tuple[Finding, ...], path: Path | None = None
+) -> tuple[SheetSet, ...]:
+    """The sheets on paper, then the templates: in tiles of the paper in hand, or whole for a roll.
+
+    Args:
+        design, assembly, found: the piece.
+        path: of the piece file, if it has one: the shop is found from there.
+    """
+    lists = cut_list(assembly, design), (materials(assembly, design),)
+    made = sheet_set(design, assembly, found, *lists, shop_of(design, path))
     pages = tuple(sheet for one in template_sheets(design, assembly) for sheet in (one.tiles or one.whole))
     if not pages:
         return (made.sheets,)

@@ -139,11 +139,10 @@ class Window(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
         """Asks for what isn't saved, then ends the worker."""
-        if not self.filing.may_leave():
+        if not self.filing.may_leave() or not self.doing.close_windows():
             event.ignore()
             return
         self.filing.recovery.drop()
-        self.doing.close_windows()
         self.settings.setValue("geometry", self.saveGeometry())
         self.working.close()
         super().closeEvent(event)

@@ -233,7 +233,15 @@ class WorkPage(QWidget):
             return
         self._sheets_of = state
         self.sheets.show_waiting()
-        self.working.ask_for_sheets(state, worked[1].found)
+        self.working.ask_for_sheets(state, worked[1].found, self.piece.path)
+
+    def forget_sheets(self) -> None:
+        """The shop has changed: sheets that were drawn for the old one are drawn again when they are looked at."""
+        self._sheets_of = None
+        if self._worked_out is not None:
+            state, worked = self._worked_out
+            self._worked_out = (state, replace(worked, sheets=None))
+        self._show_side(self.piece.state)
 
     def _draft(self, state: State) -> None:
         if state.sound:

@@ -77,12 +77,12 @@ class Working(QObject):
         if worked.views is not None and state is self._latest and design is not None and assembly is not None:
             self._waiting.append(self._do(CHECKS, state, findings_job, design, assembly))
 
-    def ask_for_sheets(self, state: State, found: tuple[Finding, ...]) -> None:
-        """Asks for the sheets of a state."""
+    def ask_for_sheets(self, state: State, found: tuple[Finding, ...], path: Path | None = None) -> None:
+        """Asks for the sheets of a state; the piece file's path tells which shop they are drawn for."""
         if state.design is not None and state.assembly is not None:
             for future in self._slow:
                 future.cancel()
-            self._slow = [self._do(SHEETS, state, sheets_job, state.design, state.assembly, found)]
+            self._slow = [self._do(SHEETS, state, sheets_job, state.design, state.assembly, found, path)]
 
     def ask_for_router(self, state: State, board: Board, path: Path | None) -> None:
         """Asks for a board as the router gets it; the piece file's path tells which shop's cutters it has."""

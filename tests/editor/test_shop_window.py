@@ -222,3 +222,15 @@ def test_a_layout_under_way_can_be_given_up(make_window, metric_desk: Path, tmp_
         qtbot.mouseClick(shop.layouts.lay_out, Qt.MouseButton.LeftButton)
     assert "to buy" in shop.layouts.headline.text()
     shop.close()
+
+
+def test_the_main_window_stays_while_the_shop_has_something_to_save(
+    shop: ShopWindow, lone: Window, answers: Answers, qtbot
+) -> None:
+    type_in(shop, qtbot, "saw.kerf", "2.2")
+    answers.ready = [""]
+    assert not lone.close()
+    assert lone.isVisible()
+    assert shop.isVisible()
+    answers.ready = ["leave"]
+    assert lone.close()

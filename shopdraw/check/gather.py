@@ -35,9 +35,14 @@ def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -
         assembly: what was built from them.
         more: findings of higher layers (cutters), so that a person may silence these, too.
     """
+    return worded(design, assembly, (*by_rules(design, assembly), *when_open(design, assembly), *more))
+
+
+def by_rules(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
+    """What each rule but `when_open` finds, in the order of the rules: in mm, none silenced yet."""
     subject = subject_of(design, assembly)
     times = seasons(assembly)
-    found = [
+    return (
         *slant_findings(subject),
         *swing_findings(subject, times),
         *fit_findings(subject, times),
@@ -47,10 +52,17 @@ def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -
         *support_findings(subject),
         *web_findings(subject),
         *sag_findings(subject),
-        *tipping_findings(subject),
         *assembly_findings(assembly),
         *revision_findings(design, assembly),
-        *more,
-    ]
-    worded = in_own_figures(design, silenced(subject, found))
-    return tuple(sorted(worded, key=lambda finding: _WORST_FIRST[finding.severity]))
+    )
+
+
+def when_open(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
+    """How the piece stands with everything open: last of the rules, and the one that weighs every board."""
+    return tuple(tipping_findings(subject_of(design, assembly)))
+
+
+def worded(design: Design, assembly: Assembly, found: Sequence[Finding]) -> tuple[Finding, ...]:
+    """Findings as a person reads them: silenced ones marked, in the piece's own figures, worst first."""
+    told = in_own_figures(design, silenced(subject_of(design, assembly), found))
+    return tuple(sorted(told, key=lambda finding: _WORST_FIRST[finding.severity]))

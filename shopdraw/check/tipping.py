@@ -6,16 +6,19 @@ are for the tests of the standard that covers the piece.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from shopdraw.check.subject import Subject, mm
+from shopdraw.shape.frame import Frame
+from shopdraw.shape.path import bounds
 from shopdraw.trade.loads import figure, in_scope_of_tip_over_rule
 from shopdraw.wood.assembly import Assembly, Motion
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding, Severity
-from shopdraw.wood.interference import Box, box_of
-from shopdraw.wood.solid import placed, placed_solid
+from shopdraw.wood.interference import Box
+from shopdraw.wood.solid import placed_solid
 from shopdraw.wood.sweep import moved_frame
 from shopdraw.wood.volume import bulk, mass_kg
 
@@ -23,7 +26,7 @@ _ON_FLOOR_MM = 0.01
 _STORAGE_KINDS = ("chest", "free")
 """Kinds that may be sold as clothing storage; desks, bookcases and lecterns aren't."""
 ANCHOR = (
-    "fix it to the wall with two brackets, a screw at least 50 mm long into solid framing behind each, and say so in "
+    "fix it to the wall with two brackets, a screw at least 50.8 mm long into solid framing behind each, and say so in "
     "load.anchored; keep heavy things in the lowest drawers"
 )
 
@@ -117,15 +120,22 @@ def worst_pose(subject: Subject) -> Pose:
 
 def front_foot_line(boards: Sequence[Board]) -> float:
     """The foremost y at which the piece stands on the floor, mm."""
-    boxes = [(box_of(board)[2], board) for board in boards]
-    floor = min(low for low, _ in boxes)
-    corners = [
-        vertex
-        for low, board in boxes
-        if low < floor + _ON_FLOOR_MM
-        for vertex in placed_solid(board).to_mesh().vert_properties.tolist()
-    ]
-    return float(min(y for _, y, z, *_ in corners if z < floor + _ON_FLOOR_MM))
+    floor, feet = math.inf, []
+    for low, board in sorted(((_blank(board.frame, board)[2], board) for board in boards), key=lambda pair: pair[0]):
+        if low > floor + _ON_FLOOR_MM:
+            break
+        corners = placed_solid(board).to_mesh().vert_properties.tolist()
+        feet += corners
+        floor = min(floor, *(z for _, _, z, *_ in corners))
+    return float(min(y for _, y, z, *_ in feet if z < floor + _ON_FLOOR_MM))
+
+
+def _blank(frame: Frame, board: Board) -> Box:
+    """The upright box round a board's blank: what its wood can't reach beyond, and mostly does reach."""
+    u0, v0, u1, v1 = bounds(board.shape.outline)
+    corners = [frame.point((u, v, w)) for u in (u0, u1) for v in (v0, v1) for w in (0.0, -board.thickness)]
+    x, y, z = zip(*corners, strict=True)
+    return (min(x), min(y), min(z), max(x), max(y), max(z))
 
 
 def _weight(board: Board, motion: Motion | None, line: float) -> Weight:
@@ -135,9 +145,7 @@ def _weight(board: Board, motion: Motion | None, line: float) -> Weight:
 
 def _foremost(assembly: Assembly, motion: Motion) -> float:
     boards = (assembly.board(name) for name in motion.boards)
-    return min(
-        float(placed(board.shape, moved_frame(board.frame, motion, motion.reach)).bounding_box()[1]) for board in boards
-    )
+    return min(_blank(moved_frame(board.frame, motion, motion.reach), board)[1] for board in boards)
 
 
 def _room(assembly: Assembly, motion: Motion) -> Box | None:
@@ -145,7 +153,9 @@ def _room(assembly: Assembly, motion: Motion) -> Box | None:
     names = {end: f"{motion.id}.{end}" for end in ("side-left", "side-right", "front", "back", "bottom")}
     if motion.kind != "slide" or not all(map(assembly.has, names.values())):
         return None
-    left, right, front, back, bottom = (box_of(assembly.board(name)) for name in names.values())
+    left, right, front, back, bottom = (
+        _blank(assembly.board(name).frame, assembly.board(name)) for name in names.values()
+    )
     return (left[3], front[4], bottom[5], right[0], back[1], max(left[5], bottom[5]))
 
 
@@ -170,7 +180,7 @@ def _words(subject: Subject, pose: Pose, edge: Edge, takes: float, hung: float) 
 
 
 def _standard(subject: Subject, pose: Pose) -> str:
-    scope = "the US rule for clothing storage (16 CFR 1261, ASTM F2057-23: from 686 mm tall, 13.6 kg and 90.6 dm³)"
+    scope = "the US rule for clothing storage (16 CFR 1261, ASTM F2057-23: from 685.8 mm tall, 13.6 kg and 90.6 dm³)"
     height = subject.assembly.height
     told = f"{mm(height, 0)} mm, {mm(pose.mass_kg, 1)} kg and {mm(pose.room_litres, 1)} dm³ here"
     if not in_scope_of_tip_over_rule(height, pose.mass_kg, pose.room_litres):

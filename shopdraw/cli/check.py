@@ -5,7 +5,8 @@ from __future__ import annotations
 import json
 import sys
 
-from shopdraw.cli.work import Work, work_on
+from shopdraw.cli.built import Work
+from shopdraw.cli.work import work_on
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.write.facts import finding_facts
 

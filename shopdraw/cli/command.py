@@ -12,7 +12,7 @@ import os
 import sys
 
 from shopdraw import __version__
-from shopdraw.cli.refused import Refused, reason_of, refused
+from shopdraw.cli.refused import Refused, reason_of
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:  # the same name that typing has, whose import would take a tenth of the time that --help takes
@@ -86,7 +86,10 @@ def parser() -> argparse.ArgumentParser:
         "--only", nargs="+", action="extend", choices=KINDS_OF_OUTPUT, metavar="PART",
         help=f"only these parts of the package: {', '.join(KINDS_OF_OUTPUT)}",
     )
-    export.add_argument("--board", nargs="+", action="extend", metavar="LABEL", help="only these boards")
+    export.add_argument(
+        "--board", nargs="+", action="extend", metavar="LABEL",
+        help="only these boards: part sheet, full-size template, router file",
+    )
 
     freeze = verbs.add_parser("freeze", help="keep a revision in the piece file, so that later changes can be told")
     freeze.add_argument("file", metavar="FILE", help="piece file")
@@ -111,7 +114,6 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except SystemExit as end:
         return end.code if isinstance(end.code, int) else EXIT_REFUSED
     try:
-        _refuse_what_is_not_there(words)
         code = _VERBS[words.verb](words)
         sys.stdout.flush()
     except Refused as error:
@@ -143,11 +145,6 @@ def _own_error(error: Exception) -> str:
         at = at.tb_next
     place = f"{at.tb_frame.f_code.co_name}:{at.tb_lineno}" if at else "?"
     return f"shopdraw: an error of the program itself ({type(error).__name__} at {place}: {error}); please report it"
-
-
-def _refuse_what_is_not_there(words: argparse.Namespace) -> None:
-    if getattr(words, "board", None) is not None:
-        raise refused("--board: single boards aren't there yet; leave it out and every board is written")
 
 
 def _open(words: argparse.Namespace) -> int:
@@ -196,6 +193,10 @@ def _export(words: argparse.Namespace) -> int:
     # Told to end, it ends as Ctrl+C would end it: the half-written package is taken away first.
     signal.signal(signal.SIGTERM, signal.default_int_handler)
 
+    if words.board:
+        from shopdraw.cli.single_boards import export_boards
+
+        return export_boards(words.file, words.folder, words.board, words.only or (), words.shop)
     chosen = set(words.only or KINDS_OF_OUTPUT)
     return export(words.file, words.folder, tuple(kind for kind in KINDS_OF_OUTPUT if kind in chosen), shop=words.shop)
 

@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
 from shopdraw.cli.beside import Beside, has_cores, may_split
+from shopdraw.cli.built import Work
 from shopdraw.cli.refused import refused
-from shopdraw.cli.work import Work
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import cut_list
-from shopdraw.sheet.part_sheet import NoRoomForPart
+from shopdraw.sheet.manner import manner_of
+from shopdraw.sheet.part_sheet import NoRoomForPart, board_sheets
 from shopdraw.sheet.set import Set, sheet_set
 from shopdraw.sheet.set_pages import NoRoomForSet
 from shopdraw.trade.table import NotInTable
+from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
 from shopdraw.write.dxf import write_dxf
 from shopdraw.write.pdf import write_pdf
@@ -39,6 +41,26 @@ def write_sheets(work: Work, folder: Path) -> tuple[Finding, ...]:
     made = set_of(work)
     write_pdf(made.sheets, folder / f"{work.stem}-sheets.pdf")
     return made.findings
+
+
+def write_board_sheets(work: Work, folder: Path, boards: Sequence[Board]) -> tuple[Finding, ...]:
+    """Writes `<stem>-part-<label>.pdf` for each of the boards.
+
+    Returns:
+        What found no room.
+    Raises:
+        Refused: no paper holds a board, or the paper that the piece names isn't known.
+    """
+    design, assembly = work.piece.design, work.assembly
+    for board in boards:
+        try:
+            sheets, style = tuple(board_sheets(design, assembly, board)), manner_of(design).style
+        except (NotInTable, NoRoomForPart) as error:
+            raise refused(f"drawing.paper: {error}") from error
+        title = f"{design.piece.title}: {board.label} {board.name}"
+        made = SheetSet(title, design.piece.drawn_by, "Part sheet", style, sheets)
+        write_pdf(made, folder / f"{work.stem}-part-{board.label}.pdf")
+    return ()
 
 
 def write_drawing(work: Work, folder: Path, *, pictures: bool = True) -> tuple[Finding, ...]:

@@ -15,11 +15,12 @@ from pathlib import Path
 from typing import Any
 
 from shopdraw.cli.beside import Beside, has_cores, may_split
+from shopdraw.cli.built import Work, built
 from shopdraw.cli.check import finding_line
 from shopdraw.cli.package import write_package
 from shopdraw.cli.progress import Progress
 from shopdraw.cli.refused import refused
-from shopdraw.cli.work import Work, built, checked
+from shopdraw.cli.work import checked
 from shopdraw.wood.finding import Finding
 from shopdraw.write.facts import finding_facts
 
@@ -65,7 +66,11 @@ def _pictures(work: Work, place: Path) -> AbstractContextManager[Beside | None]:
 
 
 PRODUCERS: Mapping[str, Producer] = {
-    "sheets": _sheets, "templates": _templates, "drawing": _drawing, "cnc": _cnc, "lists": _lists
+    "sheets": _sheets,
+    "templates": _templates,
+    "drawing": _drawing,
+    "cnc": _cnc,
+    "lists": _lists,
 }
 """What writes each part; a producer imports its writers when it runs, so that one part doesn't wait for another's."""
 _WORK = "work.pickle"

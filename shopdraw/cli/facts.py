@@ -1,17 +1,54 @@
-"""``shopdraw facts``: everything derived from a piece, as one JSON object on stdout."""
+"""``shopdraw facts``: everything derived from a piece, as one JSON object on stdout.
+
+Where the system can, a second process, split off once the piece is built, does what needs hardly a solid; each imports
+what it needs itself.
+"""
 
 from __future__ import annotations
 
 import json
 import sys
+from collections.abc import Callable
+from typing import Any
 
-from shopdraw.cli.work import work_on
-from shopdraw.write.facts import facts
+from shopdraw.cli.beside import Beside, has_cores, may_split
+from shopdraw.cli.built import Work, built
+from shopdraw.wood.finding import Finding
 
 
 def print_facts(file: str, shop: str | None = None) -> int:
     """Prints the facts; always 0, whatever the findings say."""
-    work = work_on(file, shop)
-    told = facts(work.piece.design, work.assembly, work.findings)
+    told = _told(built(file, shop), split=has_cores() and may_split(wholly=True))
     sys.stdout.write(json.dumps(told, indent=1, allow_nan=False) + "\n")
     return 0
+
+
+def _told(work: Work, *, split: bool) -> dict[str, Any]:
+    if not split:
+        return _with_findings(work, _ruled(work), *_further(None, work))
+    with Beside(_further, work, split=True) as other:
+        return _with_findings(work, _ruled(work), *other.outcome())
+
+
+def _ruled(work: Work) -> tuple[Finding, ...]:
+    from shopdraw.check.gather import by_rules
+
+    return by_rules(work.piece.design, work.assembly)
+
+
+def _further(_: Callable[[], object] | None, work: Work) -> tuple[tuple[Finding, ...], dict[str, Any]]:
+    from shopdraw.cli.work import further_findings
+    from shopdraw.write.facts import facts
+
+    return further_findings(work), facts(work.piece.design, work.assembly, ())
+
+
+def _with_findings(
+    work: Work, ruled: tuple[Finding, ...], further: tuple[Finding, ...], told: dict[str, Any]
+) -> dict[str, Any]:
+    """All facts; the findings keep their place in the order of the keys."""
+    from shopdraw.cli.work import with_findings
+    from shopdraw.write.facts import finding_facts
+
+    told["findings"] = [finding_facts(finding) for finding in with_findings(work, ruled, further).findings]
+    return told

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from shopdraw.cli.built import Work
 from shopdraw.cli.refused import refused
-from shopdraw.cli.work import Work
 from shopdraw.lists.layout.layout_table import layout_tables
 from shopdraw.lists.layout.plan import StockPlan, plans
 from shopdraw.lists.table import Table

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from shopdraw.cli.built import Work
 from shopdraw.cli.layout_files import write_layouts
-from shopdraw.cli.work import Work
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import cut_list
 from shopdraw.wood.finding import Finding

@@ -22,13 +22,16 @@ MANIFEST = "manifest.json"
 _NEW, _OLD = "new", "old"
 
 
-def write_package(target: Path, kinds: Sequence[str], fill: Callable[[Path], Mapping[str, Any]]) -> tuple[str, ...]:
+def write_package(
+    target: Path, kinds: Sequence[str], fill: Callable[[Path], Mapping[str, Any]], *, whole: bool = True
+) -> tuple[str, ...]:
     """Writes a package and puts it in place.
 
     Args:
         target: the folder that a person named; made where it isn't there.
         kinds: the parts to write, each a folder of that name; parts of an earlier export that aren't among them stay.
         fill: writes these folders into the one that it is given, and returns what the manifest says besides the files.
+        whole: these parts are written whole, and what an earlier export had in them goes; else it stays beside the new.
     Returns:
         The paths of the files written, relative to the target, with slashes.
     Raises:
@@ -45,13 +48,14 @@ def write_package(target: Path, kinds: Sequence[str], fill: Callable[[Path], Map
         old.mkdir()
         head = fill(new)
         written = _files(new)
-        kept = [file for file in _listed(target) if file["path"].split("/")[0] not in kinds]
+        listed = _listed(target)
+        gone = [file["path"] for file in listed if whole and file["path"].split("/")[0] in kinds]
+        kept = [file for file in listed if file["path"] not in (*gone, *written)]
         files = [*kept, *(_described(new, path) for path in written)]
         files.sort(key=lambda file: file["path"])
         manifest = json.dumps({"format": 1, **head, "files": files}, indent=1, ensure_ascii=False, allow_nan=False)
         (new / MANIFEST).write_text(manifest + "\n", encoding="utf-8", newline="\n")
-        stale = [file["path"] for file in _listed(target) if file["path"].split("/")[0] in kinds]
-        _swap(target, new, old, [*written, MANIFEST], stale)
+        _swap(target, new, old, [*written, MANIFEST], gone)
     except OSError as error:
         where = error.filename2 or error.filename or target
         shown = str(where).replace(str(staging / _NEW), str(target))

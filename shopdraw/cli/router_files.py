@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Sequence
 from pathlib import Path
 
+from shopdraw.cli.built import Work
 from shopdraw.cli.refused import refused
-from shopdraw.cli.work import Work
 from shopdraw.cnc.covering import covering_tables, files_of
 from shopdraw.cnc.cutter import default_cutters
 from shopdraw.cnc.flat import FlatPart
@@ -17,6 +18,7 @@ from shopdraw.cnc.part import router_part
 from shopdraw.cnc.shop_cutters import cutters_of
 from shopdraw.sheet.router_sheet import router_sheets
 from shopdraw.trade.table import NotInTable
+from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.part import parts
 from shopdraw.write.pdf import write_pdf
@@ -76,6 +78,24 @@ def write_router_files(work: Work, folder: Path) -> tuple[Finding, ...]:
         for label, reason in nested.left_out
     )
     return (*own, *faults, *misfits)
+
+
+def write_board_files(work: Work, folder: Path, boards: Sequence[Board]) -> tuple[Finding, ...]:
+    """Writes the files of the chosen boards' parts alone: no nested sheets and no covering sheet, which are of all parts.
+
+    Returns:
+        What turned up on the way and no check has told yet.
+    """
+    design, shop = work.piece.design, work.shop.shop
+    cutters = cutters_of(shop)
+    job = cutters if cutters is not None else default_cutters(inch=design.piece.units == "inch")
+    chosen = {board.id for board in boards}
+    held = [part for part in parts(work.assembly.boards) if chosen & {board.id for board in part.boards}]
+    made = tuple(router_part(part, design, cutters=job, marks=shop.router.marks) for part in held)
+    for name, _, setting in files_of(made):
+        _written(setting.flat, folder / name, shop.router.dxf)
+    told = {(finding.code, finding.message) for finding in work.findings}
+    return tuple(f for part in made for f in part.findings if (f.code, f.message) not in told)
 
 
 def _written(flat: FlatPart, to: Path, version: str) -> str:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 
-from shopdraw.cli.work import Work
+from shopdraw.cli.built import Work
 from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.sheet.manner import manner_of
-from shopdraw.sheet.template_set import template_paper, template_sheets
+from shopdraw.sheet.template_set import TemplateSheets, board_templates, template_paper, template_sheets
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.write.pdf import write_pdf
@@ -19,9 +20,18 @@ def write_templates(work: Work, folder: Path) -> tuple[Finding, ...]:
     Returns:
         What found no room.
     """
+    return _written(work, template_sheets(work.piece.design, work.assembly), folder)
+
+
+def write_board_templates(work: Work, folder: Path, boards: Sequence[Board]) -> tuple[Finding, ...]:
+    """The same of chosen boards alone, whichever they are."""
+    return _written(work, board_templates(work.piece.design, work.assembly, boards), folder)
+
+
+def _written(work: Work, every: Iterable[TemplateSheets], folder: Path) -> tuple[Finding, ...]:
     design = work.piece.design
     found: list[Finding] = []
-    for made in template_sheets(design, work.assembly):
+    for made in every:
         stem = f"{work.stem}-template-{made.board.label}"
         if made.whole:
             _write(work, made.title, made.whole, folder / f"{stem}.pdf")

@@ -12,7 +12,7 @@ def open_window(file: str | None) -> int:
         Refused: the piece can't be read, or Qt can't be loaded here.
     """
     if file is not None:
-        from shopdraw.cli.work import read
+        from shopdraw.cli.built import read
 
         read(file)
     try:

@@ -1,48 +1,17 @@
-"""A piece worked out as far as every verb needs it: read, built, checked."""
+"""A piece with what is wrong with it."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
-from pathlib import Path
+from collections.abc import Callable, Sequence
+from dataclasses import replace
 
-from shopdraw.build import CannotBuild, build
-from shopdraw.check import findings
-from shopdraw.cli.refused import Refused
+from shopdraw.check.gather import by_rules, when_open, worded
+from shopdraw.cli.beside import Beside, has_cores, may_split
+from shopdraw.cli.built import Work, built
 from shopdraw.cnc.part import router_findings
 from shopdraw.cnc.shop_cutters import cutters_of
-from shopdraw.piece.fault import PieceError, with_lines
-from shopdraw.piece.reading import Piece, read_piece
-from shopdraw.piece.shop_reading import ShopFile, shop_for
 from shopdraw.piece.unknown import UnknownKey
-from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
-
-
-@dataclass(frozen=True, slots=True)
-class Work:
-    """What the verbs hand on.
-
-    Attributes:
-        piece: the piece file as read.
-        assembly: its boards, joints, places and motions.
-        findings: what is wrong with it, silenced ones included.
-        shop: where it is made.
-    """
-
-    piece: Piece
-    assembly: Assembly
-    findings: tuple[Finding, ...]
-    shop: ShopFile = field(default_factory=ShopFile)
-
-    @property
-    def must_fix(self) -> tuple[Finding, ...]:
-        """The findings that must be fixed, those left out that a person has silenced."""
-        return tuple(f for f in self.findings if f.severity is Severity.MUST_FIX and f.silenced is None)
-
-    @property
-    def stem(self) -> str:
-        """The piece file's name without its ending: what exported files are called after."""
-        return self.piece.path.stem if self.piece.path else "piece"
 
 
 def work_on(file: str, shop_file: str | None = None) -> Work:
@@ -54,45 +23,36 @@ def work_on(file: str, shop_file: str | None = None) -> Work:
     Raises:
         Refused: a file can't be read or what it asks for can't be built, one line for each fault.
     """
-    return checked(built(file, shop_file))
+    return checked(built(file, shop_file), split=has_cores() and may_split(wholly=True))
 
 
-def built(file: str, shop_file: str | None = None) -> Work:
-    """Reads and builds the piece in a file, and leaves it unchecked: the work has no findings yet.
+def checked(work: Work, *, split: bool = False) -> Work:
+    """The same work with what is wrong with it.
 
-    Args, Raises: as for `work_on`.
+    Args:
+        split: whether a second process may share the checks out, see `may_split`.
     """
-    piece = read(file)
-    try:
-        shop = shop_for(piece.path, piece.design, shop_file)
-    except PieceError as error:
-        raise Refused(error.lines()) from error
-    try:
-        assembly = build(piece.design)
-    except CannotBuild as error:
-        raise Refused(PieceError(file, with_lines(error.faults, piece.text)).lines()) from error
-    return Work(piece, assembly, (), shop)
+    design, assembly = work.piece.design, work.assembly
+    if not split:
+        return with_findings(work, by_rules(design, assembly), further_findings(work))
+    with Beside(_further, work, split=True) as other:
+        return with_findings(work, by_rules(design, assembly), other.outcome())
 
 
-def checked(work: Work) -> Work:
-    """The same work with what is wrong with it."""
-    design, shop = work.piece.design, work.shop
-    told = tuple(unknown_key(caution) for caution in (*work.piece.cautions, *shop.cautions))
-    cutters = router_findings(work.assembly, design, cutters_of(shop.shop))
-    return replace(work, findings=(*findings(design, work.assembly, cutters), *told))
+def further_findings(work: Work) -> tuple[Finding, ...]:
+    """What needs hardly a solid: how the piece stands when open, and what the shop's cutters can't do, or not well."""
+    design, assembly = work.piece.design, work.assembly
+    return (*when_open(design, assembly), *router_findings(assembly, design, cutters_of(work.shop.shop)))
 
 
-def read(file: str) -> Piece:
-    """The piece in a file.
+def with_findings(work: Work, ruled: Sequence[Finding], further: Sequence[Finding]) -> Work:
+    """The same work with all findings, those of keys that mean nothing included."""
+    told = tuple(unknown_key(caution) for caution in (*work.piece.cautions, *work.shop.cautions))
+    return replace(work, findings=(*worded(work.piece.design, work.assembly, (*ruled, *further)), *told))
 
-    Raises:
-        Refused: it can't be read.
-    """
-    try:
-        piece = read_piece(Path(file))
-    except PieceError as error:
-        raise Refused(error.lines()) from error
-    return piece
+
+def _further(_: Callable[[], object], work: Work) -> tuple[Finding, ...]:
+    return further_findings(work)
 
 
 def unknown_key(caution: UnknownKey) -> Finding:

@@ -6,9 +6,9 @@ from pathlib import Path
 import pytest
 
 from shopdraw.cli import main
+from shopdraw.cli.built import Work
 from shopdraw.cli.export import export
 from shopdraw.cli.refused import Refused
-from shopdraw.cli.work import Work
 from shopdraw.shipped import sample_names, sample_path
 from shopdraw.wood.finding import Finding, Severity
 
@@ -116,7 +116,7 @@ def test_export_names_what_must_be_fixed_and_still_exits_0(
     desk: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     wrong = Finding("lid-strikes", Severity.MUST_FIX, ("lid.panel",), "the lid runs into the side")
-    monkeypatch.setattr("shopdraw.cli.work.findings", lambda design, assembly, more: (wrong,))
+    monkeypatch.setattr("shopdraw.cli.work.by_rules", lambda design, assembly: (wrong,))
     capsys.readouterr()
     assert export(str(desk), str(desk.parent / "out"), ("lists",), {"lists": no_lists}) == 0
     assert capsys.readouterr().err == "must-fix lid-strikes lid.panel: the lid runs into the side\n"
@@ -125,7 +125,7 @@ def test_export_names_what_must_be_fixed_and_still_exits_0(
 
 def test_a_silenced_finding_stops_nobody(desk: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     seen = Finding("lid-strikes", Severity.MUST_FIX, ("lid.panel",), "it runs into the side", silenced="tried it")
-    monkeypatch.setattr("shopdraw.cli.work.findings", lambda design, assembly, more: (seen,))
+    monkeypatch.setattr("shopdraw.cli.work.worded", lambda design, assembly, found: (seen,))
     assert main(["check", str(desk)]) == 0
 
 

@@ -12,7 +12,7 @@ EDGES = ("square", "square", "round", "ovolo", "cove", "bead")
 
 
 def lay_over_drawers(tables: dict[str, Any], rng: random.Random) -> None:
-    """Choose fronts, lips, joints, mouldings and bottoms for all drawers, another front for one of them now and then."""
+    """Choose fronts, lips, joints, mouldings and bottoms for all drawers, other joints for one of them now and then."""
     drawer: dict[str, Any] = tables.setdefault("drawer", {})
     if "front" not in drawer:
         drawer["front"] = rng.choice(FRONTS)
@@ -24,7 +24,8 @@ def lay_over_drawers(tables: dict[str, Any], rng: random.Random) -> None:
     if drawer["front"] == "overlay" or drawer["front_joint"] == "sliding":
         drawer["entry"] = rng.choice((5.0, 6.0))
     if drawer["front"] != "inset":
-        drawer.setdefault("lip", rng.choice((5.0, 7.0)))
+        # lips of 8 and more meet over many a frame; those are tried by the rule's own test
+        drawer["lip"] = rng.choice((4.0, 6.0))
         if rng.random() < 0.4:
             drawer[f"lip_{rng.choice(('left', 'right', 'top', 'bottom'))}"] = 0.0
     if rng.random() < 0.2:

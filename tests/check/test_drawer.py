@@ -74,6 +74,34 @@ def test_case_18_a_bar_cut_to_the_full_depth_stands_proud_years_later():
     assert found[0].value == pytest.approx(-457.2 * 0.00248 * 5)
 
 
+def test_case_17_behind_an_overlay_front_it_is_the_box_that_must_clear():
+    piece = design(
+        stock={"primary": CHERRY, "drawer": THIN},
+        climate={"build": 7.0, "dry": 6.0, "wet": 11.0},
+        opening={"bank": {"divide": {"keys": ("1", "2"), "rule": "given", "sizes": (204.2,)}}},
+        drawer={"front": "overlay", "entry": 6.0, "top_clearance": 1.0},
+    )
+    found = of_code(checked(piece), "drawer-sticks")
+    grown = 203.2 * 0.00248 * 4
+    assert found[0].where == ("drawer.1.box-front", "bank.1")
+    assert found[0].value == pytest.approx(1.0 - grown)
+    assert found[0].right[0] == "drawer.1.top_clearance"
+    # at build, and at both ends of the range
+    dry = 1.0 + 203.2 * 0.00248 * 1
+    assert f"1 mm at build, {dry:.1f} mm in the driest and {1.0 - grown:.2f} mm in the wettest" in found[0].message
+
+
+def test_case_17_sides_dovetailed_to_a_front_clear_what_the_front_grows():
+    # poplar sides dovetailed to a cherry front are held to its size: 0.00248, not their own 0.00289
+    assert build(design()).board("drawer.2.side-left").stock.coefficient == pytest.approx(0.00289)
+    piece = design(
+        stock={"primary": CHERRY}, drawer={"front": "lipped", "front_joint": "dovetail", "top_clearance": 3.0}
+    )
+    note = next(one for one in of_code(checked(piece), "drawer-gap") if one.where[1] == "bank.2")
+    height = build(piece).board("drawer.2.side-left").width
+    assert note.value == pytest.approx(3.0 - height * 0.00248 * 4)
+
+
 def test_lips_that_meet_must_be_fixed():
     # frames 20 high between openings, lips of 10 on each side of them: nothing is left
     found = of_code(checked(design(drawer={"front": "lipped", "lip": 10.0})), "lips-meet")

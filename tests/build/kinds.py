@@ -141,8 +141,10 @@ def _free(rng: random.Random) -> dict[str, Any]:
             openings[f"space{key}"] = table
         levels[key] = {"member": rng.choice(("shelf", "web-frame"))}
         above = key
-    return {
-        "case": _case(rng, rng.uniform(550.0, 1100.0), rng.uniform(700.0, 1200.0), rng.uniform(350.0, 500.0), ANY_TOP),
-        "level": levels,
-        "opening": openings,
-    }
+    case = _case(rng, rng.uniform(550.0, 1100.0), rng.uniform(700.0, 1200.0), rng.uniform(350.0, 500.0), ANY_TOP)
+    tables: dict[str, Any] = {"case": case, "level": levels, "opening": openings}
+    boards = case["top_joint"] != "overhanging" and all(level["member"] == "shelf" for level in levels.values())
+    if boards and rng.random() < 0.6:
+        # partitions stand between boards, in each opening that is filled with pigeonholes
+        tables["compartments"] = {"bays": rng.randint(1, 3), "bracket_height": 25.0, "drawers": rng.choice((0, 0, 1))}
+    return tables

@@ -4,6 +4,7 @@ import math
 
 import pytest
 
+from shopdraw.build.profile import profile
 from shopdraw.cnc.second import finished_lines, second_setting
 from shopdraw.lists.size import sizes_of
 from shopdraw.piece.design import CaseTable, Design
@@ -58,3 +59,19 @@ def test_sockets_are_laid_out_on_the_note_layer_only() -> None:
     lines = [note for note in made.settings[0].flat.notes if hasattr(note, "start")]
     base = [line for line in lines if abs(line.start[0] - (length - thickness)) < 1e-6 and line.start[0] == line.end[0]]
     assert len(base) == 4, "one base line a socket"
+
+
+def test_a_moulded_edge_is_left_to_a_moulding_cutter_on_the_edge_that_it_lies_on() -> None:
+    ovolo = Cut("moulding", Face.FOOT, 0.0, 400.0, profile("ovolo", 5.0).paths[0].moved(0.0, -5.0))
+    told = second_setting(cut_board(ovolo), 0, SIZES)
+    assert told.on == "front edge"
+    assert told.setting.startswith("moulding cutter of this profile")
+
+
+def test_a_sliding_dovetail_and_its_socket_are_left_to_a_dovetail_cutter() -> None:
+    socket = Cut("dovetail", Face.NEAR, 0.0, 90.0, polygon([(50, 0), (49, -8), (57, -8), (56, 0)]))
+    assert "dovetail cutter, from this edge" in second_setting(cut_board(socket), 0, SIZES).setting
+    tongue = Cut(
+        "dovetail", Face.NEAR, 0.0, 100.0, rectangle(0, -20, 8, 0), (polygon([(0, -10), (8, -9), (8, -1), (0, 0)]),)
+    )
+    assert "dovetail cutter, along the end" in second_setting(cut_board(tongue), 0, SIZES).setting

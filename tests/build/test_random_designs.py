@@ -61,14 +61,15 @@ def _valid(seed):
 
 
 def _arcs_mm2(shape):
-    """Length of all arcs of a shape's cuts times how deep they go, mm²."""
+    """Length of all arcs of a shape's outline and cuts times how deep they go, mm²."""
+    curved = [(shape.outline, shape.thickness)]
+    curved += [(path, cut.depth) for cut in shape.cuts for path in (cut.outline, *cut.islands)]
     total = 0.0
-    for cut in shape.cuts:
-        for path in (cut.outline, *cut.islands):
-            for here, there in path.pairs():
-                if here.bulge:
-                    arc = arc_of((here.x, here.y), (there.x, there.y), here.bulge)
-                    total += arc.radius * 4 * abs(math.atan(here.bulge)) * cut.depth
+    for path, depth in curved:
+        for here, there in path.pairs():
+            if here.bulge:
+                arc = arc_of((here.x, here.y), (there.x, there.y), here.bulge)
+                total += arc.radius * 4 * abs(math.atan(here.bulge)) * depth
     return total
 
 

@@ -84,9 +84,8 @@ class Drag:
         return self.step
 
     def finished(self) -> State:
-        """The state in which the drag ends, built in full; the one before where nothing has changed."""
-        text = self.step.state.text
-        return self.before if text == self.before.text else state_of(text, self._source, self._variant)
+        """The state in which the drag ends; the one before where nothing has changed."""
+        return self.before if self.step.state.text == self.before.text else self.step.state
 
     def nudged(self, count: int, *, fine: bool = False) -> Step:
         """Moves by whole steps from where it stands, as the arrow keys do."""
@@ -121,7 +120,7 @@ class Drag:
                 text = changed_text(self.before.text, self.handle.sets(value), self._variant)
             except CannotSet:
                 return self.before
-            known = self._known[value] = state_of(text, self._source, self._variant, rough=True)
+            known = self._known[value] = state_of(text, self._source, self._variant)
         return known
 
     def _last_sound(self, value: float, reason: str) -> tuple[float, str]:

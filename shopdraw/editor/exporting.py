@@ -6,13 +6,17 @@ the package that was there before stays, since a new one is put in place only wh
 
 from __future__ import annotations
 
+import os
 import shutil
 import sys
 import tempfile
+from contextlib import suppress
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QProcess, QProcessEnvironment, Signal
 
+PATIENCE = 10
+"""How far an export steps back behind the window: POSIX niceness."""
 PROGRESS_VARIABLE = "SHOPDRAW_PROGRESS"
 PROGRESS_MARK = "progress "
 """A line of progress on stderr: `progress 2/5 templates`."""
@@ -62,6 +66,7 @@ class Exporting(QObject):
         environment.insert("PYTHONIOENCODING", "utf-8")
         process.setProcessEnvironment(environment)
         process.readyReadStandardError.connect(self._read)
+        process.started.connect(self._step_back)
         process.finished.connect(lambda code, _status: self._end(code))
         process.errorOccurred.connect(self._failed)
         self._process = process
@@ -77,6 +82,12 @@ class Exporting(QObject):
             self._process.terminate()
             if not self._process.waitForFinished(2000) and self._process is not None:
                 self._process.kill()
+
+    def _step_back(self) -> None:
+        """The export and the processes that it starts give way to the window: on two cores they would leave it none."""
+        if self._process is not None and hasattr(os, "setpriority"):
+            with suppress(OSError):  # it may have ended already
+                os.setpriority(os.PRIO_PROCESS, self._process.processId(), PATIENCE)
 
     def _read(self) -> None:
         process = self._process

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import gc
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.drag import Drag, Step
@@ -15,15 +15,20 @@ from shopdraw.editor.shown_size import shown_for
 from shopdraw.editor.state import State
 from shopdraw.shape.path import Point
 
+PAUSE_MS = 90
+"""A hand that rests so long may be about to let go: the full views are begun."""
+
 
 class Hand(QObject):
     """Joins the canvas's handles to the open piece.
 
     Signals:
         said: a sentence about what a drag did besides moving.
+        paused: the state in which a hand has stopped without letting go.
     """
 
     said = Signal(str)
+    paused = Signal(object)
 
     def __init__(self, piece: OpenPiece, canvas: Canvas) -> None:
         super().__init__(canvas)
@@ -33,6 +38,10 @@ class Hand(QObject):
         self._keyed: tuple[str, State, int, float] | None = None
         self._series = 0
         self.decimal_sign = "."
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(PAUSE_MS)
+        self._pause.timeout.connect(self._paused)
         canvas.grip_taken.connect(self._take)
         canvas.grip_moved.connect(self._move)
         canvas.grip_left.connect(self._leave)
@@ -58,9 +67,15 @@ class Hand(QObject):
             step = self._drag.to(point, reach=self._canvas.scaled_reach(), fine=fine)
             self._canvas.show_label(self._words(step))
             self._piece.draft(step.state)
+            self._pause.start()
+
+    def _paused(self) -> None:
+        if self._drag is not None and self._drag.step.state is not self._drag.before:
+            self.paused.emit(self._drag.step.state)
 
     def _leave(self) -> None:
         gc.enable()
+        self._pause.stop()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())
         if drag is not None:

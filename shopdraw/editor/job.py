@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -15,6 +16,10 @@ from shopdraw.wood.finding import Finding
 
 if TYPE_CHECKING:
     from shopdraw.editor.router_job import RouterSight
+
+
+PATIENCE = 10
+"""How far jobs that can wait step back: POSIX niceness."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,4 +76,13 @@ def collisions_job(boards: tuple[Board, ...]) -> frozenset[str]:
 
 def nothing_job() -> Worked:
     """Nothing: loads what the other jobs need."""
+    # The sheets tell which hidden lines print: loaded now, not when the first views are asked for.
+    import shopdraw.sheet.arrangement  # noqa: F401
+
     return Worked()
+
+
+def give_way() -> None:
+    """Lets the window and the views go first on a busy machine; where a system knows no priorities nothing happens."""
+    if hasattr(os, "nice"):
+        os.nice(PATIENCE)

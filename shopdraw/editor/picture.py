@@ -4,29 +4,26 @@ from __future__ import annotations
 
 import math
 
-from PySide6.QtCore import QPointF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import (
-    QBrush,
-    QColor,
-    QKeyEvent,
-    QMouseEvent,
-    QPainter,
-    QPaintEvent,
-    QPen,
-    QPolygonF,
-    QTransform,
-    QWheelEvent,
-)
+import numpy as np
+import numpy.typing as npt
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QColor, QImage, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QSlider, QVBoxLayout, QWidget
 
+from shopdraw.editor.depth import Frame, Placed, placed, seen, wood_of
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.motion import moved_boards
 from shopdraw.editor.tongue import translate
 from shopdraw.view.direction import Direction, looking
-from shopdraw.view.draft import DraftFace, draft
 from shopdraw.wood.assembly import Assembly, Motion
 from shopdraw.wood.board import Board
 
+LIVE_POINTS, STILL_POINTS = 150_000, 1_000_000
+"""How many points a picture has while it turns, and when it rests."""
+REST_MS = 200
+_STRIPE = 2.0
+"""Width of the stripes on boards that run into each other, pixels."""
+_OPAQUE = 0xFF000000
 DEGREES_PER_PIXEL = 0.4
 STEEPEST = 85.0
 SLIDER_STEPS = 100
@@ -53,7 +50,7 @@ def motion_words(motion_id: str) -> str:
 
 
 class PictureView(QWidget):
-    """The piece as shaded or outlined faces.
+    """The piece, shaded or in outline, from wherever one looks.
 
     Signals:
         turned: the way of looking has changed.
@@ -67,11 +64,16 @@ class PictureView(QWidget):
         self.round_deg, self.over_deg, self.zoom = 32.0, 22.0, 1.0
         self.shaded = True
         self.colliding: frozenset[str] = frozenset()
-        self._boards: tuple[Board, ...] = ()
         self._size = 1.0
         self._middle = (0.0, 0.0, 0.0)
         self._grip: QPointF | None = None
-        self._faces: tuple[DraftFace, ...] = ()
+        self._placed: Placed | None = None
+        self._image: QImage | None = None
+        self._resting = False
+        self._still = QTimer(self)
+        self._still.setSingleShot(True)
+        self._still.setInterval(REST_MS)
+        self._still.timeout.connect(self._rest)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Picture of the piece"))
@@ -88,7 +90,7 @@ class PictureView(QWidget):
             boards: the piece.
             size: of the case, mm: width, depth, height.
         """
-        self._boards = boards
+        self._placed = placed(wood_of(boards), boards) if boards else None
         self._middle = (size[0] / 2, size[1] / 2, size[2] / 2)
         self._size = math.hypot(*size) * 1.15
         self._look_again()
@@ -101,31 +103,59 @@ class PictureView(QWidget):
         self.turned.emit()
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002  # Qt's name and signature
-        """Paints the faces from the back to the front."""
+        """Paints what is seen; fewer points while the hand turns it, more when it rests."""
         painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(self.rect(), self.colours.colour("paper"))
-        direction = direction_of(self.round_deg, self.over_deg)
-        middle = direction.on_paper(self._middle)
-        zoom = min(self.width(), self.height()) / self._size * self.zoom * _MARGIN
-        x, y = self.width() / 2 - middle[0] * zoom, self.height() / 2 + middle[1] * zoom
-        painter.setTransform(QTransform(zoom, 0, 0, -zoom, x, y), True)
-        edge = QPen(self.colours.colour("ink"), 1.1)
-        edge.setCosmetic(True)
-        edge.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
-        hatch = QBrush(self.colours.colour("wrong"), Qt.BrushStyle.BDiagPattern)
-        hatch.setTransform(QTransform.fromScale(1 / zoom, 1 / zoom))
-        for face in self._faces:
-            if face.cut:
-                continue
-            polygon = QPolygonF([QPointF(px, py) for px, py in face.points])
-            painter.setPen(edge)
-            painter.setBrush(self._shade(face) if self.shaded else self.colours.colour("paper"))
-            painter.drawPolygon(polygon)
-            if face.board in self.colliding:
-                painter.setBrush(hatch)
-                painter.drawPolygon(polygon)
+        if self._placed is not None and self.width() > 0 and self.height() > 0:
+            if self._image is None:
+                self._image = self._painted(self._placed)
+            painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
+            painter.drawImage(QRectF(self.rect()), self._image)
         painter.end()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Paints another size."""
+        super().resizeEvent(event)
+        self._look_again()
+
+    def frame(self) -> Frame:
+        """Where the picture lies on the view's plane, and how fine it is now."""
+        ratio = self.devicePixelRatioF()
+        area = self.width() * self.height()
+        fine = min(2.0 * ratio, math.sqrt(STILL_POINTS / area)) if self._resting else math.sqrt(LIVE_POINTS / area)
+        fine = min(fine, 2.0 * ratio)
+        middle = direction_of(self.round_deg, self.over_deg).on_paper(self._middle)
+        zoom = min(self.width(), self.height()) / self._size * self.zoom * _MARGIN
+        return Frame(middle, zoom * fine, max(1, round(self.width() * fine)), max(1, round(self.height() * fine)))
+
+    def _painted(self, here: Placed) -> QImage:
+        found = seen(here, direction_of(self.round_deg, self.over_deg), self.frame())
+        colliding = np.array([name in self.colliding for name in here.wood.names])
+        tones = self._tones(here) if self.shaded else np.full(len(here.normals), _number(self.colours.colour("paper")))
+        points = np.where(found.triangle < 0, _number(self.colours.colour("paper")), tones[found.triangle])
+        row, column = np.arange(found.face.shape[0])[:, None], np.arange(found.face.shape[1])
+        wide = max(2, round(_STRIPE * found.face.shape[1] / max(self.width(), 1)))
+        striped = (found.owner >= 0) & colliding[found.owner] & ((row + column) % (4 * wide) < wide)
+        points[striped] = _number(self.colours.colour("wrong"))
+        edge = np.zeros(found.face.shape, dtype=bool)
+        edge[:, :-1] |= found.face[:, :-1] != found.face[:, 1:]
+        edge[:-1] |= found.face[:-1] != found.face[1:]
+        points[edge] = _number(self.colours.colour("ink"))
+        data = np.ascontiguousarray(points, dtype=np.uint32)
+        height, width = data.shape
+        return QImage(data.data, width, height, width * 4, QImage.Format.Format_RGB32).copy()
+
+    def _tones(self, here: Placed) -> npt.NDArray[np.int64]:
+        """A colour for each triangle: light from above and from the viewer, a mixture of paper and faint."""
+        toward = np.array(direction_of(self.round_deg, self.over_deg).toward)
+        light = np.clip(0.35 + 0.4 * (here.normals @ toward) + 0.25 * here.normals[:, 2], 0.0, 1.0)[:, None]
+        one, other = (
+            np.array([colour.red(), colour.green(), colour.blue()])
+            for colour in (self.colours.colour("paper"), self.colours.colour("faint"))
+        )
+        tones = np.round(one * light + other * (1.0 - light)).astype(np.int64)
+        found: npt.NDArray[np.int64] = tones @ np.array([1 << 16, 1 << 8, 1]) + _OPAQUE
+        return found
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         """Takes hold of the piece."""
@@ -145,7 +175,7 @@ class PictureView(QWidget):
     def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
         """Comes nearer or goes back."""
         self.zoom = min(8.0, max(0.3, self.zoom * 1.0015 ** event.angleDelta().y()))
-        self.update()
+        self._look_again()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Turns with the arrow keys."""
@@ -159,25 +189,36 @@ class PictureView(QWidget):
             self.turn(*turns[Qt.Key(event.key())])
         elif event.key() in (Qt.Key.Key_Plus, Qt.Key.Key_Minus):
             self.zoom = min(8.0, max(0.3, self.zoom * (1.2 if event.key() == Qt.Key.Key_Plus else 1 / 1.2)))
-            self.update()
+            self._look_again()
         else:
             super().keyPressEvent(event)
 
-    def _look_again(self) -> None:
-        self._faces = draft(self._boards, direction_of(self.round_deg, self.over_deg))
+    def show_colliding(self, boards: frozenset[str]) -> None:
+        """Marks boards that run into each other with stripes."""
+        if boards != self.colliding:
+            self.colliding = boards
+            self.repaint_all()
+
+    def repaint_all(self) -> None:
+        """Paints again what hasn't moved: in another look."""
+        self._image = None
         self.update()
 
-    def _shade(self, face: DraftFace) -> QColor:
-        """Light from above and from the viewer: a mixture of paper and glow."""
-        light = min(1.0, max(0.0, 0.35 + 0.4 * face.facing + 0.25 * face.upward))
-        one, other = self.colours.colour("paper"), self.colours.colour("faint")
+    def _look_again(self) -> None:
+        self._resting = False
+        self._image = None
+        self._still.start()
+        self.update()
 
-        def mixed(a: float, b: float) -> float:
-            return a * light + b * (1.0 - light)
+    def _rest(self) -> None:
+        self._resting = True
+        self._image = None
+        self.update()
 
-        return QColor.fromRgbF(
-            mixed(one.redF(), other.redF()), mixed(one.greenF(), other.greenF()), mixed(one.blueF(), other.blueF())
-        )
+
+def _number(colour: QColor) -> int:
+    """A colour as a point of a picture."""
+    return colour.rgb() & 0xFFFFFF | _OPAQUE
 
 
 class PictureWindow(QWidget):
@@ -237,11 +278,10 @@ class PictureWindow(QWidget):
 
     def show_colliding(self, boards: frozenset[str]) -> None:
         """Marks boards that run into each other."""
-        self.view.colliding = boards
+        self.view.show_colliding(boards)
         self.note.setText(
             self.tr("These run into each other: {boards}").format(boards=", ".join(sorted(boards))) if boards else ""
         )
-        self.view.update()
 
     def _moved(self) -> None:
         assembly = self._assembly
@@ -273,7 +313,7 @@ class PictureWindow(QWidget):
 
     def _shade(self, on: bool) -> None:  # a signal's argument
         self.view.shaded = on
-        self.view.update()
+        self.view.repaint_all()
 
     def _shut_all(self) -> None:
         for slider in self.sliders.values():

@@ -12,7 +12,16 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 
-from shopdraw.editor.job import Worked, collisions_job, findings_job, nothing_job, router_job, sheets_job, views_job
+from shopdraw.editor.job import (
+    Worked,
+    collisions_job,
+    findings_job,
+    give_way,
+    nothing_job,
+    router_job,
+    sheets_job,
+    views_job,
+)
 from shopdraw.editor.state import State
 from shopdraw.editor.tongue import translate
 from shopdraw.wood.board import Board
@@ -48,6 +57,7 @@ class Working(QObject):
         self._waiting: list[Future[Worked]] = []
         self._slow: list[Future[Worked]] = []
         self._latest: State | None = None
+        self._ahead: tuple[State, Future[Worked]] | None = None
         self._closed = False
         self.done.connect(self._check)
 
@@ -69,7 +79,22 @@ class Working(QObject):
         for future in self._waiting:
             future.cancel()
         self._latest = state
+        ahead, self._ahead = self._ahead, None
+        if ahead is not None and ahead[0] is state and not section and not ahead[1].cancelled():
+            ahead[1].add_done_callback(lambda finished: self._tell(state, finished))
+            self._waiting = [ahead[1]]
+            return
+        if ahead is not None:
+            ahead[1].cancel()
         self._waiting = [self._do(VIEWS, state, views_job, assembly, section)]
+
+    def ask_ahead(self, state: State) -> None:
+        """Has the views of a state made before they are asked for: the hand that drags has stopped, not let go."""
+        if not self._apart or state.assembly is None or (self._ahead is not None and self._ahead[0] is state):
+            return
+        if self._ahead is not None:
+            self._ahead[1].cancel()
+        self._ahead = (state, self._executor(VIEWS).submit(views_job, state.assembly, False))
 
     def _check(self, state: State, worked: Worked) -> None:
         """Asks for findings once the views are there: on two cores they would slow each other down."""
@@ -136,5 +161,10 @@ class Working(QObject):
 
     def _executor(self, pool: str) -> ProcessPoolExecutor:
         if pool not in self._pools:
-            self._pools[pool] = ProcessPoolExecutor(1, mp_context=multiprocessing.get_context("spawn"))
+            # What nobody waits for at the end of a drag gives way to the window and to the views.
+            self._pools[pool] = ProcessPoolExecutor(
+                1,
+                mp_context=multiprocessing.get_context("spawn"),
+                initializer=None if pool == VIEWS else give_way,
+            )
         return self._pools[pool]

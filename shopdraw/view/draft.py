@@ -229,10 +229,10 @@ def _upright(face: _Face) -> bool:
     if len(face.points) != 4:
         return False
     x0, y0, x1, y1 = face.box
-    for x, y in face.points:
-        if (x - x0 > 1e-6 and x1 - x > 1e-6) or (y - y0 > 1e-6 and y1 - y > 1e-6):
-            return False
-    return True
+    return all(
+        (x - x0 < 1e-6 or x1 - x < 1e-6) and (y - y0 < 1e-6 or y1 - y < 1e-6)  # each corner on a corner of the box
+        for x, y in face.points
+    )
 
 
 def _hidden(box: Box, depth: float, covers: Sequence[tuple[Box, float]]) -> bool:

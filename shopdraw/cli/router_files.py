@@ -81,7 +81,7 @@ def write_router_files(work: Work, folder: Path) -> tuple[Finding, ...]:
 
 
 def write_board_files(work: Work, folder: Path, boards: Sequence[Board]) -> tuple[Finding, ...]:
-    """Writes the files of the chosen boards' parts alone: no nested sheets and no covering sheet, which are of all parts.
+    """Writes the files of the chosen boards' parts alone; nested sheets and the covering sheet are of all parts.
 
     Returns:
         What turned up on the way and no check has told yet.

@@ -59,6 +59,11 @@ class Cell:
         return self.board.label
 
     @property
+    def boards(self) -> tuple[str, ...]:
+        """Ids of all boards that it stands for."""
+        return tuple(board.id for part in (*self.parts, *self.mirrored) for board in part.boards)
+
+    @property
     def group(self) -> int:
         """Which of `GROUPS` it belongs to."""
         return group_of(self.board.member)

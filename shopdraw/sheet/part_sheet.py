@@ -19,14 +19,15 @@ from shopdraw.sheet.compose_sheet import compose_sheet
 from shopdraw.sheet.fact import Fact
 from shopdraw.sheet.figure import Writing, write_figures
 from shopdraw.sheet.look import Look
-from shopdraw.sheet.manner import manner_of
+from shopdraw.sheet.manner import PAPER, larger_papers, manner_of, title_fields
 from shopdraw.sheet.part_page import CellAt, Stretch, fits_alone, pages_of, stretches
 from shopdraw.sheet.title_block import WIDTH, TitleFields
 from shopdraw.sheet.wrap import PITCH, wrapped
 from shopdraw.trade.cautions import cautions_for
-from shopdraw.trade.paper import PaperSize
+from shopdraw.trade.paper import PaperSize, paper
 from shopdraw.trade.scale import Scale
 from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.board import Board
 
 GROUP_NAMES = ("sides", "case", "frames and rails", "drawers", "lid and supports", "compartments", "plinth")
 """What a sheet of each group is called."""
@@ -81,15 +82,54 @@ def count_part_sheets(design: Design, assembly: Assembly, look: Look, size: Pape
     return len(part_pages(assembly, manner.writing, manner.scales, look, size, manner.third_angle))
 
 
+def board_sheets(design: Design, assembly: Assembly, board: Board) -> list[Sheet]:
+    """The part sheet of one board alone, with its pair or those alike but for one size, on paper that prints anywhere.
+
+    Its figures are those of the whole set: a string never differs from one sheet to the other.
+
+    Args:
+        design: for units, style and projection.
+        assembly: the piece.
+        board: one of its boards.
+    Raises:
+        NoRoomForPart: it is too large for every paper of the series.
+        NotInTable: the piece names a paper that isn't known.
+    """
+    asked = manner_of(design)
+    sizes = larger_papers(paper(PAPER[asked.style, "bench"]))
+    for size in sizes:
+        manner = asked.on(size)
+        try:
+            pages = part_pages(
+                assembly, manner.writing, manner.scales, manner.look, size, manner.third_angle, only=board.id
+            )
+        except NoRoomForPart:
+            if size is sizes[-1]:
+                raise
+            continue
+        if pages[0].scale.ratio >= SMALL_ENOUGH[manner.look.group] or size is sizes[-1]:
+            break
+    fields = title_fields(design, manner)
+    made = [_sheet(page, n, design, manner.look, size, fields, 1, len(pages)) for n, page in enumerate(pages)]
+    return [replace(sheet, key=f"part-{board.label}-{sheet.number}") for sheet in made]
+
+
 @lru_cache(maxsize=8)
 def part_pages(
-    assembly: Assembly, writing: Writing, scales: tuple[Scale, ...], look: Look, size: PaperSize, third_angle: bool
+    assembly: Assembly,
+    writing: Writing,
+    scales: tuple[Scale, ...],
+    look: Look,
+    size: PaperSize,
+    third_angle: bool,
+    only: str = "",
 ) -> tuple[PartPage, ...]:
-    """Cells on pages, at the scales that take fewest sheets."""
-    every = cells(assembly, writing)
+    """Cells on pages, at the scales that take fewest sheets; `only` the one that a board of that id is in."""
+    whole = cells(assembly, writing)
+    every = tuple(cell for cell in whole if not only or only in cell.boards)
     allowed = [scale for scale in scales if scale.ratio <= LARGEST]
     area = _area(size, look)
-    figures = write_figures(facts_of(every, assembly), writing)
+    figures = write_figures(facts_of(whole, assembly), writing)
     made: list[PartPage] = []
     held = stretches(every, allowed, SMALL_ENOUGH[look.group], area, look)
     for stretch in held or (Stretch(every, allowed[-1]),):

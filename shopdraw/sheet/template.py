@@ -26,8 +26,10 @@ from shopdraw.wood.board import Board, Face
 
 SMALL = 2.5
 MARGIN = 15.0
-STRIP = 58.0
-"""Paper below the part on a page of true size, for words and check lines."""
+STRIPS = (58.0, 90.0, 130.0)
+"""Paper below the part on a page of true size, for words and check lines: more where a part is too small for them."""
+LEAST_PAGE = 290.0
+"""A page of true size is at least that long, so that words and check lines have room beside a small part."""
 ROLL = 890.0
 """Widest page for a roll of 36 in: 914.4 less what its plotter can't print, and some slack (common practice)."""
 LONGEST = 14400 * 25.4 / 72
@@ -84,15 +86,27 @@ def true_size_sheet(template: Template, number: str = "1") -> Sheet:
 
     Raises:
         TemplateTooLong: a side of the page is longer than a PDF's page may be.
+        NoRoomOnTemplate: a page has no room for its words or check lines.
     """
+    for strip in STRIPS[:-1]:
+        try:
+            return _page_with(template, number, strip)
+        except NoRoomOnTemplate:
+            continue
+    return _page_with(template, number, STRIPS[-1])
+
+
+def _page_with(template: Template, number: str, strip: float) -> Sheet:
     x0, y0, x1, y1 = template.box
-    width, height = x1 - x0 + 2 * MARGIN, y1 - y0 + 2 * MARGIN + STRIP
+    spare = max(0.0, LEAST_PAGE - (x1 - x0) - 2 * MARGIN)
+    x0, x1 = x0 - spare / 2, x1 + spare / 2
+    width, height = x1 - x0 + 2 * MARGIN, y1 - y0 + 2 * MARGIN + strip
     if max(width, height) > LONGEST:
         raise TemplateTooLong(
             f"{template.title}: its page would be {max(width, height):.0f} mm long; "
             f"at most {LONGEST:.0f} mm are possible"
         )
-    region = (x0 - MARGIN + 8.0, y0 - STRIP - MARGIN + 8.0, x1 + MARGIN - 8.0, y1 + MARGIN - 8.0)
+    region = (x0 - MARGIN + 8.0, y0 - strip - MARGIN + 8.0, x1 + MARGIN - 8.0, y1 + MARGIN - 8.0)
     page = f"page {width:.1f} × {height:.1f} mm"
     roll = "; goes on a roll of 36 in (914 mm)" if min(width, height) <= ROLL else ""
     lines = (
@@ -102,11 +116,11 @@ def true_size_sheet(template: Template, number: str = "1") -> Sheet:
         *check_words(template.inch),
         CUT_TO,
     )
-    foot = (x0 + x1) / 2, y0 - STRIP / 2 - 4.0
+    foot = (x0 + x1) / 2, y0 - strip / 2 - 4.0
     marks = furnished(template, region, lines, foot, both_ends=True)
     drawing = Drawing(f"template.{template.board.label}", "", marks)
     paper = Paper("true size", width, height, (5.0, 5.0, width - 5.0, height - 5.0), "small")
-    at = (MARGIN - x0, MARGIN + STRIP - y0)
+    at = (MARGIN - x0, MARGIN + strip - y0)
     key = f"template-{template.board.label}"
     return Sheet(key, number, f"Template {template.title}", paper, (Placed(drawing, 1.0, at),), ())
 

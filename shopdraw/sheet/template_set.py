@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from shopdraw.drawing.sheet import Sheet
@@ -45,16 +45,26 @@ def template_paper(design: Design) -> str:
     return design.drawing.template_paper or ("Letter" if manner_of(design).inch else "A4")
 
 
+def board_templates(design: Design, assembly: Assembly, boards: Sequence[Board]) -> Iterator[TemplateSheets]:
+    """The templates of chosen boards alone, in their order.
+
+    Args:
+        design: for units and paper.
+        assembly: the piece.
+        boards: of it.
+    """
+    manner = manner_of(design)
+    for board in boards:
+        template = template_of(board, assembly, manner.writing, piece_words(design), inch=manner.inch)
+        yield _made(template, template_paper(design))
+
+
 def template_sheets(design: Design, assembly: Assembly) -> Iterator[TemplateSheets]:
     """Every template of a piece, side panels first, then rods."""
     manner = manner_of(design)
-    words = piece_words(design)
-    name = template_paper(design)
-    for board in assembly.boards:
-        if board.member in MEMBERS:
-            yield _made(template_of(board, assembly, manner.writing, words, inch=manner.inch), name)
-    for rod in rods(assembly, manner.writing, words, inch=manner.inch):
-        yield _made(rod, name)
+    yield from board_templates(design, assembly, [board for board in assembly.boards if board.member in MEMBERS])
+    for rod in rods(assembly, manner.writing, piece_words(design), inch=manner.inch):
+        yield _made(rod, template_paper(design))
 
 
 def _made(template: Template, name: str) -> TemplateSheets:

@@ -51,14 +51,6 @@ def test_words_that_mean_nothing_give_one_line(capsys: pytest.CaptureFixture[str
     assert "--help" in refusal(capsys, *words)
 
 
-@pytest.mark.parametrize(
-    "words",
-    [("export", "a.piece", "out", "--board", "1L")],
-)  # fmt: skip
-def test_options_that_are_not_there_yet_are_told(capsys: pytest.CaptureFixture[str], words: tuple[str, ...]) -> None:
-    assert "there yet" in refusal(capsys, *words)
-
-
 def test_an_error_of_the_program_itself_is_one_line(
     capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:

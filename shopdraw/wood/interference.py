@@ -97,24 +97,27 @@ def closing(assembly: Assembly, joint: Joint) -> Closing | None:
     """How a joint closes, or None for one without a body.
 
     Rays run along the body from halfway down it: in the guest they come out at its end, in the host at the floor.
-    The worst of several rays is told.
+    Where another groove crosses the guest just there, they start further down. The worst of several rays is told.
     """
     if joint.body is None:
         return None
     host = placed_solid(assembly.board(joint.host))
     names = joint.guest_boards or (joint.guest,)
     guests = [placed_solid(assembly.board(name)) for name in names if assembly.has(name)]
-    worst: Closing | None = None
-    for start, end in _rays(joint.body):
-        reached = next((found for found in (_leaves_at(guest, start, end) for guest in guests) if found), None)
-        if reached is None:
-            continue
-        floor = _enters_at(host, start, end)
-        at = floor if floor is not None else joint.body.depth / 2
-        here = Closing(at - reached, joint.relief, floor is None)
-        if worst is None or _miss(here) > _miss(worst):
-            worst = here
-    return worst or Closing(None, joint.relief, through=False)
+    for share in _STARTS:
+        worst: Closing | None = None
+        for start, end in _rays(joint.body, share):
+            reached = next((found for found in (_leaves_at(guest, start, end) for guest in guests) if found), None)
+            if reached is None:
+                continue
+            floor = _enters_at(host, start, end)
+            at = floor if floor is not None else joint.body.depth * (1.0 - share)
+            here = Closing(at - reached, joint.relief, floor is None)
+            if worst is None or _miss(here) > _miss(worst):
+                worst = here
+        if worst is not None:
+            return worst
+    return Closing(None, joint.relief, through=False)
 
 
 def joint_closes(assembly: Assembly, joint: Joint) -> bool:
@@ -128,16 +131,18 @@ def _miss(found: Closing) -> float:
 
 
 _BEYOND_MM = 1000.0
+_STARTS = (0.5, 0.85)
+"""How far down a body rays start, as a share of its depth."""
 
 
-def _rays(body: Body) -> Iterator[tuple[tuple[float, float, float], tuple[float, float, float]]]:
-    """Rays down the body from halfway, one through the middle of each triangle of its outline."""
+def _rays(body: Body, share: float) -> Iterator[tuple[tuple[float, float, float], tuple[float, float, float]]]:
+    """Rays down the body from a share of its depth, one through the middle of each triangle of its outline."""
     points = np.array([(c.x, c.y) for c in body.outline.anticlockwise().corners])
     for corners in manifold3d.triangulate([points]):
         a, b = points[list(corners)].mean(axis=0)
         yield (
-            body.frame.point((float(a), float(b), -body.depth / 2)),
-            body.frame.point((float(a), float(b), -body.depth / 2 - _BEYOND_MM)),
+            body.frame.point((float(a), float(b), -body.depth * share)),
+            body.frame.point((float(a), float(b), -body.depth * share - _BEYOND_MM)),
         )
 
 

@@ -70,3 +70,13 @@ def test_a_grooved_side_runs_freely_on_a_runner_in_its_groove():
     assert swept((side, runner), (slide,)) == ()
     across = Motion("drawer", ("side",), "slide", (0, 0, 0), (0.0, 1.0, 0.0), 100.0)
     assert swept((side, runner), (across,))[0].position <= 1.0
+
+
+def test_what_opens_first_is_out_of_the_way_of_what_opens_after_it():
+    # a block before the lid slides to where the shut lid lies; open, the lid is gone
+    stop = _stop(-40.0, 95.0)
+    shut = board("lid", plain(400.0, 300.0, 20.0), LYING.moved((0.0, 0.0, 120.0)))
+    slide = Motion("stop", ("stop",), "slide", (0.0, 0.0, 0.0), (0.0, 1.0, 0.0), 50.0)
+    assert [(hit.board, hit.other) for hit in swept((shut, stop), (TURN, slide)) if hit.motion == "stop"]
+    after = Motion("stop", ("stop",), "slide", (0.0, 0.0, 0.0), (0.0, 1.0, 0.0), 50.0, after=("lid",))
+    assert [hit for hit in swept((shut, stop), (TURN, after)) if hit.motion == "stop"] == []

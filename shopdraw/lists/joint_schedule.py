@@ -106,8 +106,15 @@ def gaps(assembly: Assembly, joint: Joint) -> Iterator[tuple[str, float]]:
 def _further(joint: Joint, figures: Figures) -> Iterator[str]:
     sizes = dict(joint.sizes)
     if "tails" in sizes:
-        yield f"{sizes['tails']:.0f} tails {figures.size(sizes['tail'])} at end, slope 1:{sizes['slope']:.0f}"
-        yield f"half pins {figures.size(sizes['half-pin'])}, pins {figures.size(sizes['pin'])}"
+        yield f"{sizes['tails']:.0f} tails {figures.size(sizes['tail'])} at shoulder, slope 1:{sizes['slope']:.0f}"
+        half = figures.size(sizes["half-pin"])
+        if "rear-half-pin" in sizes:
+            half = f"{half} in front, {figures.size(sizes['rear-half-pin'])} at the rear"
+        yield f"half pins {half}, pins {figures.size(sizes['pin'])}"
+    elif "slope" in sizes:
+        yield f"slope 1:{sizes['slope']:.0f}"
+    if "lap" in sizes and "slope" in sizes:
+        yield f"lap {figures.size(sizes['lap'])}"
     if "tenon" in sizes:
         yield f"tenon {figures.size(sizes['tenon'])} long, {figures.size(sizes['thickness'])} thick"
     if "angle" in sizes:

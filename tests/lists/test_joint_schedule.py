@@ -6,6 +6,7 @@ from shopdraw.build import build
 from shopdraw.lists.figures import Figures
 from shopdraw.lists.joint_schedule import COLUMNS, gaps, joint_schedule
 from shopdraw.measure import fractions, millimetres
+from shopdraw.piece.design import Design
 from shopdraw.sheet.cut_note import cut_notes
 from shopdraw.sheet.cut_size import cut_sizes
 from shopdraw.sheet.figure import metric_writing
@@ -90,3 +91,20 @@ def test_a_gap_finer_than_the_step_is_not_rounded_away():
     assert METRIC.gap(0.03) == "0.03"
     assert METRIC.gap(0.0) == "0"
     assert INCH.gap(0.1) != "0"
+
+
+def test_half_blind_dovetails_tell_lap_pitch_and_both_half_pins() -> None:
+    tables = {
+        "piece": {"kind": "chest"},
+        "case": {
+            "width": 660.0, "height": 300.0, "depth": 480.0, "tail_pitch": 45.0, "dovetails": "clean-sides",
+        },
+        "opening": {"bank": {"divide": {"keys": ("1",)}}},
+        "drawer": {"front_joint": "sliding"},
+    }  # fmt: skip
+    told = joint_schedule(build(Design.model_validate(tables)), METRIC).rows
+    corner = next(" ".join(row) for row in told if row[0] == "dovetail")
+    # lap a quarter of 20; tails 15 long: half pins 7 + 3 + 15 / 8 in front, 480 - 11.875 - (10 × 45 - 7.5) behind
+    assert "lap 5" in corner
+    assert "half pins 11.9 in front, 25.6 at the rear" in corner
+    assert any("slope 1:6" in " ".join(row) for row in told if row[0] == "sliding dovetail")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from shopdraw.editor.division import fine_size, unit_of
+from shopdraw.editor.division import Division, divisions_of, fine_size, unit_of
 from shopdraw.editor.state import Setting
 from shopdraw.editor.tongue import translate
 from shopdraw.editor.typed import kept
@@ -83,3 +83,9 @@ def takes_the_rest(design: Design, bay: BaySpaces, bays: tuple[BaySpaces, ...]) 
     """Whether a bay is as wide as the others leave it: every other one in its room has a width of its own."""
     others = [one for one in bays if one.room == bay.room and one.key != bay.key]
     return own_table(design, bay).width is None and all(own_table(design, one).width is not None for one in others)
+
+
+def divisions_beside(design: Design, assembly: Assembly, bays: tuple[BaySpaces, ...]) -> tuple[Division, ...]:
+    """The divisions of a piece without those whose columns are bays: these have widths of their own."""
+    rooms = {bay.room for bay in bays}
+    return tuple(division for division in divisions_of(design, assembly) if division.opening not in rooms)

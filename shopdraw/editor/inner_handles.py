@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from shopdraw.editor.bay import BaySpaces, bays_of, own_table, takes_the_rest
-from shopdraw.editor.division import BANK, Division, divisions_of, level_id, unit_of
+from shopdraw.editor.bay import BaySpaces, bays_of, divisions_beside, own_table, takes_the_rest
+from shopdraw.editor.division import BANK, Division, level_id, unit_of
 from shopdraw.editor.handle import Handle, setter
 from shopdraw.editor.holding import Magnet
 from shopdraw.editor.state import Setting
@@ -33,7 +33,7 @@ def inner_handles(design: Design, assembly: Assembly) -> list[Handle]:
 def _division_handles(design: Design, assembly: Assembly) -> list[Handle]:
     """Between each cell of a divided opening and the next one; and the rail over a desk's topmost drawer."""
     unit = unit_of(design)
-    divisions = divisions_of(design, assembly)
+    divisions = divisions_beside(design, assembly, bays_of(design, assembly))
     found = [
         _division_handle(division, index, unit) for division in divisions for index in range(len(division.cells) - 1)
     ]
@@ -210,7 +210,7 @@ def _shelf_handles(design: Design, bay: BaySpaces) -> list[Handle]:
                 f"{bay.shelves_address}/{number + 1}@front",
                 translate("Size", "{bay}, space {number}").format(bay=bay.name, number=number + 1),
                 "front",
-                ((bay.left * 2 + bay.right) / 3, high + half),
+                ((bay.left + bay.right) / 2, high + half),
                 (0.0, 1.0),
                 high - low,
                 reads,

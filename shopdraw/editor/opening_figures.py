@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from shopdraw.editor.bay import BaySpaces, bays_of, own_table, takes_the_rest
-from shopdraw.editor.division import BANK, Division, divisions_of, level_id, unit_of
+from shopdraw.editor.bay import BaySpaces, bays_of, divisions_beside, own_table, takes_the_rest
+from shopdraw.editor.division import BANK, Division, level_id, unit_of
 from shopdraw.editor.figure import Figure
 from shopdraw.editor.state import Setting
 from shopdraw.editor.tongue import translate
@@ -17,14 +17,16 @@ _NEAR_MM = 0.05
 _ABOVE = "above."
 """What the id of a space begins with that the file says nothing of."""
 SUPPORTS = "supports"
+SPACE_FIGURES = (0.28, 0.72)
+"""Where in a bay the heights under its shelves are measured, in turn, as a part of its width."""
 COLUMN_FIGURE = 0.25
 """How high in a column its width is measured, as a part of its height; the handle of its divider is in the middle."""
 
 
 def opening_figures(design: Design, assembly: Assembly) -> list[Figure]:
     """All dimensions inside the case, in the front view."""
-    divisions = divisions_of(design, assembly)
     bays = bays_of(design, assembly)
+    divisions = divisions_beside(design, assembly, bays)
     found: list[Figure] = []
     for division in divisions:
         found += _cell_figures(division, unit_of(design))
@@ -290,14 +292,15 @@ def _bay_figures(design: Design, bay: BaySpaces, bays: tuple[BaySpaces, ...]) ->
         1,
         bay.right - bay.left,
         None if rest else lambda typed: (Setting(bay.width_address, typed.keeps),),
-        drives=() if given else ("case.width", *others) if rest else ("compartments.bays",),
+        drives=() if given else ("case.width", *others) if rest else (_shared_by(design, bay),),
         says="" if given else told,
         handle=bay.width_address,
     )
-    middle = (bay.left + bay.right) / 2
     found = [width]
     for number, (low, high) in enumerate(bay.spaces if len(bay.spaces) > 1 else ()):
         last = number == len(bay.spaces) - 1
+        # Low spaces have no room for their words beside those of the next one: they take turns.
+        across = bay.left + SPACE_FIGURES[number % len(SPACE_FIGURES)] * (bay.right - bay.left)
 
         def sets(typed: Typed, number: int = number) -> tuple[Setting, ...]:
             return bay.with_height(number, typed.mm, design)
@@ -307,8 +310,8 @@ def _bay_figures(design: Design, bay: BaySpaces, bays: tuple[BaySpaces, ...]) ->
                 f"compartments.{bay.room}.{bay.key}:{number + 1}@front",
                 translate("Size", "{bay}, space {number}").format(bay=bay.name, number=number + 1),
                 "front",
-                (middle, low),
-                (middle, high),
+                (across, low),
+                (across, high),
                 "left",
                 1,
                 high - low,
@@ -318,7 +321,13 @@ def _bay_figures(design: Design, bay: BaySpaces, bays: tuple[BaySpaces, ...]) ->
                 if last
                 else "",
                 handle="" if last else f"{bay.shelves_address}/{number + 1}",
-                line=middle,
+                line=across,
             )
         )
     return found
+
+
+def _shared_by(design: Design, bay: BaySpaces) -> str:
+    """The input that says how bays without a width of their own come about."""
+    columns = bay.room in design.opening and "divide" in design.opening[bay.room].model_fields_set
+    return address_text(("opening", bay.room, "divide", "rule")) if columns else "compartments.bays"

@@ -228,7 +228,8 @@ def _light_again(window: Window) -> QWidget:
 
 
 METRIC = {"first-angle": "chart-room-desk", "small": "pilot-station-desk", "sheets": "chart-room-desk",
-          "shelves": "logbook-shelves", "mail-case": "mail-case", "typing-level": "logbook-shelves",
+          "shelves": "logbook-shelves", "large-desk": "harbour-master-desk",
+          "mail-case": "mail-case", "typing-level": "logbook-shelves",
           "layouts": "chart-room-desk", "contact-sheet": "chart-room-desk"}  # fmt: skip
 SHOP = """format = 1
 
@@ -275,6 +276,7 @@ STATES: dict[str, Callable[[Window], QWidget]] = {
     "shelves": lambda window: window,
     "mail-case": lambda window: window,
     "compartments": _compartments,
+    "large-desk": lambda window: window,
     "typing-level": lambda window: _typing(window, "floor/level.3@front"),
     "compare": _compare,
     "help": _help,

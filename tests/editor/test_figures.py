@@ -11,10 +11,10 @@ from shopdraw.editor.figure import Figure
 from shopdraw.editor.figures import figures_of
 from shopdraw.editor.state import Setting, state_of
 from shopdraw.editor.window import Window
-from shopdraw.shipped import sample_path
+from shopdraw.shipped import sample_names, sample_path
 from tests.editor.gestures import click
 
-SAMPLES = ("harbour-office-desk", "chart-room-desk", "plan-chest", "logbook-shelves", "mail-case", "tide-lectern")
+SAMPLES = sample_names()
 COMPARTMENTS = '\n[compartments]\nbays = 4\nshelves = ["90 mm"]\n'
 STEPS_MM = (6.0, -6.0, *(float(by) for by in range(1, 33)))
 """Shelves on pins lie on holes 32 mm apart: one of 32 steps in a row comes to lie on one."""
@@ -46,6 +46,11 @@ def type_into(window: Window, qtbot, name: str, typed: str) -> bool:
     place = canvas.figure_place(name)
     assert not place.isEmpty(), name
     click(canvas, place.center())
+    if not entry.isVisible():  # a small space, a handle over its figure: nearer, they stand apart
+        canvas.zoom(4.0, place.center())
+        window.grab()
+        click(canvas, canvas.figure_place(name).center())
+        canvas.fit()
     assert entry.isVisible(), name
     entry.line.selectAll()
     qtbot.keyClicks(entry.line, typed)

@@ -34,6 +34,7 @@ class Detail:
         centre: of its circle in the section, true-size mm.
         radius: of its circle, mm.
         moving: whether moved positions are drawn.
+        joint: id of the joint that it shows, or "".
     """
 
     name: str
@@ -41,6 +42,7 @@ class Detail:
     centre: Point
     radius: float
     moving: bool = False
+    joint: str = ""
 
     @property
     def view(self) -> str:
@@ -62,8 +64,8 @@ class Drawn:
     seen: Seen
 
 
-def details_of(assembly: Assembly, planes: Sequence[CuttingPlane]) -> tuple[Detail, ...]:
-    """The details of a piece: d1 top's nose and lid's upper end, d2 pin and support, d3 lid's end over the side."""
+def lid_details(assembly: Assembly, planes: Sequence[CuttingPlane]) -> tuple[Detail, ...]:
+    """The details of a lid: d1 top's nose and lid's upper end, d2 pin and support, d3 lid's end over the side."""
     slant = assembly.slant
     if slant is None or slant.hinge_edge == "upper" or not assembly.has("lid"):
         return ()
@@ -81,20 +83,21 @@ def _nose(assembly: Assembly, slant: SlantFact, plane: CuttingPlane) -> Detail:
     c, s = _slope(slant)
     reach = max(slant.top_bevel_mm + slant.top_flat_mm, slant.lid_thickness_mm) + 22.0
     at = slant.run_mm - 0.4 * reach * c + 8.0 * s, assembly.height - 0.4 * reach * s - 8.0 * c
-    return Detail("d1", plane, at, _step(reach))
+    return Detail("d1", plane, at, radius_in_steps(reach))
 
 
 def _pin(slant: SlantFact, plane: CuttingPlane) -> Detail:
     """Round the pin: lid shut and open, writing shelf, the support under the open lid."""
     reach = 2.2 * slant.lid_thickness_mm + 12.0
-    return Detail("d2", plane, (slant.hinge_pin_mm[0], slant.hinge_pin_mm[1] - 0.2 * reach), _step(reach), moving=True)
+    at = slant.hinge_pin_mm[0], slant.hinge_pin_mm[1] - 0.2 * reach
+    return Detail("d2", plane, at, radius_in_steps(reach), moving=True)
 
 
 def _lid_end(assembly: Assembly, slant: SlantFact, plane: CuttingPlane) -> Detail:
     """Round the lid's right end, square to its length."""
     _, up = plane.plane.direction.on_paper((0.0, *slant.hinge_pin_mm))
     reach = slant.lid_thickness_mm + 20.0
-    return Detail("d3", plane, (assembly.width - reach / 4, up), _step(reach))
+    return Detail("d3", plane, (assembly.width - reach / 4, up), radius_in_steps(reach))
 
 
 def _slope(slant: SlantFact) -> tuple[float, float]:
@@ -102,7 +105,7 @@ def _slope(slant: SlantFact) -> tuple[float, float]:
     return math.cos(turn), math.sin(turn)
 
 
-def _step(reach: float) -> float:
+def radius_in_steps(reach: float) -> float:
     """A radius in whole steps of 5 mm, so that a slightly larger piece keeps its details' size."""
     return 5.0 * math.ceil(reach / 5.0)
 
@@ -126,27 +129,37 @@ def _rim(detail: Detail) -> ArcMark:
     return ArcMark(detail.centre, detail.radius, 0.0, 360.0, Meaning.SIZE)
 
 
-def circle_on_parent(detail: Detail, words: str, scale: float, look: Look, ground: Ground) -> tuple[Mark, ...]:
-    """The detail's circle on its section, and its name beside it with where it is drawn.
-
-    Args:
-        words: "d1 / 5-C4".
-        ground: of the section; it gains the circle and the words.
-    """
+def circle_of(detail: Detail, scale: float, ground: Ground) -> ArcMark:
+    """The detail's circle on its section; the section's ground gains it."""
     circle = _rim(detail)
     for stroke in strokes_of((circle,), What.VIEW, "", scale):
         ground.add_stroke(stroke)
-    spots = list(_name_spots(detail, words, scale, look))
-    return circle, words_in_free_spot(Text((0.0, 0.0), words, look.balloon), spots, ground, scale)
+    return circle
 
 
-def _name_spots(detail: Detail, words: str, scale: float, look: Look) -> Iterator[Point]:
-    """Where the name may begin, round the circle from the upper right on, then further off."""
+def name_at_circle(detail: Detail, words: str, scale: float, look: Look, ground: Ground, middle: Point) -> Text:
+    """The detail's name beside its circle, with where it is drawn.
+
+    Args:
+        words: "d1 / 5-C4".
+        ground: of the section, with the circles of all details; it gains the words.
+        middle: of the section: names of joints stand on that side of their circles, off the rows round it.
+    """
+    inward = math.degrees(math.atan2(middle[1] - detail.centre[1], middle[0] - detail.centre[0]))
+    spots = list(_name_spots(detail, words, scale, look, inward if detail.joint else None))
+    return words_in_free_spot(Text((0.0, 0.0), words, look.balloon), spots, ground, scale)
+
+
+def _name_spots(detail: Detail, words: str, scale: float, look: Look, inward: float | None) -> Iterator[Point]:
+    """Where the name may begin, round the circle from the upper right or from the inner side on, then further off."""
     x, y = detail.centre
     wide, _, _ = words_size(words, look.balloon)
-    for gap in (NAME_GAP, 6.0, 12.0, 20.0, 30.0):
+    turns = [45.0, 135.0, 0.0, 180.0, 315.0, 225.0, 90.0, 270.0]
+    if inward is not None:
+        turns.sort(key=lambda turn: round(abs((turn - inward + 180.0) % 360.0 - 180.0), 3))
+    for gap in (NAME_GAP, 6.0, 12.0, 20.0, 30.0, 40.0, 50.0, 60.0):
         off = detail.radius + gap / scale
-        for turn in (45.0, 135.0, 0.0, 180.0, 315.0, 225.0, 90.0, 270.0):
+        for turn in turns:
             c, s = math.cos(math.radians(turn)), math.sin(math.radians(turn))
             left = 0.0 if c > 0.1 else wide if c < -0.1 else wide / 2
             down = 0.0 if s > 0.1 else look.balloon if s < -0.1 else look.balloon / 2

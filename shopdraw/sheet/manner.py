@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from shopdraw.lists.figures import Figures
 from shopdraw.measure import Unit, dual, fractions, millimetres
 from shopdraw.piece.design import Design
 from shopdraw.sheet.figure import Writing, inch_writing, metric_writing
@@ -45,6 +46,11 @@ class Manner:
     def projection(self) -> str:
         """One of "third" and "first", as a title block's field."""
         return "third" if self.third_angle else "first"
+
+    @property
+    def figures(self) -> Figures:
+        """How schedules and words beside joints write sizes."""
+        return Figures(self.writing.cut, self.writing.fit, self.writing.decimal_sign)
 
     @property
     def scales(self) -> tuple[Scale, ...]:

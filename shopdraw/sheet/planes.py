@@ -49,7 +49,7 @@ class CuttingPlane:
 
 def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
     """The planes of a piece by letter: front to back, side to side, through the topmost drawer, across the lid,
-    through the plinth, through compartments.
+    through the plinth, through compartments, through a frame or a shelf, in the middle of the lid's thickness.
     """
     planes = [plane_a(assembly), plane_b(assembly)]
     if any(opening.use == "drawer" for opening in assembly.openings):
@@ -60,6 +60,10 @@ def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
         planes.append(plane_e(assembly))
     if any(board.member == "partition" for board in assembly.boards):
         planes.append(plane_f(assembly))
+    if any(board.member in IN_DADOS for board in assembly.boards):
+        planes.append(plane_g(assembly))
+    if assembly.slant is not None and any(board.member == "lid.cap" for board in assembly.boards):
+        planes.append(plane_h(assembly))
     return tuple(planes)
 
 
@@ -76,13 +80,19 @@ def plane_a(assembly: Assembly) -> CuttingPlane:
 def plane_b(assembly: Assembly) -> CuttingPlane:
     """Side to side through the middle of the drawers' sides, or of the case, and of what compartments stand there.
 
+    Where the top of a slant begins behind that, the plane moves back into it, so that it shows how the top is held.
     Looked at to the back.
     """
     box = whole(assembly)
     cut = [[b for b in assembly.boards if b.member == member] for member in ("drawer.side", "partition")]
     held = [extent(boards) for boards in cut if boards]
     low, high = max((one.y0 for one in held), default=0.0), min((one.y1 for one in held), default=assembly.depth)
-    y = _off_faces((low + high) / 2 if low < high else assembly.depth / 2, assembly.boards, 1)
+    middle = (low + high) / 2 if low < high else assembly.depth / 2
+    if assembly.has("top"):
+        top = extent([assembly.board("top")])
+        inside = top.y0 + (top.y1 - top.y0) / 4
+        middle = inside if middle < inside < (high if low < high else assembly.depth) else middle
+    y = _off_faces(middle, assembly.boards, 1)
     return CuttingPlane("B", Plane(FRONT, (0.0, y, 0.0)), "side", ((y, box.z0), (y, box.z1)), (1.0, 0.0))
 
 
@@ -125,6 +135,35 @@ def plane_f(assembly: Assembly) -> CuttingPlane:
     z, box = _off_faces(at, assembly.boards, 2), whole(assembly)
     return CuttingPlane("F", Plane(PLAN, (0.0, 0.0, z)), "front", ((box.x0, z), (box.x1, z)), (0.0, -1.0))
 
+
+def plane_g(assembly: Assembly) -> CuttingPlane:
+    """Level through the middle of the uppermost frame, or else of a fixed shelf or the bottom: how they are housed."""
+    box = whole(assembly)
+    housed = next(held for member in IN_DADOS if (held := [b for b in assembly.boards if b.member == member]))
+    top = max((extent([b]) for b in housed), key=lambda one: one.z1)
+    z = _off_faces((top.z0 + top.z1) / 2, assembly.boards, 2)
+    return CuttingPlane("G", Plane(PLAN, (0.0, 0.0, z)), "side", ((box.y0, z), (box.y1, z)), (0.0, -1.0))
+
+
+def plane_h(assembly: Assembly) -> CuttingPlane:
+    """Through the tongues of the shut lid's ends, along it; looked at square to its outer face."""
+    slant = assembly.slant
+    assert slant is not None
+    c, s = math.cos(math.radians(slant.angle_from_level_deg)), math.sin(math.radians(slant.angle_from_level_deg))
+    pin_y, pin_z = slant.hinge_pin_mm
+    out = slant.lid_thickness_mm / 2 - slant.pin_above_writing_mm
+    at = pin_y - out * s, pin_z + out * c
+    beyond = 2.0
+    ends = (
+        (at[0] - beyond * c, at[1] - beyond * s),
+        (at[0] + (slant.lid_length_mm + beyond) * c, at[1] + (slant.lid_length_mm + beyond) * s),
+    )
+    plane = Plane(looking((0.0, s, -c), (0.0, c, s)), (0.0, *at))
+    return CuttingPlane("H", plane, "section.A", ends, (s, -c))
+
+
+IN_DADOS = ("frame.front", "shelf", "bottom")
+"""What a level section shows housed in the sides, the most telling first."""
 
 D_BELOW_MM = 60.0
 """How far behind the lid section D–D is drawn: it is there for the lid's ends only."""

@@ -15,6 +15,8 @@ from shopdraw.view.clip import Window, clipped
 from shopdraw.view.section import section
 from shopdraw.wood.assembly import Assembly
 
+LID = ("lid", "lid.cap", "lid.ledge")
+"""What section H–H shows: the lid alone."""
 PIN_CROSS = 3.0
 """Half the length of the centre lines that mark the lid's pin, paper mm."""
 
@@ -51,7 +53,10 @@ def cut_view(assembly: Assembly, plane: CuttingPlane, scale: float) -> Cut:
 
 def section_marks(assembly: Assembly, plane: CuttingPlane, scale: float) -> tuple[Mark, ...]:
     """The section's own marks; the scale decides pitches of hatches and what is too thin for one."""
-    return section(assembly.boards, plane.plane, scale)
+    boards = assembly.boards
+    if plane.letter == "H":
+        boards = tuple(board for board in boards if board.member in LID)
+    return section(boards, plane.plane, scale)
 
 
 def pin_of(assembly: Assembly, plane: CuttingPlane) -> Point | None:

@@ -5,12 +5,16 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
+from shopdraw.drawing.mark import Area, Mark
+from shopdraw.shape.path import Point, bounds
 from shopdraw.sheet.arrangement import arranged_views
 from shopdraw.sheet.arrangement_facts import arrangement_facts
 from shopdraw.sheet.detail_facts import detail_facts
-from shopdraw.sheet.details import Detail, circle_on_parent, details_of, draw_detail
+from shopdraw.sheet.details import Detail, circle_of, draw_detail, lid_details, name_at_circle
 from shopdraw.sheet.fact import Fact
 from shopdraw.sheet.figure import write_figures
+from shopdraw.sheet.joint_details import joint_details
+from shopdraw.sheet.joint_facts import joint_facts
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.mark_words import ground_of
 from shopdraw.sheet.places import Places
@@ -58,7 +62,7 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
         detail_scale: of the details.
     """
     planes = cutting_planes(assembly)
-    details = details_of(assembly, planes)
+    details = (*lid_details(assembly, planes), *joint_details(assembly, planes))
     arranged = arranged_views(assembly, planes, scale.ratio, manner.look)
     cuts = [cut_view(assembly, plane, scale.ratio) for plane in planes]
     drawn = [
@@ -71,6 +75,7 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
         *arrangement_facts(flat, manner.writing, manner.look),
         *section_facts(flat, manner.writing),
         *detail_facts(near, manner.writing),
+        *joint_facts(near, details, manner.figures),
     )
     plain = [view.plain for view in arranged] + [_with_marks(cut, planes, details, scale, manner) for cut in cuts]
     ratios: Mapping[str, float] = {
@@ -105,7 +110,18 @@ def _with_marks(
     for plane in planes:
         if plane.on == cut.plain.id:
             marks += plane_marks(plane.letter, plane.ends, plane.sight, scale.ratio, manner.look, ground)
-    for detail in details:
-        if detail.plane is cut.plane:
-            marks += circle_on_parent(detail, detail_name(detail, UNKNOWN), scale.ratio, manner.look, ground)
+    circled = [detail for detail in details if detail.plane is cut.plane]
+    marks += [circle_of(detail, scale.ratio, ground) for detail in circled]
+    middle = _middle(cut.plain.marks)
+    for detail in circled:
+        words = detail_name(detail, UNKNOWN)
+        marks.append(name_at_circle(detail, words, scale.ratio, manner.look, ground, middle))
     return replace(cut.plain, marks=tuple(marks))
+
+
+def _middle(marks: Sequence[Mark]) -> Point:
+    """The middle of a section's cut wood."""
+    boxes = [bounds(mark.outline) for mark in marks if isinstance(mark, Area)]
+    low = min(b[0] for b in boxes), min(b[1] for b in boxes)
+    high = max(b[2] for b in boxes), max(b[3] for b in boxes)
+    return (low[0] + high[0]) / 2, (low[1] + high[1]) / 2

@@ -60,6 +60,17 @@ def section(
 
 @lru_cache(maxsize=256)
 def _section(stands: tuple[Stands, ...], plane: Plane, scale: float) -> tuple[Area | Line | ArcMark, ...]:
+    cut, lines = _cut(stands, plane)
+    patterns = hatchings(cut, plane.direction, scale)
+    areas = tuple(
+        Area(face.outline, face.islands, patterns[item.board], item.board) for item in cut for face in item.faces
+    )
+    return (*areas, *lines)
+
+
+@lru_cache(maxsize=64)
+def _cut(stands: tuple[Stands, ...], plane: Plane) -> tuple[Sequence[CutBoard], tuple[Line | ArcMark, ...]]:
+    """What is cut, and the lines: the same at every scale."""
     shown, names, cut = [], [], []
     for name, shape, frame, kind, whole in stands:
         left = _beyond(shape, frame, plane, whole)
@@ -70,16 +81,13 @@ def _section(stands: tuple[Stands, ...], plane: Plane, scale: float) -> tuple[Ar
         if left.capped.any():
             faces = cut_faces(left, frame, plane.direction)
             cut.append(CutBoard(name, kind, frame.u, frame.w, shape.thickness, faces))
-    patterns = hatchings(cut, plane.direction, scale)
-    areas = tuple(
-        Area(face.outline, face.islands, patterns[item.board], item.board) for item in cut for face in item.faces
-    )
-    return (*areas, *_lines(shown, names, cut, plane.direction))
+    return cut, _lines(shown, names, cut, plane.direction)
 
 
 def forget() -> None:
     """Drops the sections kept so far, and the boards cut for them: for measuring."""
     _section.cache_clear()
+    _cut.cache_clear()
     facets_beyond.cache_clear()
 
 

@@ -201,14 +201,18 @@ def test_details_and_circles_name_each_others_sheet_and_zone(desk):
                     and mark.meaning is Meaning.SIZE
                 ):
                     at = [placed.at[i] + placed.scale * mark.centre[i] for i in (0, 1)]
-                    where.setdefault((placed.drawing.id, round(mark.radius, 3)), f"{sheet.number}-{size.zone_at(*at)}")
+                    where[placed.drawing.id, circle(mark)] = f"{sheet.number}-{size.zone_at(*at)}"
     texts = {d.id: [m.words for m in d.marks if isinstance(m, Text)] for d in drawings(whole_set)}
     assert whole_set.drawn.views.details
     for detail in whole_set.drawn.views.details:
-        drawn_at = where[detail.view, round(detail.radius, 3)]
-        circle_at = where[detail.plane.view, round(detail.radius, 3)]
+        drawn_at = where[detail.view, circle(detail)]
+        circle_at = where[detail.plane.view, circle(detail)]
         assert f"{detail.name} / {drawn_at}" in texts[detail.plane.view]
         assert any(words.endswith(f"({circle_at})") for words in texts[detail.view])
+
+
+def circle(of):
+    return round(of.centre[0], 3), round(of.centre[1], 3), round(of.radius, 3)
 
 
 @pytest.mark.parametrize("desk", DESKS)

@@ -8,7 +8,10 @@ from pathlib import Path
 from shopdraw.cli.built import Work
 from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.sheet.manner import manner_of
-from shopdraw.sheet.template_set import TemplateSheets, board_templates, template_paper, template_sheets
+from shopdraw.sheet.printer import correction_of
+from shopdraw.sheet.printer_test import printer_test_sheets
+from shopdraw.sheet.template_set import ROLL, TemplateSheets, board_templates, template_paper, template_sheets
+from shopdraw.trade.paper import paper
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.write.pdf import write_pdf
@@ -17,15 +20,22 @@ from shopdraw.write.pdf import write_pdf
 def write_templates(work: Work, folder: Path) -> tuple[Finding, ...]:
     """Writes `<stem>-template-<label>.pdf` at true size, and the same tiled, with the paper's name behind it.
 
+    A test page of the printer lies beside them: what it measures is what `[printer.ID]` of a shop file wants.
+
     Returns:
         What found no room.
     """
-    return _written(work, template_sheets(work.piece.design, work.assembly), folder)
+    design, correction = work.piece.design, correction_of(work.shop.shop)
+    name = template_paper(design)
+    test = printer_test_sheets(None if name == ROLL else paper(name), correction)
+    _write(work, "printer test page", test, folder / f"{work.stem}-template-printer-test-{name}.pdf")
+    return _written(work, template_sheets(design, work.assembly, correction), folder)
 
 
 def write_board_templates(work: Work, folder: Path, boards: Sequence[Board]) -> tuple[Finding, ...]:
     """The same of chosen boards alone, whichever they are."""
-    return _written(work, board_templates(work.piece.design, work.assembly, boards), folder)
+    design, correction = work.piece.design, correction_of(work.shop.shop)
+    return _written(work, board_templates(design, work.assembly, boards, correction), folder)
 
 
 def _written(work: Work, every: Iterable[TemplateSheets], folder: Path) -> tuple[Finding, ...]:

@@ -59,6 +59,7 @@ class Sheet:
         key: stable name for file names and bookmarks: "general-arrangement", "parts-1".
         number: "1", "2", ...
         title: what stands in the title block and the bookmark.
+        stretch: what a file stretches the page's lines by about its middle, across and up: a printer's correction.
     """
 
     key: str
@@ -67,6 +68,7 @@ class Sheet:
     paper: Paper
     placed: tuple[Placed, ...] = ()
     marks: tuple[Mark, ...] = ()
+    stretch: Point = (1.0, 1.0)
 
 
 @dataclass(frozen=True, slots=True)

@@ -175,3 +175,12 @@ class Shop(Table):
     offcut: dict[str, OffcutTable] = Field(default_factory=dict)
     printer: dict[str, PrinterTable] = Field(default_factory=dict)
     habit: HabitTable = HabitTable()
+
+    @field_validator("habit")
+    @classmethod
+    def _known_printer(cls, habit: HabitTable, info: ValidationInfo) -> HabitTable:
+        printers = info.data.get("printer", {})
+        if habit.printer and habit.printer not in printers:
+            known = ", ".join(printers) or "no [printer.ID] at all"
+            raise ValueError(f'its printer "{habit.printer}" isn\'t in this file; found {known}')
+        return habit

@@ -149,7 +149,7 @@ def _rod(way: str, ticks: Sequence[Tick], writing: Writing, piece: str, *, inch:
     marks: list[Mark] = [Line((a.x, a.y), (b.x, b.y), Meaning.SIZE, strip.id) for a, b in outline.pairs()]
     for tick, place, words in zip(ticks, places, told, strict=True):
         marks += _tick_marks(tick, place, words, strip.id)
-    return Template(strip, tuple(marks), (), (), title, piece, inch, rod=True)
+    return Template(strip, tuple(marks), (), (), title, piece, inch, writing.decimal_sign, rod=True)
 
 
 def _tick_marks(tick: Tick, place: float, words: str, board: str) -> Iterator[Mark]:

@@ -18,6 +18,7 @@ from shopdraw.sheet.cut_note import cut_notes
 from shopdraw.sheet.cut_size import cut_sizes
 from shopdraw.sheet.figure import Writing
 from shopdraw.sheet.free_spot import Spots
+from shopdraw.sheet.printer import Correction
 from shopdraw.sheet.template_line import template_lines
 from shopdraw.sheet.template_word import MIDDLE, Template, lying_words, pocket_words
 from shopdraw.sheet.wrap import wrapped
@@ -78,11 +79,17 @@ def template_of(board: Board, assembly: Assembly, writing: Writing, piece: str, 
             v = sum(target[1] for target in note.targets) / len(note.targets)
             u = u0 + 75.0 if note.view is Face.FOOT else u1 - 75.0
             beside.append((f"{note.words}, dashed there", (u, v)))
-    return Template(board, lines, tuple(labels), tuple(beside), f"{board.label} {board.name}", piece, inch)
+    title, sign = f"{board.label} {board.name}", writing.decimal_sign
+    return Template(board, lines, tuple(labels), tuple(beside), title, piece, inch, sign)
 
 
-def true_size_sheet(template: Template, number: str = "1") -> Sheet:
+def true_size_sheet(template: Template, number: str = "1", correction: Correction | None = None) -> Sheet:
     """The template on one page: as large as the part with its margins and a strip for words.
+
+    Args:
+        template: whose.
+        number: of the sheet.
+        correction: for the printer that it goes to.
 
     Raises:
         TemplateTooLong: a side of the page is longer than a PDF's page may be.
@@ -90,17 +97,20 @@ def true_size_sheet(template: Template, number: str = "1") -> Sheet:
     """
     for strip in STRIPS[:-1]:
         try:
-            return _page_with(template, number, strip)
+            return _page_with(template, number, strip, correction)
         except NoRoomOnTemplate:
             continue
-    return _page_with(template, number, STRIPS[-1])
+    return _page_with(template, number, STRIPS[-1], correction)
 
 
-def _page_with(template: Template, number: str, strip: float) -> Sheet:
+def _page_with(template: Template, number: str, strip: float, correction: Correction | None) -> Sheet:
     x0, y0, x1, y1 = template.box
     spare = max(0.0, LEAST_PAGE - (x1 - x0) - 2 * MARGIN)
     x0, x1 = x0 - spare / 2, x1 + spare / 2
     width, height = x1 - x0 + 2 * MARGIN, y1 - y0 + 2 * MARGIN + strip
+    across, up = correction.on(width, height) if correction is not None else (1.0, 1.0)
+    at = (MARGIN - x0 + width * (across - 1.0) / 2, MARGIN + strip - y0 + height * (up - 1.0) / 2)
+    width, height = width * across, height * up
     if max(width, height) > LONGEST:
         raise TemplateTooLong(
             f"{template.title}: its page would be {max(width, height):.0f} mm long; "
@@ -115,14 +125,19 @@ def _page_with(template: Template, number: str, strip: float) -> Sheet:
         "Print at 100 %, do not fit to the paper.",
         *check_words(template.inch),
         CUT_TO,
+        *correction_words(template, correction),
     )
     foot = (x0 + x1) / 2, y0 - strip / 2 - 4.0
     marks = furnished(template, region, lines, foot, both_ends=True)
     drawing = Drawing(f"template.{template.board.label}", "", marks)
     paper = Paper("true size", width, height, (5.0, 5.0, width - 5.0, height - 5.0), "small")
-    at = (MARGIN - x0, MARGIN + strip - y0)
     key = f"template-{template.board.label}"
-    return Sheet(key, number, f"Template {template.title}", paper, (Placed(drawing, 1.0, at),), ())
+    return Sheet(key, number, f"Template {template.title}", paper, (Placed(drawing, 1.0, at),), (), (across, up))
+
+
+def correction_words(template: Template, correction: Correction | None) -> tuple[str, ...]:
+    """What a page says of the correction that it carries."""
+    return () if correction is None else (correction.words(template.decimal_sign),)
 
 
 def check_words(inch: bool) -> tuple[str, ...]:

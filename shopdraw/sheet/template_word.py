@@ -28,6 +28,7 @@ class Template:
         title: "1L side, left".
         piece: title and revision of the piece.
         inch: check lines are in inches.
+        decimal_sign: of figures that aren't sizes.
         rod: a strip with ticks: it has no face, no edge and no grain to tell of.
     """
 
@@ -38,6 +39,7 @@ class Template:
     title: str
     piece: str
     inch: bool
+    decimal_sign: str = "."
     rod: bool = False
 
     @property

@@ -15,7 +15,8 @@ from shopdraw.sheet.box import Bounds, words_size
 from shopdraw.sheet.clip import clipped
 from shopdraw.sheet.free_spot import Spots
 from shopdraw.sheet.look import INCH
-from shopdraw.sheet.template import CUT_TO, SMALL, check_words, furnished
+from shopdraw.sheet.printer import Correction
+from shopdraw.sheet.template import CUT_TO, SMALL, check_words, correction_words, furnished
 from shopdraw.sheet.template_word import Template
 from shopdraw.trade.paper import PaperSize
 
@@ -100,12 +101,13 @@ def _grid(length: float, width: float, paper_width: float, paper_height: float, 
     return Grid(paper_width, paper_height, columns, rows, at[0] - spare_x / 2, at[1] - spare_y / 2)
 
 
-def tiled_sheets(template: Template, paper: PaperSize) -> tuple[Sheet, ...]:
+def tiled_sheets(template: Template, paper: PaperSize, correction: Correction | None = None) -> tuple[Sheet, ...]:
     """The template on as many pages as it takes, row by row from the upper left.
 
     Args:
         template: whose.
         paper: A4, Letter, A3, Tabloid, ...
+        correction: for the printer that they go to.
     Raises:
         NoRoomOnTemplate: a page has no room for its words or check lines.
     """
@@ -114,7 +116,7 @@ def tiled_sheets(template: Template, paper: PaperSize) -> tuple[Sheet, ...]:
     crosses = seam_crosses(grid)
     overall, line = overall_check(template, grid)
     return tuple(
-        _page(template, grid, paper, row, column, crosses, overall, line)
+        _page(template, grid, paper, row, column, crosses, overall, line, correction)
         for row in range(grid.rows)
         for column in range(grid.columns)
     )
@@ -177,6 +179,7 @@ def _page(
     crosses: tuple[Cross, ...],
     overall: tuple[Cross, Cross],
     line: tuple[Mark, ...],
+    correction: Correction | None,
 ) -> Sheet:
     tile = grid.tile(column, row)
     name = ALSO_CALLED.get(paper.name, paper.name)
@@ -188,6 +191,7 @@ def _page(
         *check_words(template.inch),
         overall_words(template, overall),
         f"Join at the crosses; {CUT_TO}.",
+        *correction_words(template, correction),
     )
     fixed: list[Mark] = list(clipped(line, tile))
     spots = Spots(tile)
@@ -206,7 +210,8 @@ def _page(
     sheet = Paper(name, grid.width, grid.height, (MARGIN, MARGIN, grid.width - MARGIN, grid.height - MARGIN), "small")
     number = str(row * grid.columns + column + 1)
     key = f"template-{label}-{row + 1}-{column + 1}"
-    return Sheet(key, number, f"Template {template.title}: {where}", sheet, (Placed(drawing, 1.0, at),), ())
+    stretch = correction.on(grid.width, grid.height) if correction is not None else (1.0, 1.0)
+    return Sheet(key, number, f"Template {template.title}: {where}", sheet, (Placed(drawing, 1.0, at),), (), stretch)
 
 
 def _inner(grid: Grid, row: int, column: int, tile: Bounds) -> Bounds:

@@ -117,9 +117,9 @@ class _Page:
     def draw(self) -> None:
         for placed in self._sheet.placed:
             marks = drawing_marks(placed.drawing, placed.scale, self._style, self._group)
-            at = _ToPoints(placed.scale, placed.at)
+            at = _ToPoints(placed.scale, placed.at, self._sheet)
             self._add(marks, at, f"sheet {self._sheet.number}, {placed.drawing.id}")
-        self._add(self._sheet.marks, _ToPoints(1.0, (0.0, 0.0)), f"sheet {self._sheet.number}")
+        self._add(self._sheet.marks, _ToPoints(1.0, (0.0, 0.0), self._sheet), f"sheet {self._sheet.number}")
         self._write()
 
     def _add(self, marks: Iterable[Mark], at: _ToPoints, where: str) -> None:
@@ -210,20 +210,21 @@ class _Page:
 
 
 class _ToPoints:
-    """From a drawing's own mm to points on the page."""
+    """From a drawing's own mm to points on the page; stretched about its middle where the sheet is."""
 
-    def __init__(self, scale: float, at: Point) -> None:
+    def __init__(self, scale: float, at: Point, sheet: Sheet) -> None:
         self.scale = scale
-        self._factor = scale / POINT_MM
-        self._x, self._y = at[0] / POINT_MM, at[1] / POINT_MM
+        across, up = sheet.stretch
+        self._across, self._up = scale * across / POINT_MM, scale * up / POINT_MM
+        self._x = (at[0] * across + sheet.paper.width * (1.0 - across) / 2) / POINT_MM
+        self._y = (at[1] * up + sheet.paper.height * (1.0 - up) / 2) / POINT_MM
 
     def words(self, point: Point) -> str:
         """A point as the page prints it, to 0.0004 mm."""
-        factor = self._factor
-        return f"{point[0] * factor + self._x:.3f} {point[1] * factor + self._y:.3f}"
+        return f"{point[0] * self._across + self._x:.3f} {point[1] * self._up + self._y:.3f}"
 
     def __call__(self, point: Point) -> Point:
-        return point[0] * self._factor + self._x, point[1] * self._factor + self._y
+        return point[0] * self._across + self._x, point[1] * self._up + self._y
 
 
 def _polygon(points: list[Point], at: _ToPoints) -> str:

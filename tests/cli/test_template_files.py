@@ -25,7 +25,9 @@ def written(piece: Path, folder: Path) -> set[str]:
 @pytest.mark.parametrize(("name", "paper"), [("chart-room-desk", "A4"), ("harbour-office-desk", "Letter")])
 def test_each_side_on_one_page_and_on_the_paper_of_its_unit(name: str, paper: str, tmp_path: Path) -> None:
     names = written(SAMPLES / f"{name}.piece", tmp_path / "out")
-    assert names == {f"{name}-template-{label}{end}.pdf" for label in LABELS for end in ("", f"-{paper}")}
+    assert names == {f"{name}-template-{label}{end}.pdf" for label in LABELS for end in ("", f"-{paper}")} | {
+        f"{name}-template-printer-test-{paper}.pdf"
+    }
     for path in (tmp_path / "out").iterdir():
         assert PdfReader(path).trailer["/Root"]["/ViewerPreferences"]["/PrintScaling"] == "/None"
 
@@ -36,7 +38,7 @@ def test_the_piece_chooses_the_paper(asked: str, ends: tuple[str, ...], tmp_path
     piece = tmp_path / "desk.piece"
     piece.write_text(f'{text}\n[drawing]\ntemplate_paper = "{asked}"\n', encoding="utf-8")
     wanted = {f"desk-template-{label}{end}.pdf" for label in LABELS for end in ends}
-    assert written(piece, tmp_path / "out") == wanted
+    assert written(piece, tmp_path / "out") == wanted | {f"desk-template-printer-test-{asked}.pdf"}
 
 
 def test_the_same_piece_gives_the_same_bytes(tmp_path: Path) -> None:

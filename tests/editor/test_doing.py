@@ -53,7 +53,7 @@ def test_views_are_written_as_svg_and_png(open_desk: Window, answers: Answers, t
     folder = tmp_path / "pictures"
     folder.mkdir()
     answers.ready = [str(folder)]
-    with qtbot.waitSignal(open_desk.doing.drawing.done, timeout=120_000):
+    with qtbot.waitSignal(open_desk.doing.drawing.done, timeout=30_000):
         open_desk.actions_by_key["pictures"].trigger()
     vector, raster = sorted(folder.glob("*.svg")), sorted(folder.glob("*.png"))
     assert [file.stem for file in vector] == [file.stem for file in raster]

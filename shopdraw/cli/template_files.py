@@ -29,7 +29,7 @@ def write_templates(work: Work, folder: Path) -> tuple[Finding, ...]:
     name = template_paper(design)
     test = printer_test_sheets(None if name == ROLL else paper(name), correction)
     _write(work, "printer test page", test, folder / f"{work.stem}-template-printer-test-{name}.pdf")
-    return _written(work, template_sheets(design, work.assembly, correction), folder)
+    return _written(work, template_sheets(design, work.assembly, correction, work.shop.shop), folder)
 
 
 def write_board_templates(work: Work, folder: Path, boards: Sequence[Board]) -> tuple[Finding, ...]:

@@ -67,12 +67,12 @@ def template_of(board: Board, assembly: Assembly, writing: Writing, piece: str, 
     beside: list[tuple[str, Point]] = []
     u0, _, u1, _ = bounds(board.shape.outline)
     for note in cut_notes(board, sizes):
-        for index in note.cuts if note.view is Face.FACE else ():
+        for index in note.cuts if note.view in (Face.FACE, Face.BACK) else ():
             cut = board.shape.cuts[index]
             if cut.face in (Face.FACE, Face.BACK):
-                labels.append(
-                    (note.words.split(" × ", 1)[1] if note.words[0].isdigit() else note.words, bounds(cut.outline))
-                )
+                words = note.words.split(" × ", 1)[1] if note.words[0].isdigit() else note.words
+                behind = ", other face" if note.view is Face.BACK else ""
+                labels.append((words + behind, bounds(cut.outline)))
         if note.view in (Face.FOOT, Face.HEAD) and not all(
             board.shape.cuts[i].depth > (u1 - u0) / 2 for i in note.cuts
         ):

@@ -31,17 +31,34 @@ def template_lines(board: Board, assembly: Assembly) -> tuple[Mark, ...]:
         for mark in board_marks(board.shape, Face.FACE, board.id)
         if isinstance(mark, Line | ArcMark) and _key(mark) not in seen and not _on_outline(mark, board.shape.outline)
     ]
-    return (*lines, *_sockets_behind(board), *_hinge_line(board, assembly))
+    seen |= {_key(mark) for mark in lines}
+    behind = [mark for mark in _behind(board) if _key(mark) not in seen]
+    return (*lines, *behind, *_sockets_behind(board), *_hinge_line(board, assembly))
 
 
-def outline_marks(board: Board) -> Iterator[Mark]:
+def outline_marks(board: Board) -> Iterator[Line | ArcMark]:
     """The blank's outline whole: the panel is sawn out before its sockets are cut."""
-    for here, there in board.shape.outline.pairs():
+    return path_marks(board.shape.outline, Meaning.TEMPLATE, board.id)
+
+
+def path_marks(path: Path, meaning: Meaning, board: str) -> Iterator[Line | ArcMark]:
+    """A closed path as lines and arcs, mm."""
+    for here, there in path.pairs():
         if here.bulge:
             arc = arc_of((here.x, here.y), (there.x, there.y), here.bulge)
-            yield ArcMark(arc.centre, arc.radius, arc.start_deg, arc.end_deg, Meaning.TEMPLATE, board.id)
+            yield ArcMark(arc.centre, arc.radius, arc.start_deg, arc.end_deg, meaning, board)
         else:
-            yield Line((here.x, here.y), (there.x, there.y), Meaning.TEMPLATE, board.id)
+            yield Line((here.x, here.y), (there.x, there.y), meaning, board)
+
+
+def _behind(board: Board) -> Iterator[Line | ArcMark]:
+    """Cuts of the other face, dashed where they don't come through; not where they end at the outline."""
+    shape = board.shape
+    for cut in shape.cuts:
+        if cut.face is Face.BACK and cut.start + cut.depth < shape.thickness - 1e-3:
+            for path in (cut.outline, *cut.islands):
+                marks = path_marks(path, Meaning.HIDDEN, board.id)
+                yield from (mark for mark in marks if not _on_outline(mark, shape.outline))
 
 
 def _key(mark: Mark) -> object:

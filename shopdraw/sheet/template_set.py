@@ -1,24 +1,27 @@
-"""The full-size templates that every package of a piece has: its side panels, and its rods."""
+"""The full-size templates that every package of a piece has, on one page each and in tiles."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from shopdraw.cnc.cutter import default_cutters, straight
 from shopdraw.drawing.sheet import Sheet
+from shopdraw.lists.machine_settings import tools_of
 from shopdraw.piece.design import Design
+from shopdraw.piece.shop import Shop
 from shopdraw.sheet.manner import manner_of
 from shopdraw.sheet.printer import Correction
 from shopdraw.sheet.rod import rods
 from shopdraw.sheet.template import NoRoomOnTemplate, TemplateTooLong, template_of, true_size_sheet
+from shopdraw.sheet.template_choice import capped_boards, full_boards, profiled_boards
+from shopdraw.sheet.template_edge import Making, NoCollar, jig_template, profile_template
 from shopdraw.sheet.template_word import Template
 from shopdraw.sheet.tile import tiled_sheets
 from shopdraw.trade.paper import paper
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
 
-MEMBERS = ("side",)
-"""Members that every package has templates of; a template can be made of any board."""
 ROLL = "roll"
 
 
@@ -64,20 +67,31 @@ def board_templates(
 
 
 def template_sheets(
-    design: Design, assembly: Assembly, correction: Correction | None = None
+    design: Design, assembly: Assembly, correction: Correction | None = None, workshop: Shop | None = None
 ) -> Iterator[TemplateSheets]:
-    """Every template of a piece, side panels first, then rods.
+    """Every template of a piece: boards in its order, profiles of drawer fronts, jigs of breadboard ends, rods.
 
     Args:
         design: for units and paper.
         assembly: the piece.
         correction: for the printer that they go to.
+        workshop: whose cutters and collars jigs are for; None for the stated defaults.
     """
     manner = manner_of(design)
-    boards = [board for board in assembly.boards if board.member in MEMBERS]
-    yield from board_templates(design, assembly, boards, correction)
+    name = template_paper(design)
+    making = Making(manner.writing, piece_words(design), manner.inch)
+    yield from board_templates(design, assembly, full_boards(assembly), correction)
+    for board in profiled_boards(assembly):
+        yield _made(profile_template(board, making), name, correction)
+    cutters = [cutter.diameter for cutter in straight(default_cutters(inch=manner.inch))]
+    tools = tools_of(workshop or Shop(), cutters, inch=manner.inch)
+    for board in capped_boards(assembly):
+        try:
+            yield _made(jig_template(board, tools, making), name, correction)
+        except NoCollar as error:
+            yield TemplateSheets(board, f"Jig for {board.label}", why_not=str(error))
     for rod in rods(assembly, manner.writing, piece_words(design), inch=manner.inch):
-        yield _made(rod, template_paper(design), correction)
+        yield _made(rod, name, correction)
 
 
 def _made(template: Template, name: str, correction: Correction | None) -> TemplateSheets:

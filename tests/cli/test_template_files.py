@@ -12,8 +12,13 @@ from shopdraw.cli.work import work_on
 
 SAMPLES = Path(__file__).parents[2] / "sample_projects"
 
-LABELS = ("1L", "1R", "rod-height", "rod-width", "rod-depth")
-"""Both sides, and the piece's rods."""
+LABELS = ("1L", "1R", "2", "rod-height", "rod-width", "rod-depth")
+"""Both sides, the top with its tails, and the piece's rods."""
+PROFILES = {
+    "chart-room-desk": (),
+    "harbour-office-desk": ("profile-7.1a", "profile-7.2a", "profile-7.3a", "profile-7.4a"),
+}
+"""Of lipped drawer fronts."""
 
 
 def written(piece: Path, folder: Path) -> set[str]:
@@ -25,9 +30,9 @@ def written(piece: Path, folder: Path) -> set[str]:
 @pytest.mark.parametrize(("name", "paper"), [("chart-room-desk", "A4"), ("harbour-office-desk", "Letter")])
 def test_each_side_on_one_page_and_on_the_paper_of_its_unit(name: str, paper: str, tmp_path: Path) -> None:
     names = written(SAMPLES / f"{name}.piece", tmp_path / "out")
-    assert names == {f"{name}-template-{label}{end}.pdf" for label in LABELS for end in ("", f"-{paper}")} | {
-        f"{name}-template-printer-test-{paper}.pdf"
-    }
+    labels = (*LABELS, *PROFILES[name])
+    wanted = {f"{name}-template-{label}{end}.pdf" for label in labels for end in ("", f"-{paper}")}
+    assert names == wanted | {f"{name}-template-printer-test-{paper}.pdf"}
     for path in (tmp_path / "out").iterdir():
         assert PdfReader(path).trailer["/Root"]["/ViewerPreferences"]["/PrintScaling"] == "/None"
 

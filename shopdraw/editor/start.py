@@ -26,9 +26,10 @@ def run(file: str | None) -> int:
     app = application()
     window = Window()
     restore = catch(window.filing.keep_copy, window.tell, window.folder)
-    window.show()
+    # The file first: the page of starting pieces, with its pictures, is then never made.
     if file is not None:
         window.open_file(Path(file))
+    window.show()
     window.working.warm()
     QTimer.singleShot(0, window.filing.offer_recovery)
     # Ctrl+C in the terminal closes the window: Python sees the signal only when it runs, so it is woken now and then.

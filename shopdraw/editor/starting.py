@@ -7,7 +7,7 @@ from functools import lru_cache
 from pathlib import Path
 
 from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QIcon, QPainter, QPixmap, QTransform
+from PySide6.QtGui import QIcon, QPainter, QPixmap, QShowEvent, QTransform
 from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
@@ -89,9 +89,7 @@ class StartPage(QWidget):
             self.tr("Drag its handles, type into its dimensions. What you see is the drawing that prints."), self
         )
         self.pieces = QGridLayout()
-        self.buttons: dict[str, QToolButton] = {}
-        for number, piece in enumerate(starting_pieces()):
-            self.pieces.addWidget(self._button(piece), number // COLUMNS, number % COLUMNS)
+        self._buttons: dict[str, QToolButton] = {}
         self.pieces.setColumnStretch(COLUMNS, 1)
         self.open = QPushButton(self.tr("Open a piece file"), self)
         self.open.setAccessibleName(self.tr("Open a piece file"))
@@ -126,11 +124,35 @@ class StartPage(QWidget):
         whole.addWidget(self.recent)
         whole.addStretch(1)
 
+    @property
+    def buttons(self) -> dict[str, QToolButton]:
+        """The pieces to begin from, by name."""
+        self._lay_pieces()
+        return self._buttons
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802  # Qt's name
+        """Lays out the pieces the first time: a window that opens on a file doesn't wait for them."""
+        self._lay_pieces()
+        super().showEvent(event)
+
+    def _lay_pieces(self) -> None:
+        if self._buttons:
+            return
+        before: QWidget | None = None
+        for number, piece in enumerate(starting_pieces()):
+            button = self._button(piece)
+            self.pieces.addWidget(button, number // COLUMNS, number % COLUMNS)
+            if before is not None:
+                self.setTabOrder(before, button)
+            before = button
+        if before is not None:
+            self.setTabOrder(before, self.open)
+
     def dress(self, colours: Colours) -> None:
         """Puts on another look."""
         self._colours = colours
-        for piece in starting_pieces():
-            self.buttons[piece.name].setIcon(picture_of(piece.faces, colours, self.devicePixelRatioF()))
+        for piece in starting_pieces() if self._buttons else ():
+            self._buttons[piece.name].setIcon(picture_of(piece.faces, colours, self.devicePixelRatioF()))
 
     def show_recent(self, paths: list[str]) -> None:
         """Shows the files that were open lately."""
@@ -152,7 +174,7 @@ class StartPage(QWidget):
         button.setAccessibleName(words)
         button.setToolTip(words)
         button.clicked.connect(lambda: self.begun.emit(piece.name))
-        self.buttons[piece.name] = button
+        self._buttons[piece.name] = button
         return button
 
 

@@ -8,12 +8,14 @@ from shopdraw.cli.built import Work
 from shopdraw.cli.layout_files import write_layouts
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import cut_list
+from shopdraw.sheet.sticker import sticker_sheets
 from shopdraw.wood.finding import Finding
+from shopdraw.write.pdf import write_pdf
 from shopdraw.write.tables import write_csv, write_xlsx
 
 
 def write_lists(work: Work, folder: Path) -> tuple[Finding, ...]:
-    """Writes the lists.
+    """Writes the lists, and labels to stick on the boards.
 
     Returns:
         What fits no board or sheet that the shop can get.
@@ -25,5 +27,6 @@ def write_lists(work: Work, folder: Path) -> tuple[Finding, ...]:
     layouts, findings = write_layouts(work, folder)
     for table in layouts:
         write_csv(table, folder / f"{table.title.lower().replace(' ', '-')}.csv")
+    write_pdf(sticker_sheets(design, assembly), folder / "labels.pdf")
     write_xlsx((cut_list(assembly, design), buy, *layouts), folder / "lists.xlsx")
     return findings

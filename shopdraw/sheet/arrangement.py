@@ -72,9 +72,7 @@ def _arranged(assembly: Assembly, view: str, planes: Sequence[CuttingPlane], sca
         marks += moving_marks(open_boards(assembly), direction)
         marks += swing_marks(assembly, direction)
     ground = ground_of((*marks, *(_kept_free(assembly) if view == "side" else ())), scale)
-    for plane in planes:
-        if plane.on == view:
-            marks += plane_marks(plane.letter, plane.ends, plane.sight, scale, look, ground)
+    marks += plane_marks([plane for plane in planes if plane.on == view], scale, look, ground)
     plain = PlainView(view, title, tuple(marks))
     return Arranged(plain, Seen(view, direction, lines), _balloons(assembly, view, direction))
 

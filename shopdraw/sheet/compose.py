@@ -18,6 +18,7 @@ from shopdraw.sheet.ground import Ground, What, boxes_of, strokes_of
 from shopdraw.sheet.inside import place_angle, place_inside, place_slant
 from shopdraw.sheet.leader import place_note, place_round
 from shopdraw.sheet.look import Look
+from shopdraw.sheet.mark_words import words_in_free_spot
 from shopdraw.sheet.rows import by_rank
 from shopdraw.sheet.side import slant_side, upright_sides
 from shopdraw.sheet.sides_choice import place_beside
@@ -74,14 +75,27 @@ def compose_view(
     ballooned = place_balloons(balloons, scale, room, ground, look)
     unplaced += [Unplaced(f"balloon {label}", view.id, "no free place for the balloon") for label in ballooned.failed]
     notes += ballooned.marks
+    names = _named(view, ballooned.marks, scale, ground)
+    everything = united([everything, *(box_of_text(name, scale).bounds() for name in names)])
     room = _room(everything, dimensions, notes, look)
     title = _title(view.title, outline, room, look)
     room = _room(room, [], title, look)
     failed = {entry.fact for entry in unplaced}
-    marks = (*_hatch_cleared(view.marks, dimensions, notes, scale), *(_to_view(m, scale) for m in (*notes, *title)))
+    own = (*view.marks, *names)
+    marks = (*_hatch_cleared(own, dimensions, notes, scale), *(_to_view(m, scale) for m in (*notes, *title)))
     drawing = Drawing(view.id, view.title, marks, tuple(_dimension_to_view(d, view.id, scale) for d in dimensions))
     placed = tuple(fact.id for fact in seen if fact.id not in failed)
     return ComposedView(drawing, scale, outline, room, placed, tuple(unplaced))
+
+
+def _named(view: PlainView, balloons: Iterable[Mark], scale: float, ground: Ground) -> list[Text]:
+    """The view's names where dimensions, notes and balloons left room."""
+    held = tuple(balloons) if view.names else ()
+    for stroke in strokes_of(held, What.LEADER):
+        ground.add_stroke(stroke)
+    for box in boxes_of(held):
+        ground.add_box(box, "balloon")
+    return [words_in_free_spot(name.text, name.spots, ground, scale) for name in view.names]
 
 
 def _ground_of(view: PlainView, scale: float) -> tuple[Ground, Bounds, Bounds]:
@@ -189,12 +203,14 @@ def _title(title: str, outline: Bounds, room: Bounds, look: Look) -> tuple[Mark,
 
 
 def _hatch_cleared(
-    marks: Iterable[Mark], dimensions: Iterable[Dimension], notes: Iterable[Mark], scale: float
+    marks: Sequence[Mark], dimensions: Iterable[Dimension], notes: Iterable[Mark], scale: float
 ) -> tuple[Mark, ...]:
     """The view's marks, hatches left out round words that stand over them."""
     texts = [mark for mark in notes if isinstance(mark, Text)]
     texts += [Text(d.words_at, d.words, d.height, "middle", d.words_angle_deg) for d in dimensions]
     boxes = [box_of_text(text).grown(HATCH_CLEAR).bounds() for text in texts if text.words]
+    named = [mark for mark in marks if isinstance(mark, Text)]
+    boxes += [box_of_text(text, scale).grown(HATCH_CLEAR).bounds() for text in named]
     own = [tuple(value / scale for value in box) for box in boxes]
     done: list[Mark] = []
     for mark in marks:

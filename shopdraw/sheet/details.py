@@ -17,7 +17,7 @@ from shopdraw.sheet.near_lines import without_near
 from shopdraw.sheet.planes import CuttingPlane
 from shopdraw.sheet.sections import pin_marks, section_marks
 from shopdraw.sheet.sighting import Seen
-from shopdraw.sheet.view import PlainView
+from shopdraw.sheet.view import Name, PlainView
 from shopdraw.view.clip import Window, clipped
 from shopdraw.wood.assembly import Assembly, SlantFact
 
@@ -35,6 +35,7 @@ class Detail:
         radius: of its circle, mm.
         moving: whether moved positions are drawn.
         joint: id of the joint that it shows, or "".
+        board: id of the board whose moulding it shows, or "".
     """
 
     name: str
@@ -43,6 +44,12 @@ class Detail:
     radius: float
     moving: bool = False
     joint: str = ""
+    board: str = ""
+
+    @property
+    def of_lid(self) -> bool:
+        """Whether it is one of the lid's own, which show no single joint."""
+        return not (self.joint or self.board)
 
     @property
     def view(self) -> str:
@@ -137,27 +144,43 @@ def circle_of(detail: Detail, scale: float, ground: Ground) -> ArcMark:
     return circle
 
 
-def name_at_circle(detail: Detail, words: str, scale: float, look: Look, ground: Ground, middle: Point) -> Text:
+def name_at_circle(detail: Detail, words: str, scale: float, look: Look, ground: Ground) -> Text:
     """The detail's name beside its circle, with where it is drawn.
 
     Args:
         words: "d1 / 5-C4".
         ground: of the section, with the circles of all details; it gains the words.
-        middle: of the section: names of joints stand on that side of their circles, off the rows round it.
     """
-    inward = math.degrees(math.atan2(middle[1] - detail.centre[1], middle[0] - detail.centre[0]))
-    spots = list(_name_spots(detail, words, scale, look, inward if detail.joint else None))
+    spots = list(_name_spots(detail, words, scale, look, EIGHT, (NAME_GAP, 6.0, 12.0, 20.0, 30.0)))
     return words_in_free_spot(Text((0.0, 0.0), words, look.balloon), spots, ground, scale)
 
 
-def _name_spots(detail: Detail, words: str, scale: float, look: Look, inward: float | None) -> Iterator[Point]:
-    """Where the name may begin, round the circle from the upper right or from the inner side on, then further off."""
+def name_near_circle(detail: Detail, words: str, scale: float, look: Look, middle: Point) -> Name:
+    """The name of a joint's detail, to stand near its circle where dimensions and balloons leave room.
+
+    Args:
+        words: "d7 / 5-C4".
+        middle: of the section: the name stands on that side of its circle rather than among the rows round it.
+    """
+    inward = math.degrees(math.atan2(middle[1] - detail.centre[1], middle[0] - detail.centre[0]))
+    turns = sorted(range(0, 360, 15), key=lambda turn: round(abs((turn - inward + 180.0) % 360.0 - 180.0), 3))
+    gaps = (NAME_GAP, 4.0, 8.0, 12.0, 17.0, 23.0, 30.0, 38.0, 47.0, 57.0, 68.0, 80.0)
+    return Name(
+        Text((0.0, 0.0), words, look.balloon), tuple(_name_spots(detail, words, scale, look, turns, gaps))
+    )
+
+
+EIGHT = (45.0, 135.0, 0.0, 180.0, 315.0, 225.0, 90.0, 270.0)
+"""Where names of a lid's details stand round their circles, the best first."""
+
+
+def _name_spots(
+    detail: Detail, words: str, scale: float, look: Look, turns: Sequence[float], gaps: Sequence[float]
+) -> Iterator[Point]:
+    """Where the name may begin, round the circle, then further off."""
     x, y = detail.centre
     wide, _, _ = words_size(words, look.balloon)
-    turns = [45.0, 135.0, 0.0, 180.0, 315.0, 225.0, 90.0, 270.0]
-    if inward is not None:
-        turns.sort(key=lambda turn: round(abs((turn - inward + 180.0) % 360.0 - 180.0), 3))
-    for gap in (NAME_GAP, 6.0, 12.0, 20.0, 30.0, 40.0, 50.0, 60.0):
+    for gap in gaps:
         off = detail.radius + gap / scale
         for turn in turns:
             c, s = math.cos(math.radians(turn)), math.sin(math.radians(turn))

@@ -18,9 +18,9 @@ LEAST_INSIDE = 0.5
 def corners_of(assembly: Assembly, joint: Joint) -> tuple[Vec3, ...]:
     """Corners of the box round a joint's body, world, mm; of a joint without one, of where its boards meet.
 
-    Empty where the boards' boxes are apart.
+    Dovetails are taken as a row: their body is one tail. Empty where the boards' boxes are apart.
     """
-    if joint.body is not None:
+    if joint.body is not None and joint.kind != "dovetail":
         f = joint.body.frame
         x0, y0, x1, y1 = bounds(joint.body.outline)
         return tuple(f.point((x, y, -z)) for x, y, z in product((x0, x1), (y0, y1), (0.0, joint.body.depth)))

@@ -58,6 +58,7 @@ KINDS = (
     JointKind("d5b", ("lap",), ("shelf",), ("shelf.rear",), "A", around=24.0),
     JointKind("d6a", ("mortise-and-tenon",), ("frame.front",), ("frame.runner",), "G"),
     JointKind("d6b", ("mortise-and-tenon",), ("frame.rear",), ("frame.runner",), "G"),
+    JointKind("d6c", ("mortise-and-tenon",), ("face",), ("face",), "J"),
     JointKind("d7", ("dovetail", "rabbet", "dado", "groove"), ("side",), ("top",), "B"),
     JointKind("d7b", ("butt",), ("frame.rear", "frame.front"), ("top",), "A", "high", 24.0),
     JointKind("d8", (), ("side",), ("back",), "CFG", around=24.0),

@@ -125,6 +125,8 @@ def _words(places: Places, detail: Detail, joint: Joint, figures: Figures) -> Fa
     """The joint's name with its fit, gap in each season and glue, at a leader from its middle."""
     sizes = dict(joint.sizes)
     words = [joint.kind.replace("-", " ")]
+    if joint.kind == "butt":
+        words = [places.assembly.board(joint.guest).name]
     if "tails" in sizes:
         words[0] = f"{sizes['tails']:.0f} dovetails, slope 1:{sizes['slope']:.0f}"
     if "tenon" in sizes:
@@ -134,6 +136,11 @@ def _words(places: Places, detail: Detail, joint: Joint, figures: Figures) -> Fa
     if joint.fit > NEAR_MM:
         words.append(f"fit {figures.gap(joint.fit)}")
     words += [said for said in (gap_words(places.assembly, joint, figures), fixing(joint, figures)) if said]
+    words += [
+        f"{fitting.quantity} {fitting.kind}s Ø {figures.size(dict(fitting.sizes)['diameter'])}"
+        for fitting in places.assembly.hardware
+        if set(fitting.on) == {joint.host, joint.guest} and "diameter" in dict(fitting.sizes)
+    ]
     box = on_plane(corners_of(places.assembly, joint), detail.plane)
     middle = [(box[i] + box[i + 2]) / 2 for i in (0, 1)]
     reach = 0.6 * detail.radius

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from shopdraw.drawing.mark import Arrow, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point
 from shopdraw.sheet.ground import Ground, What, strokes_of
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.mark_words import words_in_free_spot
+from shopdraw.sheet.planes import CuttingPlane
+from shopdraw.sheet.view import Name
 
 INSIDE, OUTSIDE = 3.0, 8.0
 """How far a plane's end reaches into the view's outline and out of it, paper mm (common practice)."""
@@ -18,36 +20,50 @@ SHAFT, HEAD = 7.0, 3.5
 LETTER_GAP = 1.5
 
 
-def plane_marks(
-    letter: str, ends: tuple[Point, Point], sight: Point, scale: float, look: Look, ground: Ground
-) -> tuple[Mark, ...]:
-    """A plane's two ends.
+def plane_marks(planes: Sequence[CuttingPlane], scale: float, look: Look, ground: Ground) -> tuple[Mark, ...]:
+    """The two ends of each plane; letters keep off the lines of all of them.
 
     Args:
-        letter: "A" for section A–A.
-        ends: where the plane leaves what it cuts, true-size mm.
-        sight: unit direction in which the section is looked at, in the view.
+        planes: those drawn on one view.
         scale: of the view.
         look: heights of letters.
         ground: what stands on the view: letters keep off it, and it gains what is drawn.
     """
-    marks: list[Mark] = []
-    long = math.dist(*ends)
-    for here, there in (ends, ends[::-1]):
-        out = (here[0] - there[0]) / long, (here[1] - there[1]) / long
-        inner, outer = _off(here, out, -INSIDE, scale), _off(here, out, OUTSIDE, scale)
-        tip = _off(outer, sight, SHAFT, scale)
-        lines: list[Mark] = [
-            Line(inner, outer, Meaning.PLANE),
-            Line(outer, tip, Meaning.PLANE),
-            Arrow(tip, math.degrees(math.atan2(sight[1], sight[0])) % 360.0, HEAD, HEAD / 3, Meaning.PLANE),
-        ]
-        for stroke in strokes_of(lines, What.VIEW, "", scale):
-            ground.add_stroke(stroke)
-        text = Text((0.0, 0.0), letter, look.section, "middle")
-        spots = list(_letter_spots(outer, out, sight, scale, look))
-        marks += [*lines, words_in_free_spot(text, spots, ground, scale)]
-    return tuple(marks)
+    lines, letters = plane_ends(planes, scale, look)
+    for stroke in strokes_of(lines, What.VIEW, "", scale):
+        ground.add_stroke(stroke)
+    return (*lines, *(words_in_free_spot(letter.text, letter.spots, ground, scale) for letter in letters))
+
+
+def plane_ends(
+    planes: Sequence[CuttingPlane], scale: float, look: Look
+) -> tuple[tuple[Mark, ...], tuple[Name, ...]]:
+    """The lines of the planes' ends, and their letters before they have their places."""
+    ends = [(plane, *_end(plane, way, scale)) for plane in planes for way in (1, -1)]
+    letters = tuple(
+        Name(
+            Text((0.0, 0.0), plane.letter, look.section, "middle"),
+            tuple(_letter_spots(outer, out, plane.sight, scale, look)),
+        )
+        for plane, outer, out, _ in ends
+    )
+    return tuple(line for *_, drawn in ends for line in drawn), letters
+
+
+def _end(plane: CuttingPlane, way: int, scale: float) -> tuple[Point, Point, tuple[Mark, ...]]:
+    """One end of a plane: its outermost point, which way that lies, its lines."""
+    here, there = plane.ends[::way]
+    long = math.dist(here, there)
+    out = (here[0] - there[0]) / long, (here[1] - there[1]) / long
+    inner, outer = _off(here, out, -INSIDE, scale), _off(here, out, OUTSIDE, scale)
+    tip = _off(outer, plane.sight, SHAFT, scale)
+    turn = math.degrees(math.atan2(plane.sight[1], plane.sight[0])) % 360.0
+    lines: tuple[Mark, ...] = (
+        Line(inner, outer, Meaning.PLANE),
+        Line(outer, tip, Meaning.PLANE),
+        Arrow(tip, turn, HEAD, HEAD / 3, Meaning.PLANE),
+    )
+    return outer, out, lines
 
 
 def _letter_spots(outer: Point, out: Point, sight: Point, scale: float, look: Look) -> Iterator[Point]:
@@ -67,7 +83,12 @@ def _letter_spots(outer: Point, out: Point, sight: Point, scale: float, look: Lo
         for step in (3.0, 6.0, 9.0)
         for along, beyond, sign in ((behind, 0.0, -1.0), (before, 0.0, 1.0), (SHAFT / 2, LETTER_GAP + half, 0.0))
     ]
-    for along, beyond in (*near, *further):
+    ring = [
+        (reach * math.cos(math.radians(turn)), reach * math.sin(math.radians(turn)))
+        for reach in (10.0, 14.0, 19.0, 25.0)
+        for turn in range(-150, 180, 30)
+    ]
+    for along, beyond in (*near, *further, *ring):
         middle = _off(_off(outer, sight, along, scale), out, beyond, scale)
         yield middle[0], middle[1] - half / scale
 

@@ -43,8 +43,8 @@ class CuttingPlane:
 
     @property
     def title(self) -> str:
-        """Of its section."""
-        return f"Section {self.letter}–{self.letter}"
+        """Of its section; one that cuts nothing is a view."""
+        return "View L" if self.letter == "L" else f"Section {self.letter}–{self.letter}"
 
 
 def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
@@ -64,6 +64,10 @@ def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
         planes.append(plane_g(assembly))
     if assembly.slant is not None and any(board.member == "lid.cap" for board in assembly.boards):
         planes.append(plane_h(assembly))
+    if any(board.member == "face" for board in assembly.boards):
+        planes.append(plane_j(assembly))
+    if assembly.slant is not None and assembly.has("lid"):
+        planes.append(plane_l(assembly))
     return tuple(planes)
 
 
@@ -147,21 +151,49 @@ def plane_g(assembly: Assembly) -> CuttingPlane:
 
 def plane_h(assembly: Assembly) -> CuttingPlane:
     """Through the tongues of the shut lid's ends, along it; looked at square to its outer face."""
-    slant = assembly.slant
-    assert slant is not None
-    c, s = math.cos(math.radians(slant.angle_from_level_deg)), math.sin(math.radians(slant.angle_from_level_deg))
-    pin_y, pin_z = slant.hinge_pin_mm
-    out = slant.lid_thickness_mm / 2 - slant.pin_above_writing_mm
-    at = pin_y - out * s, pin_z + out * c
-    beyond = 2.0
-    ends = (
-        (at[0] - beyond * c, at[1] - beyond * s),
-        (at[0] + (slant.lid_length_mm + beyond) * c, at[1] + (slant.lid_length_mm + beyond) * s),
-    )
-    plane = Plane(looking((0.0, s, -c), (0.0, c, s)), (0.0, *at))
-    return CuttingPlane("H", plane, "section.A", ends, (s, -c))
+    return _along_lid("H", assembly, 0.5, 0.0)
 
 
+def plane_j(assembly: Assembly) -> CuttingPlane:
+    """Through the middle of the face frame's thickness; looked at to the back."""
+    box, face = whole(assembly), extent([b for b in assembly.boards if b.member == "face"])
+    y = _off_faces((face.y0 + face.y1) / 2, assembly.boards, 1)
+    return CuttingPlane("J", Plane(FRONT, (0.0, y, 0.0)), "side", ((y, box.z0), (y, box.z1)), (1.0, 0.0))
+
+
+def plane_l(assembly: Assembly) -> CuttingPlane:
+    """Before the shut lid, square to its face: it cuts nothing."""
+    return _along_lid("L", assembly, 1.0, BEFORE_LID_MM)
+
+
+def _along_lid(letter: str, assembly: Assembly, share: float, before: float) -> CuttingPlane:
+    """A plane parallel to the shut lid; looked at square to its outer face.
+
+    Args:
+        letter: of the plane.
+        assembly: a piece with a lid.
+        share: of the lid's thickness, from its inner face on.
+        before: how far out from there, mm.
+    """
+    assert assembly.slant is not None
+    turn = math.radians(assembly.slant.angle_from_level_deg)
+    c, s = math.cos(turn), math.sin(turn)
+    lid = assembly.board("lid")
+    u0, v0, u1, v1 = lid.shape.box
+    corners = [lid.frame.point((u, v, w)) for u in (u0, u1) for v in (v0, v1) for w in (-lid.shape.thickness, 0.0)]
+    out = [-s * y + c * z for _, y, z in corners]
+    along = [c * y + s * z for _, y, z in corners]
+    level = min(out) + share * (max(out) - min(out)) + before
+    low, high = min(along) - BEYOND_MM, max(along) + BEYOND_MM
+    ends = (c * low - s * level, s * low + c * level), (c * high - s * level, s * high + c * level)
+    plane = Plane(looking((0.0, s, -c), (0.0, c, s)), (0.0, *ends[0]))
+    return CuttingPlane(letter, plane, "section.A", ends, (s, -c))
+
+
+BEYOND_MM = 2.0
+"""How far the ends of a plane along the lid lie beyond it."""
+BEFORE_LID_MM = 60.0
+"""How far before the lid view L is looked at from: beyond a ledge or a knob on it."""
 IN_DADOS = ("frame.front", "shelf", "bottom")
 """What a level section shows housed in the sides, the most telling first."""
 

@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from shopdraw.measure import write_length
+from shopdraw.shape.path import Point
 from shopdraw.sheet.arrangement_facts import PLUMB, laps
 from shopdraw.sheet.compartment_facts import compartment_facts, compartment_spaces
 from shopdraw.sheet.fact import Fact, Rank
 from shopdraw.sheet.figure import Writing
 from shopdraw.sheet.places import BELOW, LEFT, RIGHT, Places
 from shopdraw.sheet.season import Gap, words_of_gap
+from shopdraw.sheet.sighting import NEAR_MM
 from shopdraw.sheet.telling import chain_of, least_link, note_at, running_from, size_between
 from shopdraw.wood.assembly import Assembly, OpeningFact
 from shopdraw.wood.board import Board
 
-A, B, C, E = "section.A", "section.B", "section.C", "section.E"
+A, B, C, E, L = "section.A", "section.B", "section.C", "section.E", "section.L"
 
 
 def section_facts(places: Places, writing: Writing) -> tuple[Fact, ...]:
@@ -35,6 +37,8 @@ def section_facts(places: Places, writing: Writing) -> tuple[Fact, ...]:
         facts += _drawer_depth(places, writing)
     if E in drawn:
         facts += _plinth(places)
+    if L in drawn:
+        facts += _lid_face(places)
     facts += compartment_facts(places, writing, drawn)
     return tuple(facts)
 
@@ -228,3 +232,30 @@ def _plinth(places: Places) -> Iterator[Fact]:
     if assembly.has(block):
         ends = places.edge(block, "y", False, RIGHT), places.edge(block, "y", True, RIGHT)
         yield size_between(*ends, Rank.SIZE, (E,), "in E", direction_deg=PLUMB, side="right", row=1)
+
+
+def _lid_face(places: Places) -> Iterator[Fact]:
+    """Below view L: ends and panel; the lid's width. Right of it: its length along the slope."""
+    lines = [line for view in places.views if view.id == L for line in view.lines()]
+    xs, ys = ([point[axis] for line in lines for point in line] for axis in (0, 1))
+    ends = ("left", 0, min(xs)), ("right", 0, max(xs)), ("lower", 1, min(ys)), ("upper", 1, max(ys))
+    left, right, low, high = (
+        places.at(f"lid:{name}, seen", L, _end_of(lines, axis, at)) for name, axis, at in ends
+    )
+    inner = [
+        places.across(f"{board.id}:inner", "x", at, BELOW, box)
+        for board in places.assembly.boards
+        if board.member == "lid.cap"
+        for box in (places.extent(board.id),)
+        for at in (box.x1 if box.x0 + box.x1 < places.assembly.width else box.x0,)
+    ]
+    links = [left, *places.spaced(inner, L, 0, (left, right)), right]
+    if len(links) > 2:
+        yield from chain_of("L.ends", links, Rank.OPENING, (L,), 1, side="below", row=1)
+    yield size_between(left, right, Rank.LEVEL, (L,), side="below", row=2, reference=True)
+    yield size_between(low, high, Rank.LEVEL, (L,), direction_deg=PLUMB, side="right", row=1)
+
+
+def _end_of(lines: Sequence[tuple[Point, Point]], axis: int, at: float) -> Point:
+    """The lowest, then leftmost end of a line that reaches a coordinate."""
+    return min((p for line in lines for p in line if abs(p[axis] - at) < NEAR_MM), key=lambda p: (p[1], p[0]))

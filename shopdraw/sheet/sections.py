@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shopdraw.drawing.mark import ArcMark, Area, Line, Mark, Meaning
 from shopdraw.shape.path import Point
@@ -16,7 +16,7 @@ from shopdraw.view.section import section
 from shopdraw.wood.assembly import Assembly
 
 LID = ("lid", "lid.cap", "lid.ledge")
-"""What section H–H shows: the lid alone."""
+"""What section H–H and view L show: the lid alone."""
 PIN_CROSS = 3.0
 """Half the length of the centre lines that mark the lid's pin, paper mm."""
 
@@ -54,9 +54,12 @@ def cut_view(assembly: Assembly, plane: CuttingPlane, scale: float) -> Cut:
 def section_marks(assembly: Assembly, plane: CuttingPlane, scale: float) -> tuple[Mark, ...]:
     """The section's own marks; the scale decides pitches of hatches and what is too thin for one."""
     boards = assembly.boards
-    if plane.letter == "H":
+    if plane.letter in "HL":
         boards = tuple(board for board in boards if board.member in LID)
-    return section(boards, plane.plane, scale)
+    marks = section(boards, plane.plane, scale)
+    if plane.letter == "L":
+        return tuple(replace(mark, meaning=Meaning.VISIBLE) for mark in marks if not isinstance(mark, Area))
+    return marks
 
 
 def pin_of(assembly: Assembly, plane: CuttingPlane) -> Point | None:

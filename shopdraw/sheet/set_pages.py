@@ -161,13 +161,15 @@ def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
     counts: dict[str, int] = {}
     for standing in pages:
         held = {s.view.drawing.id for s in standing}
-        sections = [f"{plane.letter}–{plane.letter}" for plane in made.planes if plane.view in held]
+        shown = [plane.title.partition(" ")[::2] for plane in made.planes if plane.view in held]
+        sections = [name for word, name in shown if word == "Section"]
+        views = [name for word, name in shown if word == "View"]
         details = [detail.name for detail in made.details if detail.view in held]
-        key = "sections" if sections else "details"
+        key = "sections" if shown else "details"
         counts[key] = counts.get(key, 0) + 1
         title = "; ".join(
             f"{word}{'s' if len(names) > 1 else ''} {', '.join(names)}"
-            for word, names in (("section", sections), ("detail", details))
+            for word, names in (("section", sections), ("view", views), ("detail", details))
             if names
         )
         yield Page(
@@ -175,5 +177,5 @@ def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
             title[:1].upper() + title[1:],
             standing,
             marks,
-            made.scale.printed if sections else made.detail_scale.printed,
+            made.scale.printed if shown else made.detail_scale.printed,
         )

@@ -9,16 +9,19 @@ from shopdraw.drawing.mark import Area, Mark
 from shopdraw.shape.path import Point, bounds
 from shopdraw.sheet.arrangement import arranged_views
 from shopdraw.sheet.arrangement_facts import arrangement_facts
+from shopdraw.sheet.clearance_facts import clearance_facts
 from shopdraw.sheet.detail_facts import detail_facts
-from shopdraw.sheet.details import Detail, circle_of, draw_detail, lid_details, name_at_circle
+from shopdraw.sheet.details import Detail, circle_of, draw_detail, lid_details, name_at_circle, name_near_circle
 from shopdraw.sheet.fact import Fact
 from shopdraw.sheet.figure import write_figures
+from shopdraw.sheet.ground import What, strokes_of
 from shopdraw.sheet.joint_details import joint_details
 from shopdraw.sheet.joint_facts import joint_facts
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.mark_words import ground_of
+from shopdraw.sheet.moulding_details import moulding_details, moulding_facts
 from shopdraw.sheet.places import Places
-from shopdraw.sheet.plane_mark import plane_marks
+from shopdraw.sheet.plane_mark import plane_ends
 from shopdraw.sheet.planes import CuttingPlane, cutting_planes
 from shopdraw.sheet.section_balloons import section_balloons
 from shopdraw.sheet.section_facts import section_facts
@@ -62,7 +65,7 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
         detail_scale: of the details.
     """
     planes = cutting_planes(assembly)
-    details = (*lid_details(assembly, planes), *joint_details(assembly, planes))
+    details = (*lid_details(assembly, planes), *joint_details(assembly, planes), *moulding_details(assembly, planes))
     arranged = arranged_views(assembly, planes, scale.ratio, manner.look)
     cuts = [cut_view(assembly, plane, scale.ratio) for plane in planes]
     drawn = [
@@ -76,6 +79,8 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
         *section_facts(flat, manner.writing),
         *detail_facts(near, manner.writing),
         *joint_facts(near, details, manner.figures),
+        *moulding_facts(near, details, manner.figures),
+        *clearance_facts(near, details, manner.writing),
     )
     plain = [view.plain for view in arranged] + [_with_marks(cut, planes, details, scale, manner) for cut in cuts]
     ratios: Mapping[str, float] = {
@@ -106,22 +111,26 @@ def _with_marks(
 ) -> PlainView:
     """A section with the planes that are drawn on it and the circles of its details."""
     ground = ground_of(cut.plain.marks, scale.ratio)
-    marks = list(cut.plain.marks)
-    for plane in planes:
-        if plane.on == cut.plain.id:
-            marks += plane_marks(plane.letter, plane.ends, plane.sight, scale.ratio, manner.look, ground)
     circled = [detail for detail in details if detail.plane is cut.plane]
-    marks += [circle_of(detail, scale.ratio, ground) for detail in circled]
+    marks = [*cut.plain.marks, *(circle_of(detail, scale.ratio, ground) for detail in circled)]
+    lines, letters = plane_ends([plane for plane in planes if plane.on == cut.plain.id], scale.ratio, manner.look)
+    for stroke in strokes_of(lines, What.VIEW, "", scale.ratio):
+        ground.add_stroke(stroke)
+    marks += lines
     middle = _middle(cut.plain.marks)
+    names = list(letters)
     for detail in circled:
         words = detail_name(detail, UNKNOWN)
-        marks.append(name_at_circle(detail, words, scale.ratio, manner.look, ground, middle))
-    return replace(cut.plain, marks=tuple(marks))
+        if not detail.of_lid:
+            names.append(name_near_circle(detail, words, scale.ratio, manner.look, middle))
+        else:
+            marks.append(name_at_circle(detail, words, scale.ratio, manner.look, ground))
+    return replace(cut.plain, marks=tuple(marks), names=tuple(names))
 
 
 def _middle(marks: Sequence[Mark]) -> Point:
-    """The middle of a section's cut wood."""
-    boxes = [bounds(mark.outline) for mark in marks if isinstance(mark, Area)]
+    """The middle of a section's cut wood; of a view that cuts none, any point."""
+    boxes = [bounds(mark.outline) for mark in marks if isinstance(mark, Area)] or [(0.0, 0.0, 0.0, 0.0)]
     low = min(b[0] for b in boxes), min(b[1] for b in boxes)
     high = max(b[2] for b in boxes), max(b[3] for b in boxes)
     return (low[0] + high[0]) / 2, (low[1] + high[1]) / 2

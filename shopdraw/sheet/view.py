@@ -4,10 +4,23 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from shopdraw.drawing.mark import Mark
+from shopdraw.drawing.mark import Mark, Text
 from shopdraw.drawing.sheet import Drawing
 from shopdraw.shape.path import Point
 from shopdraw.sheet.fact import Unplaced
+
+
+@dataclass(frozen=True, slots=True)
+class Name:
+    """Words that belong to a place of a view and stand where its dimensions and balloons leave room.
+
+    Attributes:
+        text: the words; their own place is taken over by the spot.
+        spots: where they may stand, the best first, true-size mm in the view.
+    """
+
+    text: Text
+    spots: tuple[Point, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -18,11 +31,13 @@ class PlainView:
         id: "front", "section.A", "part.1L", ...
         title: words below it, or "".
         marks: in the view's own plane, true-size mm.
+        names: to be placed last.
     """
 
     id: str
     title: str
     marks: tuple[Mark, ...]
+    names: tuple[Name, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,71 @@
+"""What details tell beside their joint: open spaces round a lid's support, a drawer's front at its opening."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from shopdraw.measure import write_length
+from shopdraw.sheet.details import Detail
+from shopdraw.sheet.fact import Fact, Rank
+from shopdraw.sheet.figure import Writing
+from shopdraw.sheet.places import BELOW, LEAST_LINK, Places
+from shopdraw.sheet.season import Gap, words_of_gap
+from shopdraw.sheet.telling import note_at, size_between
+from shopdraw.wood.assembly import OpeningFact
+
+B, C = "section.B", "section.C"
+
+
+def clearance_facts(places: Places, details: Sequence[Detail], writing: Writing) -> Iterator[Fact]:
+    """The facts of all details that show a support's or a drawer front's open spaces."""
+    for detail in details:
+        if not detail.joint:
+            continue
+        if detail.plane.view == B:
+            yield from _support(places, detail, writing)
+        _, host, _ = detail.joint.split(":", 2)
+        front = next((o for o in places.assembly.openings if _front_of(o) == host), None)
+        if front is not None and detail.plane.view == C:
+            yield from _front(places, detail, host, front, writing)
+
+
+def _front_of(opening: OpeningFact) -> str:
+    return f"drawer.{opening.id.removeprefix('bank.')}.front" if opening.use == "drawer" else ""
+
+
+def _support(places: Places, detail: Detail, writing: Writing) -> Iterator[Fact]:
+    """In words at the support's upper end: what is open above it and at each of its faces."""
+    assembly = places.assembly
+    for board in assembly.boards:
+        if board.member != "support":
+            continue
+        box = places.extent(board.id)
+        at = (box.x0 + box.x1) / 2, box.z1 - 2.0
+        space = next((o for o in assembly.openings if o.left - 0.1 <= box.x0 and box.x1 <= o.left + o.width + 0.1
+                      and o.bottom - 0.1 <= box.z0 <= o.bottom + o.height), None)  # fmt: skip
+        if space is None or not detail.window.holds(at):
+            continue
+        over = [places.extent(b.id) for b in assembly.boards if places.extent(b.id).z0 >= box.z1 - 0.1]
+        roof = min((one.z0 for one in over if one.x0 < at[0] < one.x1), default=space.bottom + space.height)
+        above = Gap(roof - box.z1, board.width, board.stock, assembly.moisture)
+        beside = (space.width - (box.x1 - box.x0)) / 2
+        words = f"gap {write_length(beside, writing.fit)} a side; above {words_of_gap(above, writing)}"
+        place = places.point(f"{board.id}:gap", {detail.view: at})
+        yield note_at(f"gap:{board.id}", place, words, Rank.CLEARANCE, (detail.view,), board=board.id)
+
+
+def _front(places: Places, detail: Detail, host: str, opening: OpeningFact, writing: Writing) -> Iterator[Fact]:
+    """A front's lip over its opening's edge, or the reveal beside it."""
+    box, edge = places.extent(host), opening.left + opening.width
+    over = box.x1 - edge
+    if abs(over) * places.scale < LEAST_LINK:
+        if over < 0:
+            place = places.point(f"{host}:reveal", {detail.view: (box.x1 - 1.0, box.y0 + 1.0)})
+            words = f"gap {write_length(-over, writing.fit)} a side"
+            yield note_at(f"reveal:{host}", place, words, Rank.CLEARANCE, (detail.view,), board=host)
+        return
+    outer = places.across(f"{host}:right", "x", box.x1, BELOW, box)
+    inner = places.across(f"{host}:opening", "x", edge, BELOW)
+    yield size_between(
+        outer, inner, Rank.SIZE, (detail.view,), side="below", prefix="lip " if over > 0 else "reveal ", rounding="cut"
+    )

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import lru_cache
 from typing import NamedTuple
 
 import numpy as np
 
-from shopdraw.shape.frame import Vec3
+from shopdraw.shape.frame import Frame, Vec3
 from shopdraw.wood.assembly import Assembly
-from shopdraw.wood.board import Board
+from shopdraw.wood.board import Board, Shape
 from shopdraw.wood.facet import facets
 
 
@@ -47,15 +48,18 @@ def extent(boards: Iterable[Board]) -> Extent:
     Raises:
         ValueError: there is no board.
     """
-    lows, highs = [], []
-    for board in boards:
-        f = board.frame
-        points = facets(board.shape).points @ np.array((f.u, f.v, f.w)) + np.array(f.at)
-        lows.append(points.min(axis=0))
-        highs.append(points.max(axis=0))
-    if not lows:
+    boxes = [_box(board.shape, board.frame) for board in boards]
+    if not boxes:
         raise ValueError("the box round no board; give at least one")
-    low, high = np.round(np.min(lows, axis=0), 6), np.round(np.max(highs, axis=0), 6)
+    low, high = ([pick(box[i] for box in boxes) for i in axes] for pick, axes in ((min, (0, 1, 2)), (max, (3, 4, 5))))
+    return Extent(*low, *high)
+
+
+@lru_cache(maxsize=4096)
+def _box(shape: Shape, frame: Frame) -> Extent:
+    """The box round one board."""
+    points = facets(shape).points @ np.array((frame.u, frame.v, frame.w)) + np.array(frame.at)
+    low, high = np.round(points.min(axis=0), 6), np.round(points.max(axis=0), 6)
     return Extent(*(float(value) for value in (*low, *high)))
 
 

@@ -20,6 +20,8 @@ LEAST_BANDS = 60.0
 """Paper beside a view that its rows take at least; only a first sieve of scales."""
 LARGEST_RATIO = 0.5
 DETAIL_SCALES = ("1:1", "1:2")
+MOST_NAMED = 3
+"""A sheet's title names each of so many details; of more it names the first and the last."""
 TILT = ("tilt",)
 
 
@@ -164,11 +166,11 @@ def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
         shown = [plane.title.partition(" ")[::2] for plane in made.planes if plane.view in held]
         sections = [name for word, name in shown if word == "Section"]
         views = [name for word, name in shown if word == "View"]
-        details = [detail.name for detail in made.details if detail.view in held]
+        details = _from_to([detail.name for detail in made.details if detail.view in held])
         key = "sections" if shown else "details"
         counts[key] = counts.get(key, 0) + 1
         title = "; ".join(
-            f"{word}{'s' if len(names) > 1 else ''} {', '.join(names)}"
+            f"{word}{'s' if len(names) > 1 or ' ' in names[0] else ''} {', '.join(names)}"
             for word, names in (("section", sections), ("view", views), ("detail", details))
             if names
         )
@@ -179,3 +181,8 @@ def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
             marks,
             made.scale.printed if shown else made.detail_scale.printed,
         )
+
+
+def _from_to(names: list[str]) -> list[str]:
+    """Names of details that follow each other; of many the first and the last one."""
+    return names if len(names) <= MOST_NAMED else [f"{names[0]} to {names[-1]}"]

@@ -10,6 +10,9 @@ from shopdraw.piece.design import SilenceTable
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
 
+EDGES = frozenset({"left", "right", "front", "rear", "lower", "upper", "top"})
+"""Features that a board, a level or an opening has: what is named so goes with its board."""
+
 
 def silenced(subject: Subject, found: Sequence[Finding]) -> tuple[Finding, ...]:
     """The findings, those that a [silence.ID] names with its reason; a caution for each table that points nowhere."""
@@ -21,7 +24,7 @@ def silenced(subject: Subject, found: Sequence[Finding]) -> tuple[Finding, ...]:
         if name is not None:
             used.add(name)
         marked.append(replace(finding, silenced=tables[name].reason) if name is not None else finding)
-    return (*marked, *_unused(tables, used), *_nowhere(subject))
+    return (*marked, *_unused(tables, used), *_nowhere(subject), *_own_nowhere(subject))
 
 
 def _names(table: SilenceTable, finding: Finding) -> bool:
@@ -47,6 +50,21 @@ def _nowhere(subject: Subject) -> Iterator[Finding]:
     for board_id in subject.design.board:
         if not subject.assembly.has(board_id):
             yield _points_nowhere(f"board.{board_id}", f"there is no board {board_id!r} in this piece")
+
+
+def _own_nowhere(subject: Subject) -> Iterator[Finding]:
+    """Dimensions moved or added whose board is gone; what else their sheets don't show is told with the layout."""
+    known = known_ids(subject.assembly) | {"case"}
+    known |= {f"level.{level.id}" for level in subject.assembly.levels}
+    known |= {f"opening.{opening.id}" for opening in subject.assembly.openings}
+    design = subject.design
+    told = [(f"move.{key}", move.of.rpartition("@")[0]) for key, move in design.move.items()]
+    told += [(f"dimension.{key}", own.of) for key, own in design.dimension.items()]
+    for address, features in told:
+        for feature in features.split("/"):
+            owner, _, edge = feature.split(",")[0].rpartition(":")
+            if edge in EDGES and owner and owner not in known:
+                yield _points_nowhere(address, f"it goes to {feature!r}, and there is no {owner!r} in this piece")
 
 
 def _points_nowhere(address: str, message: str) -> Finding:

@@ -11,7 +11,7 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
-from shopdraw.piece.quantity import Angle, Length, Number, Percent, PositiveLength, Ratio
+from shopdraw.piece.quantity import Angle, Clearance, Count, Length, Number, Percent, PositiveLength, Ratio
 
 Key = Annotated[str, Field(pattern=r"^[A-Za-z0-9][A-Za-z0-9_-]*$")]
 
@@ -457,6 +457,37 @@ class SilenceTable(Table):
     reason: str
 
 
+OwnSide = Literal["left", "right", "above", "below"]
+
+
+class MoveTable(Table):
+    """[move.ID]: where a person wants a dimension to stand, whatever the sizes become."""
+
+    of: str = Field(description='the dimension: "feature/feature@view"')
+    side: OwnSide | None = Field(None, description="of the view; default where it costs least")
+    row: Count | None = Field(None, description="1 for the row nearest to the view")
+    offset: Clearance = Field(0.0, description="how much further out its row stands, on paper")
+
+
+class DimensionTable(Table):
+    """[dimension.ID]: a dimension that a person wants besides those that are there."""
+
+    of: str = Field(description='the two features: "feature/feature"')
+    view: str = Field(description='"front", "side", "plan", "section.A", "detail.d1"')
+    side: OwnSide | None = None
+    row: Count | None = None
+    offset: Clearance = 0.0
+
+
+class PlaneTable(Table):
+    """[plane.LETTER]: a cutting plane moved, or one more."""
+
+    at: Length = Field(description="from the case's left side, the front plane or the floor")
+    cuts: Literal["front-to-back", "side-to-side", "level"] | None = Field(
+        None, description="which way it runs; needed for a letter that isn't there yet"
+    )
+
+
 class RevisionTable(Table):
     """[revision.ID]: what a revision froze, and what had been cut by then."""
 
@@ -517,4 +548,7 @@ class Design(Table):
     photo: dict[str, PhotoTable] = Field(default_factory=dict)
     note: dict[str, NoteTable] = Field(default_factory=dict)
     silence: dict[str, SilenceTable] = Field(default_factory=dict)
+    move: dict[str, MoveTable] = Field(default_factory=dict)
+    dimension: dict[str, DimensionTable] = Field(default_factory=dict)
+    plane: dict[str, PlaneTable] = Field(default_factory=dict)
     revision: dict[str, RevisionTable] = Field(default_factory=dict, description="frozen ones, the last one last")

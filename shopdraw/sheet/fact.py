@@ -88,6 +88,8 @@ class Fact:
         reference: printed in ( ): told elsewhere already, or the link that closes a chain.
         board: id of the board it belongs to, or "".
         vertex: for `angular`: where the legs meet.
+        pinned: a person put it on its side: it stands on no other.
+        offset: how much further out than need be its row stands, paper mm.
     Raises:
         BadFact: a rounding, kind or side that there isn't, no view, or an angle without a vertex.
     """
@@ -111,6 +113,8 @@ class Fact:
     board: str = ""
     vertex: Feature | None = None
     directions: tuple[tuple[str, float], ...] = field(default=())
+    pinned: bool = False
+    offset: float = 0.0
 
     def __post_init__(self) -> None:
         for found, allowed, what in (

@@ -9,6 +9,7 @@ from shopdraw.measure import Unit, dual, fractions, millimetres
 from shopdraw.piece.design import Design
 from shopdraw.sheet.figure import Writing, inch_writing, metric_writing
 from shopdraw.sheet.look import Look, look_for
+from shopdraw.sheet.own import NOTHING, Own, own_of
 from shopdraw.sheet.title_block import TitleFields
 from shopdraw.trade.paper import PaperSize, paper, papers_of
 from shopdraw.trade.scale import Scale, preferred_scales
@@ -28,6 +29,7 @@ class Manner:
         writing: how figures are printed.
         inch: the piece's unit.
         reduction: smallest intended print over the sheet.
+        own: what a person moved or added.
     """
 
     size: PaperSize
@@ -36,6 +38,7 @@ class Manner:
     writing: Writing
     inch: bool
     reduction: float
+    own: Own = NOTHING
 
     @property
     def style(self) -> str:
@@ -77,7 +80,8 @@ def manner_of(design: Design) -> Manner:
     if drawing.smallest_print:
         reduction = min(1.0, paper(drawing.smallest_print).width_mm / size.width_mm)
     third = (drawing.projection or ("third" if inch else "first")) == "third"
-    return Manner(size, _look(style, size, inch, reduction), third, _writing(design), inch, reduction)
+    look = _look(style, size, inch, reduction)
+    return Manner(size, look, third, _writing(design), inch, reduction, own_of(design))
 
 
 def larger_papers(size: PaperSize) -> tuple[PaperSize, ...]:

@@ -11,6 +11,8 @@ from shopdraw.sheet.ground import Ground
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.side import COST_OF_OTHER_SIDE, Run, Side, Span, cost
 
+COST_OF_FORBIDDEN_SIDE = 1e6
+"""Of a side other than that which a person chose: more than anything else can cost."""
 BETWEEN_ROWS = 1.0
 """Least free paper between what two rows hold."""
 
@@ -41,9 +43,13 @@ def _along(span: Span) -> tuple[float, float, str]:
 def price_of_side(side: Side, run: Run, ground: Ground) -> float:
     """What a run costs on a side: its extension lines, what they cross, and that its facts prefer another side."""
     return sum(
-        cost(side, span, ground) + (COST_OF_OTHER_SIDE if span.fact.side not in ("", side.name) else 0.0)
+        cost(side, span, ground) + (_of_other_side(span.fact) if span.fact.side not in ("", side.name) else 0.0)
         for span in run.spans
     )
+
+
+def _of_other_side(fact: Fact) -> float:
+    return COST_OF_FORBIDDEN_SIDE if fact.pinned else COST_OF_OTHER_SIDE
 
 
 def stack_rows(runs: Iterable[Run], look: Look) -> list[list[Run]]:
@@ -57,7 +63,9 @@ def stack_rows(runs: Iterable[Run], look: Look) -> list[list[Run]]:
     for run in sorted(runs, key=lambda r: (r.overall, r.running, r.row, r.high - r.low, r.low, r.key)):
         last = run.overall or run.running
         least = len(rows) if last and rows and _over_any(run, rows) else max(run.row - 1, 0)
-        least = max([least, *(i + 1 for i, row in enumerate(rows) if any(_within(other, run) for other in row))])
+        asked = run.row - 1 if run.pinned else 0
+        inner = [i + 1 for i, row in enumerate(rows) if any(_within(other, run) for other in row)]
+        least = max([least, asked, *inner])
         low, high = _room(run, look)
         while least < len(rows) and any(low < _room(o, look)[1] and high > _room(o, look)[0] for o in rows[least]):
             least += 1
@@ -91,6 +99,7 @@ def row_distances(
             distances.append(max(side.start, side.base + inner + BETWEEN_ROWS))
         else:
             distances.append(distances[-1] + max(look.next_row, before + inner + BETWEEN_ROWS))
+        distances[-1] += max((run.offset for run in row), default=0.0)
         before = outer
     return distances
 

@@ -130,7 +130,16 @@ def _manner_of_parts(design: Design, assembly: Assembly, manner: Manner) -> Mann
 
 
 def layout_findings(drawn: Drawn) -> Iterator[Finding]:
-    """One for each fact or label that found no room."""
+    """One for each fact or label that found no room, and for each table of a person's own that does nothing."""
+    for lost in drawn.views.nowhere:
+        yield Finding(
+            code="points-nowhere",
+            severity=Severity.CAUTION,
+            where=(lost.address,),
+            message=f"{lost.address}: {lost.why}; the table does nothing",
+            unit="",
+            basis="the sheets' own dimensions and planes",
+        )
     for left in drawn.views.done.unplaced:
         yield Finding(
             code="no-room",

@@ -20,6 +20,9 @@ from shopdraw.sheet.joint_facts import joint_facts
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.mark_words import ground_of
 from shopdraw.sheet.moulding_details import moulding_details, moulding_facts
+from shopdraw.sheet.own import Nowhere
+from shopdraw.sheet.own_facts import own_facts, with_own_moves
+from shopdraw.sheet.own_planes import with_own_planes
 from shopdraw.sheet.places import Places
 from shopdraw.sheet.plane_mark import plane_ends
 from shopdraw.sheet.planes import CuttingPlane, cutting_planes
@@ -45,6 +48,7 @@ class SetViews:
         done: composed views and what found no room.
         scale: of arrangement and sections.
         detail_scale: of the details.
+        nowhere: tables of a person's own that do nothing.
     """
 
     planes: tuple[CuttingPlane, ...]
@@ -53,6 +57,7 @@ class SetViews:
     done: Dimensioned
     scale: Scale
     detail_scale: Scale
+    nowhere: tuple[Nowhere, ...] = ()
 
 
 def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Scale) -> SetViews:
@@ -64,7 +69,7 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
         scale: of arrangement and sections.
         detail_scale: of the details.
     """
-    planes = cutting_planes(assembly)
+    planes, unheld = with_own_planes(assembly, cutting_planes(assembly), manner.own.planes)
     details = (*lid_details(assembly, planes), *joint_details(assembly, planes), *moulding_details(assembly, planes))
     arranged = arranged_views(assembly, planes, scale.ratio, manner.look)
     cuts = [cut_view(assembly, plane, scale.ratio) for plane in planes]
@@ -74,7 +79,7 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
     ]
     flat = Places(assembly, (*(view.seen for view in arranged), *(cut.seen for cut in cuts)), scale.ratio)
     near = Places(assembly, tuple(detail.seen for detail in drawn), detail_scale.ratio)
-    facts = (
+    facts: tuple[Fact, ...] = (
         *arrangement_facts(flat, manner.writing, manner.look),
         *section_facts(flat, manner.writing),
         *detail_facts(near, manner.writing),
@@ -82,6 +87,9 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
         *moulding_facts(near, details, manner.figures),
         *clearance_facts(near, details, manner.writing),
     )
+    facts, unmoved = with_own_moves(facts, manner.own.moves)
+    added, unadded = own_facts(facts, manner.own.dimensions, flat, near)
+    facts = (*facts, *added)
     plain = [view.plain for view in arranged] + [_with_marks(cut, planes, details, scale, manner) for cut in cuts]
     ratios: Mapping[str, float] = {
         **{view.id: scale.ratio for view in plain},
@@ -93,7 +101,7 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
     done = dimension_views(
         [*plain, *(d.plain for d in drawn)], facts, ratios, manner.look, write_figures(facts, manner.writing), balloons
     )
-    return SetViews(planes, details, facts, done, scale, detail_scale)
+    return SetViews(planes, details, facts, done, scale, detail_scale, (*unheld, *unmoved, *unadded))
 
 
 def detail_title(detail: Detail, scale: Scale, parent: str) -> str:

@@ -107,6 +107,16 @@ class Run:
         return len(self.spans) == 1 and self.spans[0].fact.rank is Rank.OVERALL
 
     @property
+    def pinned(self) -> bool:
+        """Whether a person chose its side."""
+        return any(span.fact.pinned for span in self.spans)
+
+    @property
+    def offset(self) -> float:
+        """How much further out than need be a person wants it, paper mm."""
+        return max(span.fact.offset for span in self.spans)
+
+    @property
     def row(self) -> int:
         """The row it asks for, 0 for any."""
         return max(span.fact.row for span in self.spans)

@@ -45,3 +45,16 @@ def test_findings_come_worst_first():
 def test_each_finding_says_what_it_rests_on():
     found = checked(design(drawer={"front": "lipped", "lip": 10.0}, supports={"reach": 120.0}))
     assert all(finding.basis and finding.message and finding.where for finding in found)
+
+
+def test_a_move_and_a_dimension_whose_board_is_gone_are_cautions():
+    piece = design(
+        move={"a": {"of": "floor/top:upper@front"}, "b": {"of": "floor/drawer.9.front:upper@front"}},
+        dimension={
+            "c": {"of": "side.left:right/side.right:left", "view": "section.B"},
+            "d": {"of": "side.left:right/gallery:left", "view": "front"},
+        },
+    )
+    found = of_code(checked(piece), "points-nowhere")
+    assert [finding.where[0] for finding in found] == ["move.b", "dimension.d"]
+    assert "drawer.9.front" in found[0].message

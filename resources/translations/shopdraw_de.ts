@@ -342,6 +342,34 @@
         <translation>Falz</translation>
     </message>
     <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>front-to-back</source>
+        <translation>von vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>side-to-side</source>
+        <translation>von Seite zu Seite</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>waagrecht</translation>
+    </message>
+    <message>
         <source>R2010</source>
         <translation>R2010</translation>
     </message>
@@ -1867,6 +1895,50 @@
         <translation>ein Befund, den jemand angesehen hat, mit der Begründung.</translation>
     </message>
     <message>
+        <source>where a person wants a dimension to stand, whatever the sizes become.</source>
+        <translation>wo jemand ein Maß stehen haben will, wie groß auch immer das Möbel wird.</translation>
+    </message>
+    <message>
+        <source>the dimension: &quot;feature/feature@view&quot;</source>
+        <translation>das Maß: &quot;Stelle/Stelle@Ansicht&quot;</translation>
+    </message>
+    <message>
+        <source>of the view; default where it costs least</source>
+        <translation>der Ansicht; ohne Angabe dort, wo es am wenigsten stört</translation>
+    </message>
+    <message>
+        <source>1 for the row nearest to the view</source>
+        <translation>1 für die Reihe, die der Ansicht am nächsten steht</translation>
+    </message>
+    <message>
+        <source>how much further out its row stands, on paper</source>
+        <translation>wie viel weiter außen seine Reihe steht, auf dem Papier</translation>
+    </message>
+    <message>
+        <source>a dimension that a person wants besides those that are there.</source>
+        <translation>ein Maß, das jemand außer den vorhandenen haben will.</translation>
+    </message>
+    <message>
+        <source>the two features: &quot;feature/feature&quot;</source>
+        <translation>die beiden Stellen: &quot;Stelle/Stelle&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;front&quot;, &quot;side&quot;, &quot;plan&quot;, &quot;section.A&quot;, &quot;detail.d1&quot;</source>
+        <translation>&quot;front&quot; (vorn), &quot;side&quot; (Seite), &quot;plan&quot; (oben), &quot;section.A&quot; (Schnitt), &quot;detail.d1&quot;</translation>
+    </message>
+    <message>
+        <source>a cutting plane moved, or one more.</source>
+        <translation>eine verschobene Schnittebene oder eine weitere.</translation>
+    </message>
+    <message>
+        <source>from the case&apos;s left side, the front plane or the floor</source>
+        <translation>von der linken Seite des Korpus, der vorderen Ebene oder dem Boden</translation>
+    </message>
+    <message>
+        <source>which way it runs; needed for a letter that isn&apos;t there yet</source>
+        <translation>in welche Richtung sie läuft; nötig für einen Buchstaben, den es noch nicht gibt</translation>
+    </message>
+    <message>
         <source>frozen ones, the last one last</source>
         <translation>eingefrorene, die letzte zuletzt</translation>
     </message>
@@ -3128,6 +3200,30 @@
         <translation>Nut</translation>
     </message>
     <message>
+        <source>Of</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>Offset</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>Bei</translation>
+    </message>
+    <message>
+        <source>Cuts</source>
+        <translation>Schneidet</translation>
+    </message>
+    <message>
         <source>Currency</source>
         <translation>Währung</translation>
     </message>
@@ -4065,6 +4161,18 @@
     <message>
         <source>Note</source>
         <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Verschieben</translation>
+    </message>
+    <message>
+        <source>Dimension</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>Plane</source>
+        <translation>Schnittebene</translation>
     </message>
     <message>
         <source>Shop</source>

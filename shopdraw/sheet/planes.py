@@ -49,7 +49,7 @@ class CuttingPlane:
 
 def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
     """The planes of a piece by letter: front to back, side to side, through the topmost drawer, across the lid,
-    through the plinth, through compartments, through a frame or a shelf, in the middle of the lid's thickness.
+    through the plinth, through compartments and their small drawers, through a frame or a shelf, along the lid.
     """
     planes = [plane_a(assembly), plane_b(assembly)]
     if any(opening.use == "drawer" for opening in assembly.openings):
@@ -66,6 +66,9 @@ def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
         planes.append(plane_h(assembly))
     if any(board.member == "face" for board in assembly.boards):
         planes.append(plane_j(assembly))
+    upper = _upper_small_drawers(assembly)
+    if upper:
+        planes.append(plane_k(assembly, upper))
     if assembly.slant is not None and assembly.has("lid"):
         planes.append(plane_l(assembly))
     return tuple(planes)
@@ -161,6 +164,23 @@ def plane_j(assembly: Assembly) -> CuttingPlane:
     return CuttingPlane("J", Plane(FRONT, (0.0, y, 0.0)), "side", ((y, box.z0), (y, box.z1)), (1.0, 0.0))
 
 
+def plane_k(assembly: Assembly, upper: Sequence[Board]) -> CuttingPlane:
+    """Level through the uppermost row of small drawers, where F–F runs through another; from above."""
+    row = extent(upper)
+    z = _off_faces((row.z0 + row.z1) / 2, assembly.boards, 2)
+    ends = (row.y0, z), (row.y1 - WITHIN_MM, z)
+    return CuttingPlane("K", Plane(PLAN, (0.0, 0.0, z)), "section.A", ends, (0.0, -1.0))
+
+
+def _upper_small_drawers(assembly: Assembly) -> tuple[Board, ...]:
+    """Sides of the small drawers that stand highest, none where they stand in the row of the lowest ones."""
+    sides = [(extent([b]), b) for b in assembly.boards if b.member == "compartment.drawer.side"]
+    if not sides:
+        return ()
+    lowest, highest = min(sides, key=lambda item: item[0].z0)[0], max(sides, key=lambda item: item[0].z0)[0]
+    return tuple(b for box, b in sides if box.z0 > lowest.z1 and abs(box.z0 - highest.z0) < OFF_FACE_MM)
+
+
 def plane_l(assembly: Assembly) -> CuttingPlane:
     """Before the shut lid, square to its face: it cuts nothing."""
     return _along_lid("L", assembly, 1.0, BEFORE_LID_MM)
@@ -190,6 +210,8 @@ def _along_lid(letter: str, assembly: Assembly, share: float, before: float) -> 
     return CuttingPlane(letter, plane, "section.A", ends, (s, -c))
 
 
+WITHIN_MM = 40.0
+"""Plane K ends before the compartments' back: its arrow stands inside the case, off the rows beside it."""
 BEYOND_MM = 2.0
 """How far the ends of a plane along the lid lie beyond it."""
 BEFORE_LID_MM = 60.0

@@ -1,4 +1,4 @@
-"""What B–B and A–A tell of compartments: clear widths of bays, clear heights in the outer ones, their plumb front."""
+"""What sections tell of compartments: clear widths of bays, clear heights in the outer ones, front and depth."""
 
 from __future__ import annotations
 
@@ -8,16 +8,16 @@ from shopdraw.measure import write_length
 from shopdraw.sheet.arrangement_facts import PLUMB
 from shopdraw.sheet.fact import Fact, Rank
 from shopdraw.sheet.figure import Writing
-from shopdraw.sheet.places import ABOVE, LEFT, RIGHT, Places
-from shopdraw.sheet.telling import note_at, size_between
+from shopdraw.sheet.places import ABOVE, BELOW, LEFT, RIGHT, Places
+from shopdraw.sheet.telling import chain_of, note_at, size_between
 from shopdraw.wood.assembly import OpeningFact
 
-A, B = "section.A", "section.B"
+A, B, F = "section.A", "section.B", "section.F"
 SAME_MM = 0.01
 
 
 def compartment_facts(places: Places, writing: Writing, drawn: set[str]) -> Iterator[Fact]:
-    """The facts of the two sections, where they are drawn and there are partitions."""
+    """The facts of the sections, where they are drawn and there are partitions."""
     bays = compartment_spaces(places)
     if not bays:
         return
@@ -27,6 +27,8 @@ def compartment_facts(places: Places, writing: Writing, drawn: set[str]) -> Iter
         yield from _heights(places, [bay for bay in bays if abs(bay.left - first.left) < SAME_MM], LEFT)
         if _levels(bays, first) != _levels(bays, last):
             yield from _heights(places, [bay for bay in bays if abs(bay.left - last.left) < SAME_MM], RIGHT)
+    if F in drawn:
+        yield from _in_plan(places)
     if A in drawn and places.assembly.slant is not None:
         board = next(board for board in places.assembly.boards if board.member == "partition")
         box = places.extent(board.id)
@@ -66,3 +68,19 @@ def _heights(places: Places, bay: list[OpeningFact], toward: tuple[float, float]
         low = places.across(f"{name}:lower", "z", space.bottom, toward)
         high = places.across(f"{name}:upper", "z", space.bottom + space.height, toward)
         yield size_between(low, high, Rank.OPENING, (B,), direction_deg=PLUMB, side=side, row=1)
+
+
+def _in_plan(places: Places) -> Iterator[Fact]:
+    """Right of F–F: how deep the last partition is, and what is behind it; below it the clear width of all bays."""
+    partitions = [places.extent(board.id) for board in places.assembly.boards if board.member == "partition"]
+    last = max(partitions, key=lambda box: box.x1)
+    front = places.across("partition:front", "y", last.y0, RIGHT, last)
+    rear = places.across("partition:rear", "y", last.y1, RIGHT, last)
+    row = [front, rear]
+    if places.assembly.has("back"):
+        row += places.spaced([places.edge("back", "y", False, RIGHT)], F, 1, row)
+    yield from chain_of("F.depths", row, Rank.LOCATION, (F,), None, direction_deg=PLUMB, side="right", row=1)
+    spaces = compartment_spaces(places)
+    low = places.across("bays:left", "x", min(space.left for space in spaces), BELOW)
+    high = places.across("bays:right", "x", max(space.left + space.width for space in spaces), BELOW)
+    yield size_between(low, high, Rank.LEVEL, (F,), side="below", row=1, reference=True)

@@ -14,6 +14,8 @@ CENTRING_MM = 4.5
 (own choice, so that it never meets them)."""
 ZONE_LINE_MM = 0.35
 _ZONE_BAND = 5.0
+WIDEST = 1.4
+"""Width of the widest letter over its height, with the air that words need at both sides."""
 
 
 def paper_of(size: PaperSize) -> Paper:
@@ -28,7 +30,7 @@ def frame_marks(size: PaperSize, look: Look) -> tuple[Mark, ...]:
     marks: list[Mark] = [
         Line(p, q, Meaning.FRAME, "", FRAME_MM) for p, q in zip(corners, (*corners[1:], corners[0]), strict=True)
     ]
-    band = min(_ZONE_BAND, x0, y0, size.width_mm - x1, size.height_mm - y1)
+    band = min(max(_ZONE_BAND, WIDEST * look.label), x0, y0, size.width_mm - x1, size.height_mm - y1)
     marks += _zones(size, band, look)
     middle_x, middle_y = size.width_mm / 2, size.height_mm / 2
     for outer, inner in (
@@ -59,8 +61,10 @@ def _zones(size: PaperSize, band: float, look: Look) -> list[Mark]:
 
 
 def _zone_height(band: float, look: Look) -> float:
-    """Letters of zones: 3.5 where the band holds them (ISO 5457), else those of figures or of labels."""
-    return next((h for h in (3.5, look.figure, look.label) if h + 1.0 <= band), look.label)
+    """Letters of zones: 3.5 where the band holds them (ISO 5457), larger where the sheet is to be read reduced; else
+    those of figures or of labels.
+    """
+    return next((h for h in (max(3.5, look.label), look.figure, look.label) if h + 1.0 <= band), look.label)
 
 
 def _tick(p: Point, q: Point) -> Line:

@@ -18,6 +18,8 @@ ISO_HEIGHTS = (1.8, 2.5, 3.5, 5.0, 7.0, 10.0, 14.0, 20.0)
 """Nominal heights, ISO 3098-1."""
 INCH_HEIGHTS = tuple(n * INCH / 32 for n in (3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 24))
 """Heights of lettering on inch sheets: steps of 1/32 in from 3/32 in."""
+TRIMMED = 0.005
+"""Sheets are trimmed to whole millimetres, so that A3 is a little less than half of A1; a halved 3.5 will do, mm."""
 LEAST_PRINT = 1.75
 """A letter that is printed smaller can't be read; 3.5 halved."""
 
@@ -90,7 +92,7 @@ def step_up(height: float, reduction: float, heights: tuple[float, ...] = ISO_HE
         BadLook: no height of the series is large enough.
     """
     for candidate in heights:
-        if candidate >= height - 1e-9 and candidate * reduction >= LEAST_PRINT - 1e-9:
+        if candidate >= height - 1e-9 and candidate * reduction >= LEAST_PRINT - TRIMMED:
             return candidate
     raise BadLook(f"no letters are readable at {reduction:.3f} of the sheet's size; print it larger")
 

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from shopdraw.drawing.line_style import line_style
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning, Text
-from shopdraw.sheet.box import Bounds
+from shopdraw.sheet.box import Bounds, words_size
 from shopdraw.sheet.look import INCH, Look
 from shopdraw.sheet.wrap import cell_texts, fitted
 from shopdraw.trade.paper import PaperSize
@@ -111,7 +111,7 @@ def title_block_marks(
     for cell in title_cells(fields, sheet_title, number, count, look):
         marks += _cell_marks(cell, left, bottom, look)
     note = _rows(look)[0]
-    marks += _bar(left + 64.0, bottom + block_height(look) - note, look, inch=fields.inch_bar)
+    marks += _bar(left + 64.0, left + WIDTH, bottom + block_height(look) - note, look, inch=fields.inch_bar)
     if fields.projection:
         symbol_y = bottom + block_height(look) - note + SYMBOL + 1.6
         marks += _symbol(left + 4.0, symbol_y, look, third=fields.projection == "third")
@@ -182,8 +182,8 @@ def _words_width(cell: Cell) -> float:
     return cell.width - 2 * PAD - (24.0 if cell.name == "Projection" else 0.0)
 
 
-def _bar(x: float, top: float, look: Look, *, inch: bool) -> Iterator[Mark]:
-    """A scale bar of 100 mm or 4 in, its ends and quarters marked, its length written beside it."""
+def _bar(x: float, right: float, top: float, look: Look, *, inch: bool) -> Iterator[Mark]:
+    """A scale bar of 100 mm or 4 in, its ends and quarters marked, its length written beside it or above its end."""
     length, parts, unit = (4 * INCH, 4, "in") if inch else (100.0, 10, "mm")
     foot = top + 0.24 * _rows(look)[0]
     width = line_style(Meaning.SIZE, look.group).width_mm
@@ -192,7 +192,11 @@ def _bar(x: float, top: float, look: Look, *, inch: bool) -> Iterator[Mark]:
         at = x + length * i / parts
         tall = 2.4 if i in (0, parts) else 1.2
         yield Line((at, foot), (at, foot + tall), Meaning.FRAME, "", width)
-    yield Text((x + length + 1.5, foot), f"{4 if inch else 100} {unit}", look.label, "left")
+    words = f"{4 if inch else 100} {unit}"
+    if x + length + 1.5 + words_size(words, look.label)[0] <= right - PAD:
+        yield Text((x + length + 1.5, foot), words, look.label, "left")
+    else:
+        yield Text((x + length, foot + 3.4), words, look.label, "right")
 
 
 def _symbol(x: float, y: float, look: Look, *, third: bool) -> Iterator[Mark]:

@@ -88,7 +88,8 @@ def measured(number: int, folder: Path) -> Measured:
     size = made.drawn.manner.size
     reduction = min(1.0, paper(smallest).width_mm / size.width_mm) if smallest else 1.0
     faults = judge(path, made.sheets, reduction)
-    faults |= judge_set(made.sheets, {board.label for board in assembly.boards}, _overalls(assembly))
+    overalls = _overalls(assembly) if design.drawing.set == "wall" else {}
+    faults |= judge_set(made.sheets, {board.label for board in assembly.boards}, overalls)
     faults[VANISHED] = vanished(made)
     figures = figures_of(made, tuple(read_pages(path)))
     path.unlink()
@@ -96,6 +97,7 @@ def measured(number: int, folder: Path) -> Measured:
 
 
 def _overalls(assembly: Assembly) -> Mapping[str, float]:
+    """What the arrangement's one sheet tells in a wall set; in a bench set its views may stand on several."""
     box = whole(assembly)
     return {"width": box.x1 - box.x0, "height": assembly.height, "depth": box.y1 - box.y0}
 

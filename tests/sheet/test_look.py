@@ -47,3 +47,9 @@ def test_a_style_that_there_is_not_is_refused():
 def test_a_group_that_there_is_not_is_refused():
     with pytest.raises(BadLook, match="must be large, medium or small"):
         look_for("iso", "huge")
+
+
+def test_case_65_letters_of_a1_read_on_a3_stay_at_3_5() -> None:
+    """3.5 halved is what ISO 3098-1's series calls 1.8; A3 trimmed to whole millimetres is 420 / 841 of A1."""
+    look = look_for("iso", "large", reduction=420 / 841)
+    assert (look.figure, look.label) == (3.5, 3.5)

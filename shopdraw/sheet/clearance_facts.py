@@ -17,16 +17,16 @@ B, C = "section.B", "section.C"
 
 
 def clearance_facts(places: Places, details: Sequence[Detail], writing: Writing) -> Iterator[Fact]:
-    """The facts of all details that show a support's or a drawer front's open spaces."""
+    """The facts of all details that show the open spaces of a support or of a drawer's front."""
     for detail in details:
         if not detail.joint:
             continue
         if detail.plane.view == B:
             yield from _support(places, detail, writing)
-        _, host, _ = detail.joint.split(":", 2)
-        front = next((o for o in places.assembly.openings if _front_of(o) == host), None)
-        if front is not None and detail.plane.view == C:
-            yield from _front(places, detail, host, front, writing)
+        _, *boards = detail.joint.split(":")
+        opening = next((o for o in places.assembly.openings if _front_of(o) in boards), None)
+        if opening is not None and detail.plane.view == C:
+            yield from _front(places, detail, _front_of(opening), opening, writing)
 
 
 def _front_of(opening: OpeningFact) -> str:
@@ -54,18 +54,18 @@ def _support(places: Places, detail: Detail, writing: Writing) -> Iterator[Fact]
         yield note_at(f"gap:{board.id}", place, words, Rank.CLEARANCE, (detail.view,), board=board.id)
 
 
-def _front(places: Places, detail: Detail, host: str, opening: OpeningFact, writing: Writing) -> Iterator[Fact]:
+def _front(places: Places, detail: Detail, board: str, opening: OpeningFact, writing: Writing) -> Iterator[Fact]:
     """A front's lip over its opening's edge, or the reveal beside it."""
-    box, edge = places.extent(host), opening.left + opening.width
+    box, edge = places.extent(board), opening.left + opening.width
     over = box.x1 - edge
     if abs(over) * places.scale < LEAST_LINK:
         if over < 0:
-            place = places.point(f"{host}:reveal", {detail.view: (box.x1 - 1.0, box.y0 + 1.0)})
+            place = places.point(f"{board}:reveal", {detail.view: (box.x1 - 1.0, box.y0 + 1.0)})
             words = f"gap {write_length(-over, writing.fit)} a side"
-            yield note_at(f"reveal:{host}", place, words, Rank.CLEARANCE, (detail.view,), board=host)
+            yield note_at(f"reveal:{board}", place, words, Rank.CLEARANCE, (detail.view,), board=board)
         return
-    outer = places.across(f"{host}:right", "x", box.x1, BELOW, box)
-    inner = places.across(f"{host}:opening", "x", edge, BELOW)
+    outer = places.across(f"{board}:right", "x", box.x1, BELOW, box)
+    inner = places.across(f"{board}:opening", "x", edge, BELOW)
     yield size_between(
         outer, inner, Rank.SIZE, (detail.view,), side="below", prefix="lip " if over > 0 else "reveal ", rounding="cut"
     )

@@ -85,7 +85,7 @@ def _letter_spots(outer: Point, out: Point, sight: Point, scale: float, look: Lo
     ]
     ring = [
         (reach * math.cos(math.radians(turn)), reach * math.sin(math.radians(turn)))
-        for reach in (10.0, 14.0, 19.0, 25.0)
+        for reach in (10.0, 14.0, 19.0, 25.0, 32.0, 40.0)
         for turn in range(-150, 180, 30)
     ]
     for along, beyond in (*near, *further, *ring):

@@ -56,7 +56,7 @@ class Path:
         corners = self.corners
         if len(corners) < 2 or (len(corners) == 2 and not any(c.bulge for c in corners)):
             raise NotAPath(f"an outline needs three corners (two with arcs), found {len(corners)}")
-        # Thousands of outlines are made at every step of a drag: one plain loop, the place itself asked only for faults.
+        # Thousands of outlines are made at every step of a drag: one plain loop, the place asked only for faults.
         x0, y0, _ = corners[-1]
         for x, y, bulge in corners:
             if not math.isfinite(x + y + bulge):

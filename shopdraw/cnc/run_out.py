@@ -18,9 +18,12 @@ _SPARED_MM2 = 1e-3
 
 def open_sides(path: Path, outline: Region) -> tuple[bool, ...]:
     """For each side of a pocket, trimmed to the outline, whether it lies on it: the cutter may run out there."""
-    return tuple(
-        all(on_boundary(outline, point, _NEAR_MM) for point in _points_of(side)) for side in sides_of(path)
-    )
+    return are_open(sides_of(path), outline)
+
+
+def are_open(sides: Sequence[Side], outline: Region) -> tuple[bool, ...]:
+    """For each side, whether it lies on the board's outline."""
+    return tuple(all(on_boundary(outline, point, _NEAR_MM) for point in _points_of(side)) for side in sides)
 
 
 def _points_of(side: Side) -> tuple[Point, ...]:

@@ -165,6 +165,11 @@ class Maker:
         opens = sunk.opens
         radius = run_radius(sunk)
         carried, by = run_out(outer, opens, radius + RUN_OUT_MM, self._outline)
+        least = pocket_cutter(sunk, self._outline, self._job)
+        if by < radius + RUN_OUT_MM - 1e-9 and least is not None and least.diameter / 2 < radius:
+            # other wood stands there: the smaller cutter that makes the corners runs out as far as it needs
+            radius = least.diameter / 2
+            carried, by = run_out(outer, opens, radius + RUN_OUT_MM, self._outline)
         if any(opens):
             self._runs.append((by, radius))
             if by < radius + RUN_OUT_MM - 1e-9:

@@ -5,16 +5,20 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from shopdraw.cnc.cutter import Cutter, largest_for
 from shopdraw.cnc.layer import SAME_DEPTH_MM, distinct
 from shopdraw.cnc.pocket import Pocket
-from shopdraw.cnc.run_out import open_sides
-from shopdraw.shape.path import Path, arc_of, bounds, signed_area
-from shopdraw.shape.region import Region, inside, intersection, region_area, sides_of, union
+from shopdraw.cnc.run_out import are_open, open_sides
+from shopdraw.shape.path import Corner, Path, Point, arc_of, bounds, signed_area
+from shopdraw.shape.region import Region, Side, inside, intersection, region_area, sides_of, union
 from shopdraw.wood.board import Face
 
 _SLIGHT_MM2 = 1e-6
+_NEAR_MM = 1e-4
+_SHORTEST_MM = 0.05
+"""Of a side of an outline."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +74,7 @@ def sunk_from(
 def _sunk(
     depth: float, group: Region, alike: Sequence[Pocket], outline: Region, cutters: Sequence[Cutter]
 ) -> Sunk:
+    group = (_parted(group[0], outline), *group[1:])
     opens = open_sides(group[0], outline)
     cuts, widths = [], []
     for pocket in alike:
@@ -91,6 +96,33 @@ def _sunk(
         cutter=largest_for(width, able),
         finishing=largest_for(width, able, radius),
     )
+
+
+def _parted(path: Path, outline: Region) -> Path:
+    """A pocket's edge with a corner where a side leaves the board's edge, so that each side is open or isn't."""
+    found: list[Corner] = []
+    ends = [(corner.x, corner.y) for own in outline for corner in own.corners]
+    for side in sides_of(path):
+        places = [] if side.bulge else sorted(place for end in ends if (place := _along(side, end)) is not None)
+        points = [side.start, *(_at(side, place) for place in places)]
+        parts = [Side(a, b, 0.0) for a, b in pairwise((*points, side.end))] if places else [side]
+        mixed = places and len(set(are_open(parts, outline))) > 1
+        found += [Corner(*part.start, part.bulge) for part in (parts if mixed else [side])]
+    return Path(tuple(found))
+
+
+def _along(side: Side, point: Point) -> float | None:
+    """Where on a straight side a point lies, as a share of it; None beside it or at its ends."""
+    (x0, y0), (x1, y1) = side.start, side.end
+    length = math.dist(side.start, side.end)
+    place = ((point[0] - x0) * (x1 - x0) + (point[1] - y0) * (y1 - y0)) / length**2
+    aside = abs((point[0] - x0) * (y1 - y0) - (point[1] - y0) * (x1 - x0)) / length
+    return place if aside < _NEAR_MM and _SHORTEST_MM < place * length < length - _SHORTEST_MM else None
+
+
+def _at(side: Side, place: float) -> Point:
+    (x0, y0), (x1, y1) = side.start, side.end
+    return x0 + (x1 - x0) * place, y0 + (y1 - y0) * place
 
 
 def _touching(pockets: Sequence[Pocket]) -> list[list[Pocket]]:

@@ -5,6 +5,7 @@ GDAL reads the files, Clipper2 (in manifold3d) sweeps the discs: neither has a p
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from itertools import pairwise
 from pathlib import Path
@@ -15,13 +16,14 @@ from manifold3d import CrossSection, FillRule, JoinType
 
 from shopdraw.cnc.cutter import Cutter
 from shopdraw.cnc.part import RouterPart
-from shopdraw.cnc.setting import Setting
+from shopdraw.cnc.setting import LayerUse, Setting
 from shopdraw.wood.board import Face
 from tests.cnc.router_reader import read, written
 
 EASE_MM = 1e-3
 """A cutter fills a groove of its own width; chords of the reader make that groove a hair narrower."""
 WASTE_MM = 60.0
+VEE_SLICES = 40
 
 
 def section(shape: shapely.Geometry) -> CrossSection:
@@ -80,5 +82,23 @@ def _taken(made: RouterPart, setting: Setting, radius: dict[str, float], folder:
             area = shapely.box(x0 - WASTE_MM, y0 - WASTE_MM, x1 + WASTE_MM, y1 + WASTE_MM).difference(area)
         if verb == "HOLE":
             yield low, high, section(area)
+        elif verb == "VEE":
+            lines = [shape for name, shape, _ in found if name == layer.name]
+            yield from _vee(layer, lines, upright, board.thickness, flip)
         elif verb in ("THROUGH", "INSIDE", "SINK") and layer.cutter in radius:
             yield low, high, swept(section(area), radius[layer.cutter])
+
+
+def _vee(
+    layer: LayerUse, lines: list[shapely.Geometry], upright: list[float], thickness: float, flip: bool
+) -> Iterator[Taken]:
+    """A cone on its way along lines, in thin slices: it narrows evenly, so a slice's middle speaks for it."""
+    tangent = math.tan(math.radians(int(layer.name.split("_")[2]) / 2))
+    middle = shapely.union_all([shapely.affinity.affine_transform(line, upright) for line in lines])
+    step = layer.depth / VEE_SLICES
+    for i in range(VEE_SLICES):
+        low, high = i * step, (i + 1) * step
+        here = section(middle.buffer((low + high) / 2 * tangent, quad_segs=32))
+        from_face = (low - layer.depth, high - layer.depth)
+        from_back = (layer.depth - thickness - high, layer.depth - thickness - low)
+        yield *(from_back if flip else from_face), here

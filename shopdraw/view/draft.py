@@ -184,8 +184,15 @@ def _cuts(shape: Shape, frame: Frame, direction: Direction) -> list[_Face]:
             continue
         level = prism.high if prism.entry > 0 else prism.low
         corners = [prism.frame.point((a, b, level)) for a, b in flattened(cut.outline, _CHORD_MM)]
-        found.append(_face(corners, frame, direction, cut=True))
+        found.append(_face([_on_blank(shape, corner) for corner in corners], frame, direction, cut=True))
     return found
+
+
+def _on_blank(shape: Shape, point: Vec3) -> Vec3:
+    """The point of a board's blank nearest to one: a cut may reach out of the wood."""
+    u0, v0, u1, v1 = shape.box
+    u, v, w = point
+    return min(max(u, u0), u1), min(max(v, v0), v1), min(max(w, -shape.thickness), 0.0)
 
 
 def _out_of(cut: Cut, frame: Frame, toward: Vec3) -> float:

@@ -15,7 +15,7 @@ from shopdraw.wood.season import in_season
 from shopdraw.wood.sweep import swept
 from tests.build.kinds import KINDS, random_kind
 
-DESIGNS = 40
+DESIGNS = 80
 IN_ONE_TEST = 10
 MOST_THROWN_AWAY = 0.5
 """More than this thrown away, and the test would say little."""

@@ -106,7 +106,8 @@ def _sticker(sticker: Sticker, x: float, y: float, wide: float, tall: float, pie
     strip = y if far else y + 9.0
     # The edge's marks take one long side, the words what is left.
     top = strip + tall - 9.0 - INSET
-    label_height = _height(board.label, right - left)
+    beside = words_size(piece, SMALL)[0] + 4.0
+    label_height = _height(board.label, right - left - beside if beside < 0.7 * (right - left) else right - left)
     yield Text((left, top - label_height), board.label, label_height, "left", 0.0, Meaning.WORD, board.id)
     at = top - label_height - max(1.2, words_size(board.label, label_height)[1])
     for n, line in enumerate(sticker.lines):
@@ -117,8 +118,7 @@ def _sticker(sticker: Sticker, x: float, y: float, wide: float, tall: float, pie
                 return
             yield Text((left, at + 0.4 * height), part, height, "left", 0.0, Meaning.WORD, board.id)
     yield from _edge_marks(left, right, edge, into, board.id)
-    width, _, _ = words_size(piece, SMALL)
-    if width < right - left - 4.0 - words_size(board.label, label_height)[0]:
+    if beside <= right - left - words_size(board.label, label_height)[0]:
         yield Text((right, top - SMALL), piece, SMALL, "right", 0.0, Meaning.WORD, board.id)
 
 

@@ -6,6 +6,7 @@ Knows paths; knows nothing of wood. True arcs stay the drawing's business.
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 from typing import NamedTuple
 
 from shopdraw.shape.path import CHORD_TOLERANCE_MM, Path, Point, arc_of
@@ -19,6 +20,7 @@ class Chord(NamedTuple):
     segment: int
 
 
+@lru_cache(maxsize=8192)
 def chords(path: Path, tolerance_mm: float = CHORD_TOLERANCE_MM) -> tuple[Chord, ...]:
     """The path as chords, both ends of each on the path.
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import NamedTuple
 
 Point = tuple[float, float]
@@ -185,6 +186,7 @@ def perimeter(path: Path) -> float:
     return total
 
 
+@lru_cache(maxsize=16384)
 def bounds(path: Path) -> tuple[float, float, float, float]:
     """Least and greatest x and y as (x0, y0, x1, y1), mm, arcs' quadrants included."""
     xs = [c.x for c in path.corners]

@@ -41,6 +41,8 @@ def surface_segments(outline: Path, thickness: float, prism: Prism, ring: Path, 
         ring: anticlockwise: the prism's outline or one of its islands.
         beyond_mm: a flank is left out if it would meet wood when it is moved outwards by so much.
     """
+    if _lies_within(outline, thickness, prism, ring):
+        return ()
     return tuple(
         index
         for index in range(len(ring.corners))
@@ -77,6 +79,17 @@ def _flank_stands(outline: Path, thickness: float, prism: Prism, ring: Path, ind
         for start, end in pairwise(line)
         for point in _middles(outline, thickness, margin, start, end)
     )
+
+
+def _lies_within(outline: Path, thickness: float, prism: Prism, ring: Path) -> bool:
+    """Whether all flanks run in the wood of a rectangular blank: a quick answer for most mortises and grooves."""
+    plain = _side_of_box(outline, thickness, prism.frame)
+    if plain is None:
+        return False
+    (across_low, across_high), box = plain
+    u0, v0, u1, v1 = bounds(ring)
+    clear = min(u0 - box[0], v0 - box[1], box[2] - u1, box[3] - v1)
+    return clear > 2 * _ON_AN_ARC_MM and min(prism.high, across_high) - max(prism.low, across_low) > ON_BOUNDARY_MM
 
 
 def _worst(found: Iterable[Stands]) -> Stands:

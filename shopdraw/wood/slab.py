@@ -24,6 +24,7 @@ _LEVEL = 1e-12
 
 Ring = tuple[Point, ...]
 Floats = npt.NDArray[np.float64]
+Box = tuple[float, float, float, float, float, float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +35,22 @@ class Bar:
     rings: tuple[Ring, ...]
     low: float
     high: float
+
+    @property
+    def box(self) -> Box:
+        """The upright box round it."""
+        a, b = zip(*self.rings[0], strict=True)
+        flat = [(x, y) for x in (min(a), max(a)) for y in (min(b), max(b))]
+        u, v, w = zip(*(self.frame.point((x, y, z)) for x, y in flat for z in (self.low, self.high)), strict=True)
+        return min(u), min(v), min(w), max(u), max(v), max(w)
+
+    def turned(self, turns: int) -> Bar:
+        """The bar where the axes u, v, w have changed places in a ring: (v, w, u) at one turn, (w, u, v) at two."""
+        if not turns:
+            return self
+        frame = self.frame
+        axes = ((v[turns], v[turns - 2], v[turns - 1]) for v in (frame.u, frame.v, frame.w, frame.at))
+        return Bar(Frame(*axes), self.rings, self.low, self.high)
 
 
 def bars(shape: Shape) -> tuple[Bar, ...]:
@@ -124,19 +141,60 @@ def _cut(ring: list[Point], within: Callable[[float, float], float]) -> list[Poi
     return kept
 
 
-def levels(parts: Sequence[Bar], thickness: float) -> list[float]:
-    """Heights from -thickness to 0 between which every section's corners move evenly and none passes a flank.
+@dataclass(frozen=True, slots=True)
+class Cluster:
+    """Bars whose boxes overlap, one leading to the next.
+
+    Attributes:
+        box: the upright box round them: least u, v, w, greatest u, v, w, mm.
+    """
+
+    bars: tuple[Bar, ...]
+    box: Box
+
+
+def clusters(parts: Sequence[Bar]) -> list[Cluster]:
+    """The bars in as many clusters as there are, none of which shares anything with another."""
+    found: list[Cluster] = []
+    for bar in parts:
+        box, together, apart = bar.box, [bar], []
+        for cluster in found:
+            if all(cluster.box[i] < box[i + 3] and box[i] < cluster.box[i + 3] for i in range(3)):
+                together, box = [*cluster.bars, *together], _round(box, cluster.box)
+            else:
+                apart.append(cluster)
+        found = [*apart, Cluster(tuple(together), box)]
+    return found
+
+
+def _round(one: Box, other: Box) -> Box:
+    return (
+        min(one[0], other[0]),
+        min(one[1], other[1]),
+        min(one[2], other[2]),
+        max(one[3], other[3]),
+        max(one[4], other[4]),
+        max(one[5], other[5]),
+    )
+
+
+def levels(parts: Sequence[Bar], bottom: float, top: float, *, still: bool = False) -> list[float]:
+    """Heights from bottom to top between which every section's corners move evenly and none passes a flank.
 
     These are the heights of all corners, and of all points where three flanks meet, one of them sloping.
+
+    Args:
+        still: no flank slopes.
     """
-    found = [-thickness, 0.0]
+    found = [bottom, top]
     for bar in parts:
         found.extend(
             bar.frame.point((a, b, z))[2] for ring in bar.rings for a, b in ring for z in (bar.low, bar.high)
         )
-    found.extend(_meeting_heights(parts))
+    if not still:
+        found.extend(_meeting_heights(parts))
     kept: list[float] = []
-    for height in sorted(h for h in found if -thickness <= h <= 0.0):
+    for height in sorted(h for h in found if bottom <= h <= top):
         if not kept or height - kept[-1] > _SAME_LEVEL_MM:
             kept.append(height)
     return kept

@@ -1,7 +1,8 @@
 """Exact volumes, weights and centres of mass, by slabs.
 
-Between two levels the section area of blank minus union of cuts is a quadratic of the height, and its moments are
-cubic, so two Gauss points in each slab are exact. So are two across each strip of a section.
+The blank, less what each cluster of cuts takes from it: cuts whose boxes don't overlap share no wood. Between two
+levels the section area of blank and union of cuts is a quadratic of the height, and its moments are cubic, so two Gauss
+points in each slab are exact. So are two across each strip of a section.
 """
 
 from __future__ import annotations
@@ -14,11 +15,14 @@ from itertools import pairwise
 
 from shopdraw.shape.frame import Vec3
 from shopdraw.wood.board import Board, Shape
-from shopdraw.wood.slab import Bar, Ring, bars, levels, section_of
+from shopdraw.wood.slab import Bar, Cluster, Ring, bars, clusters, levels, section_of
 
 _GAUSS = 1 / math.sqrt(3.0)
 """The two Gauss points lie so far from the middle, as a part of half the width (Gauss–Legendre, two points)."""
 _THIN = 1e-12
+
+Moments = tuple[float, float, float, float]
+"""Volume, mm³, and its first moments in u, v and w, mm⁴."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,20 +58,47 @@ class _Edge:
 @lru_cache(maxsize=8192)
 def bulk(shape: Shape) -> Bulk:
     """Volume and centre of mass of a shape, in its board's frame."""
-    parts = bars(shape)
-    stops = levels(parts, shape.thickness)
+    blank, *cuts = bars(shape)
+    volume, *first = _moments((blank,), -shape.thickness, 0.0, taken=False)
+    for cluster in clusters(cuts):
+        gone = _taken(blank, cluster)
+        volume -= gone[0]
+        first = [whole - less for whole, less in zip(first, gone[1:], strict=True)]
+    if volume <= 0.0:
+        return Bulk(0.0, (0.0, 0.0, 0.0))
+    return Bulk(volume, (first[0] / volume, first[1] / volume, first[2] / volume))
+
+
+def _taken(blank: Bar, cluster: Cluster) -> Moments:
+    """What a cluster takes from the blank, in slabs square to an axis along which no flank slopes, if there is one."""
+    parts = (blank, *cluster.bars)
+    ways = [tuple(bar.turned(turns) for bar in parts) for turns in range(3)]
+    turns = next((turns for turns, turned in enumerate(ways) if all(map(_is_still, turned))), 0)
+    axis = (turns + 2) % 3
+    box = blank.box
+    bottom, top = max(box[axis], cluster.box[axis]), min(box[axis + 3], cluster.box[axis + 3])
+    if bottom >= top:
+        return (0.0, 0.0, 0.0, 0.0)
+    volume, *first = _moments(ways[turns], bottom, top, taken=True)
+    return (volume, first[-turns], first[1 - turns], first[2 - turns])
+
+
+def _moments(parts: Sequence[Bar], bottom: float, top: float, *, taken: bool) -> Moments:
+    """Volume and its first moments in u, v and w: of the blank, the first part, or of what the others take from it.
+
+    Args:
+        bottom, top: the heights between which it lies.
+    """
     still = all(_is_still(bar) for bar in parts)
     volume = u = v = w = 0.0
-    for low, high in pairwise(stops):
+    for low, high in pairwise(levels(parts, bottom, top, still=still)):
         for height, weight in _points(low, high, one=still):
-            area, first_u, first_v = _section_moments(parts, height)
+            area, first_u, first_v = _section_moments(parts, height, taken=taken)
             volume += area * weight
             u += first_u * weight
             v += first_v * weight
             w += area * height * weight
-    if volume <= 0.0:
-        return Bulk(0.0, (0.0, 0.0, 0.0))
-    return Bulk(volume, (u / volume, v / volume, w / volume))
+    return volume, u, v, w
 
 
 def volume_mm3(shape: Shape) -> float:
@@ -116,8 +147,8 @@ def _points(low: float, high: float, *, one: bool) -> Iterator[tuple[float, floa
         yield middle + _GAUSS * half, half
 
 
-def _section_moments(parts: Sequence[Bar], w: float) -> tuple[float, float, float]:
-    """Area of the wood at a height, and its first moments in u and v."""
+def _section_moments(parts: Sequence[Bar], w: float, *, taken: bool) -> tuple[float, float, float]:
+    """Area of the blank at a height, or of what the cuts take from it there, and its first moments in u and v."""
     edges = _edges(parts, w)
     stops = sorted({v for edge in edges for v in (edge.low, edge.high)})
     edges.sort(key=lambda edge: edge.low)
@@ -129,16 +160,22 @@ def _section_moments(parts: Sequence[Bar], w: float) -> tuple[float, float, floa
             active.append(edges[following])
             following += 1
         active = [edge for edge in active if edge.high >= high]
-        if high - low > _THIN and any(edge.cut == 0 for edge in active):
-            for start, end in _without_crossings(active, low, high):
-                upright = all(edge.slope == 0.0 for edge in active)
-                wood = _wood(active, start) if upright else []
-                for v, weight in _points(start, end, one=False):
-                    for a, b in wood if upright else _wood(active, v):
-                        area += (b - a) * weight
-                        first_u += (b * b - a * a) / 2 * weight
-                        first_v += (b - a) * v * weight
+        if high - low <= _THIN or not _matters(active, taken=taken):
+            continue
+        for start, end in _without_crossings(active, low, high):
+            upright = all(edge.slope == 0.0 for edge in active)
+            wood = _wood(active, start, taken=taken) if upright else []
+            for v, weight in _points(start, end, one=False):
+                for a, b in wood if upright else _wood(active, v, taken=taken):
+                    area += (b - a) * weight
+                    first_u += (b * b - a * a) / 2 * weight
+                    first_v += (b - a) * v * weight
     return area, first_u, first_v
+
+
+def _matters(active: Sequence[_Edge], *, taken: bool) -> bool:
+    """Whether a strip crosses the blank, and, where only what is taken counts, a cut."""
+    return any(edge.cut == 0 for edge in active) and (not taken or any(edge.cut for edge in active))
 
 
 def _edges(parts: Sequence[Bar], w: float) -> list[_Edge]:
@@ -175,8 +212,8 @@ def _without_crossings(active: Sequence[_Edge], low: float, high: float) -> list
     return list(pairwise(sorted(stops)))
 
 
-def _wood(active: Sequence[_Edge], v: float) -> list[tuple[float, float]]:
-    """The intervals of u at which there is wood: in the blank and in no cut, islands standing."""
+def _wood(active: Sequence[_Edge], v: float, *, taken: bool) -> list[tuple[float, float]]:
+    """The intervals of u within the blank, or those of them that a cut takes; islands stay standing."""
     stops = sorted((edge.at(v), edge.cut, edge.ring) for edge in active)
     outlines: set[int] = set()
     islands: set[tuple[int, int]] = set()
@@ -186,7 +223,7 @@ def _wood(active: Sequence[_Edge], v: float) -> list[tuple[float, float]]:
             islands ^= {(cut, ring)}
         else:
             outlines ^= {cut}
-        if there > here and 0 in outlines and (len(outlines) == 1 or _spared(outlines, islands)):
+        if there > here and 0 in outlines and (len(outlines) > 1 and not _spared(outlines, islands)) is taken:
             found.append((here, there))
     return found
 

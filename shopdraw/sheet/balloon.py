@@ -179,22 +179,16 @@ def _free_seats(
 ) -> Iterator[tuple[Balloon, _Seat]]:
     """Seats on free paper, the nearest first."""
     radius = _radius(balloon, look)
-    seats = list(_seats_round(balloon, scale, look))
-    x, y = np.array([seat.at for _, seat in seats]).reshape(-1, 2).T
-    for i in np.flatnonzero(~crowd.meets(x, y, radius + _CLEAR)).tolist():
-        if _fitted(*seats[i], scale, radius, ground) is not None:
-            yield seats[i]
-
-
-def _seats_round(balloon: Balloon, scale: float, look: Look) -> Iterator[tuple[Balloon, _Seat]]:
-    radius = _radius(balloon, look)
     options = [replace(balloon, target=target, also=()) for target in (balloon.target, *balloon.also)]
-    for length in LENGTHS:
-        for option in options:
-            x, y = option.target[0] * scale, option.target[1] * scale
-            for c, s in _FREE_WAYS:
-                at = (x + (radius + length) * c, y + (radius + length) * s)
-                yield option, _Seat(at, "right" if c > 0 else "left")
+    targets = np.array([option.target for option in options]) * scale
+    off = (radius + np.array(LENGTHS))[:, None, None, None] * np.array(_FREE_WAYS)
+    at = (targets[:, None] + off).reshape(-1, 2)  # by length, then by option, then by way
+    for i in np.flatnonzero(~crowd.meets(at[:, 0], at[:, 1], radius + _CLEAR)).tolist():
+        option = options[i // len(_FREE_WAYS) % len(options)]
+        x, y = at[i].tolist()
+        seat = _Seat((x, y), "right" if _FREE_WAYS[i % len(_FREE_WAYS)][0] > 0 else "left")
+        if _fitted(option, seat, scale, radius, ground) is not None:
+            yield option, seat
 
 
 def _turned(balloon: Balloon, scale: float, around: Bounds, side: str) -> Balloon:

@@ -342,6 +342,38 @@
         <translation>Falz</translation>
     </message>
     <message>
+        <source>knob</source>
+        <translation>Knopf</translation>
+    </message>
+    <message>
+        <source>pull</source>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <translation>gerade</translation>
+    </message>
+    <message>
+        <source>hollow</source>
+        <translation>Kehle</translation>
+    </message>
+    <message>
+        <source>spline</source>
+        <translation>Feder</translation>
+    </message>
+    <message>
+        <source>biscuits</source>
+        <translation>Lamellen</translation>
+    </message>
+    <message>
+        <source>panel</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>boards</source>
+        <translation>Bretter</translation>
+    </message>
+    <message>
         <source>left</source>
         <translation>links</translation>
     </message>
@@ -944,6 +976,10 @@
         <translation>Gehrung</translation>
     </message>
     <message>
+        <source>chamfer</source>
+        <translation>Fase</translation>
+    </message>
+    <message>
         <source>v-groove</source>
         <translation>V-Nut</translation>
     </message>
@@ -1399,6 +1435,26 @@
         <translation>dieses Profils; Vorgabe aus der Dicke der Kante</translation>
     </message>
     <message>
+        <source>or pulls, on each front; default one, over 450 mm two</source>
+        <translation>oder Griffe auf jeder Front; sonst einer, über 450 mm zwei</translation>
+    </message>
+    <message>
+        <source>what a drawer is drawn by</source>
+        <translation>woran eine Schublade gezogen wird</translation>
+    </message>
+    <message>
+        <source>of a knob; default from its front&apos;s height</source>
+        <translation>eines Knopfs; sonst nach der Höhe seiner Front</translation>
+    </message>
+    <message>
+        <source>how far a knob stands out; default by its size</source>
+        <translation>wie weit ein Knopf vorsteht; sonst nach seiner Größe</translation>
+    </message>
+    <message>
+        <source>from post to post of a pull; default 64 mm, in inch pieces 2 1/2 in</source>
+        <translation>Lochabstand eines Griffs; sonst 64 mm, in Zollstücken 2 1/2 in</translation>
+    </message>
+    <message>
         <source>[drawer] for all, [drawer.KEY] for one of them.</source>
         <translation>für alle Schubkästen oder für einen von ihnen.</translation>
     </message>
@@ -1457,6 +1513,70 @@
     <message>
         <source>where square caps are glued to the panel; mitred ones are at their mitre</source>
         <translation>wo stumpfe Hirnleisten mit der Platte verleimt sind; solche auf Gehrung an ihrer Gehrung</translation>
+    </message>
+    <message>
+        <source>a mitred plinth wrapped round the case, its lower edge straight or shaped between feet.</source>
+        <translation>ein auf Gehrung um den Korpus gelegter Sockel, seine Unterkante gerade oder zwischen Füßen geschweift.</translation>
+    </message>
+    <message>
+        <source>plinth&apos;s lower edge: straight, or drawn once from a foot to the middle and mirrored</source>
+        <translation>Unterkante des Sockels: gerade, oder einmal vom Fuß bis zur Mitte gezeichnet und gespiegelt</translation>
+    </message>
+    <message>
+        <source>length of a shaped foot on the floor, from the plinth&apos;s corner; default covers its block</source>
+        <translation>Länge eines geschweiften Fußes auf dem Boden, von der Sockelecke; sonst so, dass er seinen Klotz verdeckt</translation>
+    </message>
+    <message>
+        <source>of the shaped edge between the feet; default 0.45 of the plinth</source>
+        <translation>der geschweiften Kante zwischen den Füßen; sonst 0,45 des Sockels</translation>
+    </message>
+    <message>
+        <source>own edge, threes of across, up, radius: lines from a foot&apos;s inner end, with tangent arcs</source>
+        <translation>eigene Kante, je drei Werte quer, hoch, Radius: Linien vom inneren Ende eines Fußes, mit tangentialen Bögen</translation>
+    </message>
+    <message>
+        <source>what strengthens the plinth&apos;s mitres; a spline&apos;s grain runs across the mitre</source>
+        <translation>was die Gehrungen des Sockels verstärkt; die Faser einer Feder läuft quer zur Gehrung</translation>
+    </message>
+    <message>
+        <source>moulding on the plinth&apos;s upper edge</source>
+        <translation>Profil an der Oberkante des Sockels</translation>
+    </message>
+    <message>
+        <source>of that moulding; default 0.4 of the plinth&apos;s boards</source>
+        <translation>dieses Profils; sonst 0,4 der Sockelbretter</translation>
+    </message>
+    <message>
+        <source>short blocks glued in behind the plinth, under the case</source>
+        <translation>kurze Leimklötze hinter dem Sockel, unter dem Korpus</translation>
+    </message>
+    <message>
+        <source>in the rear rabbets: plywood, shiplapped boards, or a frame with panels.</source>
+        <translation>in den hinteren Fälzen: Sperrholz, überfälzte Bretter oder ein Rahmen mit Füllungen.</translation>
+    </message>
+    <message>
+        <source>panel: plywood; boards: shiplapped, grain up; frame: with panels floating in grooves</source>
+        <translation>Platte: Sperrholz; Bretter: überfälzt, Faser senkrecht; Rahmen: mit Füllungen, die in Nuten frei liegen</translation>
+    </message>
+    <message>
+        <source>width that a shiplapped board covers, about</source>
+        <translation>Breite, die ein überfälztes Brett etwa deckt</translation>
+    </message>
+    <message>
+        <source>of shiplapped boards; default three times what one moves, at least 6 mm</source>
+        <translation>überfälzter Bretter; sonst das Dreifache dessen, was eines arbeitet, mindestens 6 mm</translation>
+    </message>
+    <message>
+        <source>between shiplapped boards at build; default what one gains and 0.5 mm</source>
+        <translation>zwischen überfälzten Brettern beim Bau; sonst was eines quillt und 0,5 mm</translation>
+    </message>
+    <message>
+        <source>width of a framed back&apos;s stiles, rails and muntins</source>
+        <translation>Breite der Rahmenhölzer und Mittelstücke einer gerahmten Rückwand</translation>
+    </message>
+    <message>
+        <source>of a framed back, beside each other; default by width</source>
+        <translation>einer gerahmten Rückwand, nebeneinander; sonst nach der Breite</translation>
     </message>
     <message>
         <source>a face frame before the case&apos;s front edges, or a desk&apos;s thick rails; the case&apos;s depth is over it.</source>
@@ -1591,10 +1711,6 @@
         <translation>ein Klotz an jeder Leiste, der bei vollem Auszug an die Hinterkante seiner Trennwand stößt</translation>
     </message>
     <message>
-        <source>a mitred plinth wrapped round the case.</source>
-        <translation>ein auf Gehrung um den Korpus gelegter Sockel.</translation>
-    </message>
-    <message>
         <source>from the floor to the plinth&apos;s upper edge</source>
         <translation>vom Boden bis zur Oberkante des Sockels</translation>
     </message>
@@ -1605,10 +1721,6 @@
     <message>
         <source>width of the foot blocks</source>
         <translation>Breite der Fußklötze</translation>
-    </message>
-    <message>
-        <source>plywood in the rear rabbets.</source>
-        <translation>Sperrholz in den hinteren Fälzen.</translation>
     </message>
     <message>
         <source>forward from the rear edge; default the back&apos;s thickness + 1</source>
@@ -1853,6 +1965,14 @@
     <message>
         <source>one board&apos;s own stock, grain words, note.</source>
         <translation>Material, Bezeichnung und Notiz eines einzelnen Bretts.</translation>
+    </message>
+    <message>
+        <source>one fitting as it is at hand, by its id in the hardware list.</source>
+        <translation>ein Beschlag, wie er zur Hand ist, mit seinem Namen aus der Beschlagliste.</translation>
+    </message>
+    <message>
+        <source>of a screw; default the shortest that bites well</source>
+        <translation>einer Schraube; sonst die kürzeste, die gut greift</translation>
     </message>
     <message>
         <source>a photo of an old piece behind a view, to trace its proportions.</source>
@@ -2956,6 +3076,22 @@
         <translation>Knöpfe</translation>
     </message>
     <message>
+        <source>Handle</source>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <source>Knob diameter</source>
+        <translation>Knopfdurchmesser</translation>
+    </message>
+    <message>
+        <source>Knob projection</source>
+        <translation>Knopfvorstand</translation>
+    </message>
+    <message>
+        <source>Pull centres</source>
+        <translation>Lochabstand</translation>
+    </message>
+    <message>
         <source>Rabbet</source>
         <translation>Falz</translation>
     </message>
@@ -3078,6 +3214,42 @@
     <message>
         <source>Block</source>
         <translation>Fußklotz</translation>
+    </message>
+    <message>
+        <source>Feet</source>
+        <translation>Füße</translation>
+    </message>
+    <message>
+        <source>Foot</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <source>Rise</source>
+        <translation>Höhe der Schweifung</translation>
+    </message>
+    <message>
+        <source>Foot path</source>
+        <translation>Fußlinie</translation>
+    </message>
+    <message>
+        <source>Mitre</source>
+        <translation>Gehrung</translation>
+    </message>
+    <message>
+        <source>Glue blocks</source>
+        <translation>Leimklötze</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Brett</translation>
+    </message>
+    <message>
+        <source>Gap</source>
+        <translation>Fuge</translation>
+    </message>
+    <message>
+        <source>Panels</source>
+        <translation>Füllungen</translation>
     </message>
     <message>
         <source>Rabbet depth</source>
@@ -4157,6 +4329,10 @@
     <message>
         <source>Board</source>
         <translation>Brett</translation>
+    </message>
+    <message>
+        <source>Fitting</source>
+        <translation>Beschlag</translation>
     </message>
     <message>
         <source>Note</source>

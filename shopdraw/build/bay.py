@@ -5,12 +5,11 @@ from __future__ import annotations
 import math
 
 from shopdraw.build.bench import Bench, Blank, Box
-from shopdraw.build.face_rail import FRONT_GLUE_MM, fix_on, floor_of, forward_room
+from shopdraw.build.face_rail import FRONT_GLUE_MM, fix_on, floor_of, forward_room, screw_up
 from shopdraw.build.joinery import Housing, butt, house
 from shopdraw.build.plan import LEAST_RAIL_MM, Plan
 from shopdraw.build.support import divider_rear, lay_support, mirrored
 from shopdraw.build.writing import shelf_under
-from shopdraw.wood.assembly import Hardware
 from shopdraw.wood.board import Fixing
 
 GROOVE_MM = 4.0
@@ -146,7 +145,7 @@ def _guide_behind(bench: Bench, plan: Plan, hand: str, span: tuple[float, float]
         Box(*span, front, plan.usable, row.floor, row.floor + high), u="+y", w="+z",
         fixing=Fixing(host.id, (middle, front, row.floor)),
     )  # fmt: skip
-    fix_on(bench, host, guide, along=row.level != "bottom")
+    fix_on(bench, plan, host, guide, along=row.level != "bottom")
 
 
 def _rail(bench: Bench, plan: Plan, shelf: Blank) -> None:
@@ -184,4 +183,4 @@ def _rail(bench: Bench, plan: Plan, shelf: Blank) -> None:
         fixing=Fixing("shelf.writing", (middle, y0, upper)),
     )
     butt(bench, shelf, kicker, glued=True, glue=FRONT_GLUE_MM)
-    bench.hardware.append(Hardware(f"screw:{kicker.id}", "wood screw", 2, (kicker.id, shelf.id)))
+    screw_up(bench, plan, kicker, shelf)

@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.case_plan import CasePlan
-from shopdraw.build.joinery import Housing, butt, house, into_face
+from shopdraw.build.joinery import Housing, house, into_face
 from shopdraw.shape.path import polygon
 from shopdraw.wood.board import Fixing, Stock
 
@@ -193,25 +193,3 @@ def housed_top(bench: Bench, plan: CasePlan, top: Blank, sides: tuple[Blank, Bla
             Housing(depth=plan.dado, fit=0.0, relief=plan.design.case.relief),
             purpose="top",
         )
-
-
-def lay_back(bench: Bench, plan: CasePlan, hosts: Sequence[Blank]) -> None:
-    """Plywood in the rear rabbets, smaller than its seat by its clearance each way; it squares the case.
-
-    Args:
-        hosts: what it is fixed to besides the sides.
-    """
-    stock, play = plan.stocks.of("back"), plan.design.back.clearance / 2
-    low = plan.bottom_top - plan.stocks.of("bottom").thickness
-    box = Box(
-        plan.left - plan.rabbet_width + play,
-        plan.right + plan.rabbet_width - play,
-        plan.rear,
-        plan.rear + stock.thickness,
-        low,
-        back_upper(plan) - 2 * play,
-    )
-    held = Fixing("side.left", (plan.width / 2, plan.rear, low))
-    back = bench.lay("back", "back", "back", stock, box, u="+z", w="-y", fixing=held)
-    for host in (bench["side.left"], bench["side.right"], *hosts):
-        butt(bench, host, back, glued=False)

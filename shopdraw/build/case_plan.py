@@ -20,6 +20,8 @@ WEB_TO_FOOT_MM = 15.0
 """Wood of a side below the bottom's dado (common practice)."""
 LEAST_DOVETAIL_LAP_MM = 4.0
 """Wood before half-blind dovetails that nobody gave: a quarter of the board, and this at least (common practice)."""
+BACK_MEMBER = {"panel": "back", "boards": "back.board", "frame": "back.frame"}
+"""What a kind of back is made of."""
 LEAST_DEPTH_MM = 120.0
 """No case shallower than this is built (common practice)."""
 
@@ -270,7 +272,7 @@ def plan_case(design: Design, *, lipped: bool) -> CasePlan:
         side=side,
         dado=case.dado_depth or side.thickness / 3,
         radius=case.cutter_radius or (3.175 if design.piece.units == "inch" else 3.0),
-        rabbet_depth=design.back.rabbet_depth or stocks.of("back").thickness + 1.0,
+        rabbet_depth=design.back.rabbet_depth or stocks.of(BACK_MEMBER[design.back.kind]).thickness + 1.0,
         rabbet_width=design.back.rabbet_width or side.thickness / 2,
         bottom_top=bottom_top,
         lipped=lipped,

@@ -20,12 +20,13 @@ from shopdraw.build.joinery import Housing, house
 from shopdraw.build.pigeonholes import Bay
 from shopdraw.build.plan import Plan
 from shopdraw.build.relief import relieve_end, rounded
+from shopdraw.build.screw import wood_screws
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.build.small_drawer import lay_small_drawers
 from shopdraw.build.top_edge import bevel_kept
 from shopdraw.build.v_housing import house_v
 from shopdraw.build.writing import FRONT, two_boards
-from shopdraw.wood.assembly import Hardware, OpeningFact
+from shopdraw.wood.assembly import OpeningFact
 from shopdraw.wood.board import Fixing
 
 FRONT_GLUE_MM = 60.0
@@ -201,7 +202,9 @@ def _back(bench: Bench, plan: CasePlan, one: Compartments, partitions: list[Blan
             _notch_ends(back, room, radius, free)
     if partitions:
         on = (back.id, *(board.id for board in partitions))
-        bench.hardware.append(Hardware("screw:compartment.back", "wood screw", len(partitions), on))
+        deep = min(board.box().y1 - board.box().y0 for board in partitions)
+        count, thick = len(partitions), back.stock.thickness
+        bench.hardware.append(wood_screws(plan, "screw:compartment.back", count, on, thick, deep))
 
 
 def _notch_ends(back: Blank, room: Room, radius: float, free: float) -> None:

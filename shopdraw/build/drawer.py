@@ -10,9 +10,11 @@ from shopdraw.build.case_plan import CasePlan, Row
 from shopdraw.build.drawer_face import mould_front, screw_overlay
 from shopdraw.build.drawer_joint import GROOVE_SHARE, back_inset, join_back, join_front
 from shopdraw.build.drawer_size import DrawerSize, drawer_size
+from shopdraw.build.handle import lay_handles
 from shopdraw.build.joinery import Housing, house
+from shopdraw.build.screw import wood_screws
 from shopdraw.build.slot import across_slot, open_slot
-from shopdraw.wood.assembly import Hardware, Motion
+from shopdraw.wood.assembly import Motion
 from shopdraw.wood.board import Face, Fixing
 
 LEAST_BACK_MM = 15.0
@@ -55,11 +57,12 @@ def lay_drawer(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize) -> None
             drawer, tuple(own), "slide", (size.box.x0, 0.0, row.floor), (0.0, -1.0, 0.0), (1 - INSIDE_SHARE) * length
         )
     )
-    knobs = plan.choice(row.key, "knobs")
-    count = int(knobs) if isinstance(knobs, int | float) else (2 if size.front.x1 - size.front.x0 > 450 else 1)
-    if count:
-        bench.hardware.append(Hardware(f"knob:{drawer}", "knob", count, (front.id,)))
-    bench.hardware.append(Hardware(f"screw:{drawer}.bottom", "wood screw", BOTTOM_SCREWS, (bottom.id, back.id)))
+    lay_handles(bench, plan, row, front)
+    on = (bottom.id, back.id)
+    high = back.box().z1 - back.box().z0
+    bench.hardware.append(
+        wood_screws(plan, f"screw:{drawer}.bottom", BOTTOM_SCREWS, on, bottom.stock.thickness, high)
+    )
 
 
 def _front(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize) -> Blank:

@@ -11,9 +11,9 @@ from shopdraw.build.case_plan import CasePlan, Row
 from shopdraw.build.drawer_size import DrawerSize
 from shopdraw.build.joinery import butt
 from shopdraw.build.profile import Kind, edge_profile, mould
+from shopdraw.build.screw import wood_screws
 from shopdraw.build.slot import across_slot
 from shopdraw.shape.path import circle
-from shopdraw.wood.assembly import Hardware
 from shopdraw.wood.board import Face
 
 SHARE = 0.4
@@ -97,6 +97,7 @@ def screw_overlay(bench: Bench, plan: CasePlan, front: Blank, inner: Blank) -> N
             id=f"screw:{inner.id}:front.{number + 1 + count}", purpose=f"screw into {front.name}, may slide",
         )  # fmt: skip
     butt(bench, inner, front, glued=False, gap=room)
-    length = inner.stock.thickness + 0.7 * (shown.y1 - shown.y0)
-    sizes = (("diameter", SCREW_MM - 0.5), ("length", int(length / 5) * 5.0))
-    bench.hardware.append(Hardware(f"screw:{inner.id}:front", "wood screw", 2 * count, (inner.id, front.id), sizes))
+    on, room = (inner.id, front.id), shown.y1 - shown.y0
+    bench.hardware.append(
+        wood_screws(plan, f"screw:{inner.id}:front", 2 * count, on, inner.stock.thickness, room)
+    )

@@ -8,7 +8,7 @@ from shopdraw.build.bench import Bench, Box
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case_plan import CasePlan, Row
 from shopdraw.build.joinery import butt
-from shopdraw.wood.assembly import Hardware
+from shopdraw.build.screw import wood_screws
 from shopdraw.wood.board import Fixing
 
 LENGTH_MM, WIDTH_MM = 50.0, 25.0
@@ -48,4 +48,5 @@ def lay_stops(bench: Bench, plan: CasePlan, places: Iterable[tuple[Row, float]])
             u="+x", w="+z", fixing=Fixing("", (middle, shoulder, row.floor)),
         )  # fmt: skip
         butt(bench, host, block, glued=True)
-        bench.hardware.append(Hardware(f"screw:{block.id}", "wood screw", 2, (block.id, host.id)))
+        on, room = (block.id, host.id), host.stock.thickness
+        bench.hardware.append(wood_screws(plan, f"screw:{block.id}", 2, on, high, room))

@@ -13,9 +13,9 @@ from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case_plan import CasePlan, Row
 from shopdraw.build.joinery import butt
+from shopdraw.build.screw import wood_screws
 from shopdraw.build.slant import Slant
 from shopdraw.shape.path import polygon
-from shopdraw.wood.assembly import Hardware
 from shopdraw.wood.board import Face, Fixing
 
 LEAST_KICKER_MM = 3.0
@@ -138,7 +138,7 @@ def lay_guides(bench: Bench, plan: CasePlan, row: Row) -> None:
             Box(x0, x1, front, plan.usable, row.floor, row.floor + high), u="+y", w="+z",
             fixing=Fixing(host.id, (held, front, row.floor)),
         )  # fmt: skip
-        fix_on(bench, host, guide, along=row.level != "bottom")
+        fix_on(bench, plan, host, guide, along=row.level != "bottom")
 
 
 def lay_kickers(bench: Bench, plan: CasePlan, row: Row, above: str) -> None:
@@ -166,7 +166,7 @@ def lay_kickers(bench: Bench, plan: CasePlan, row: Row, above: str) -> None:
             Box(x0, x1, front, plan.usable, plan.ceiling(row), runner.z0), u="+y", w="-z",
             fixing=Fixing(host.id, (inner, front, runner.z0)),
         )  # fmt: skip
-        fix_on(bench, host, kicker, along=True)
+        fix_on(bench, plan, host, kicker, along=True)
 
 
 def forward_room(plan: CasePlan) -> float:
@@ -181,7 +181,14 @@ def floor_of(bench: Bench, row: Row, hand: str) -> Blank:
     return bench["bottom"] if row.level == "bottom" else bench[f"{row.level}.runner-{hand}"]
 
 
-def fix_on(bench: Bench, host: Blank, guest: Blank, *, along: bool) -> None:
+def fix_on(bench: Bench, plan: CasePlan, host: Blank, guest: Blank, *, along: bool) -> None:
     """Glue and screw a guide, kicker or block on its host; across its grain in front only, the rear screw in a slot."""
     butt(bench, host, guest, glued=True, glue=None if along else FRONT_GLUE_MM)
-    bench.hardware.append(Hardware(f"screw:{guest.id}", "wood screw", 2, (guest.id, host.id)))
+    screw_up(bench, plan, guest, host)
+
+
+def screw_up(bench: Bench, plan: CasePlan, guest: Blank, host: Blank) -> None:
+    """Two screws through a board's height into what it lies on or hangs under."""
+    box = guest.box()
+    on, room = (guest.id, host.id), host.stock.thickness
+    bench.hardware.append(wood_screws(plan, f"screw:{guest.id}", 2, on, box.z1 - box.z0, room))

@@ -62,9 +62,13 @@ LETTERS = {
     "divider-left": "wL",
     "divider-right": "wR",
     "stop": "v",
+    "spline-left": "xL",
+    "spline-right": "xR",
 }
 MIDDLE = "runner-middle-"
 """Runners between the outer ones are told apart by the key of the divider that they carry."""
+NUMBERED = {"glue-": "g", "muntin-": "m"}
+"""Glue blocks and muntins are told apart by their number."""
 PANEL = "panel-"
 """Dust panels of one frame are told apart by their number from the left."""
 
@@ -81,6 +85,8 @@ def label_of(board_id: str) -> str:
             label += LETTERS[part]
         elif part.startswith(PANEL):
             label += "k" + part.removeprefix(PANEL)
+        elif begun := next((start for start in NUMBERED if part.startswith(start)), ""):
+            label += NUMBERED[begun] + part.removeprefix(begun)
         elif part.startswith(MIDDLE):
             label += LETTERS["runner-middle"] + part.removeprefix(MIDDLE)
         else:

@@ -6,9 +6,10 @@ import math
 from dataclasses import replace
 from typing import Any
 
+from shopdraw.build.back import lay_back
 from shopdraw.build.bench import Bench, Box
 from shopdraw.build.cannot import CannotBuild, fault
-from shopdraw.build.case import housed_top, lay_across, lay_back, lay_sides, rabbet_sides, rabbet_top, stand_in_sides
+from shopdraw.build.case import housed_top, lay_across, lay_sides, rabbet_sides, rabbet_top, stand_in_sides
 from shopdraw.build.case_plan import plan_case, sizes_of
 from shopdraw.build.dovetail import dovetailed_top
 from shopdraw.build.drawer import lay_drawers

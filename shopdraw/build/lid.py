@@ -10,6 +10,7 @@ from shopdraw.build.joinery import butt
 from shopdraw.build.lid_edge import mould, rabbets
 from shopdraw.build.lid_lock import lay_lock
 from shopdraw.build.lid_size import LidSize, lid_size
+from shopdraw.build.screw import hinge_screws
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.shape.frame import Frame, Vec3, add, scale
 from shopdraw.shape.path import Path, circle, rectangle
@@ -128,6 +129,7 @@ def _hinges(bench: Bench, plan: SlantPlan, lid: Blank, size: LidSize) -> None:
                 fitting, "butt hinge", 1, ("shelf.writing", "lid"), (("length", choice.hinge_length), ("leaf", leaf))
             )
         )
+    hinge_screws(bench, plan, ("shelf.writing", "lid"), min(shelf.stock.thickness, lid.stock.thickness))
 
 
 def _barrel(at: Vec3) -> Path:

@@ -11,6 +11,7 @@ import math
 from shopdraw.build.bench import Bench, Blank
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.lid_size import LidSize
+from shopdraw.build.screw import EDGE_ROOM_MM, wood_screws
 from shopdraw.build.slant import top_flat
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.build.top_edge import bevel_kept
@@ -18,6 +19,8 @@ from shopdraw.shape.path import circle, polygon, rectangle
 from shopdraw.wood.assembly import Hardware
 from shopdraw.wood.board import Face
 
+LOCK_SCREWS, KEEPER_SCREWS = 4, 2
+"""Screws of a lock and of its keeper (common practice)."""
 SELVAGE_MM = 2.0
 """Thickness of the lock's plate, let into the core's edge; of the keeper's, too (common practice)."""
 BOLT_WIDTH_MM, BOLT_THICKNESS_MM = 16.0, 3.0
@@ -65,6 +68,9 @@ def lay_lock(bench: Bench, plan: SlantPlan, lid: Blank, size: LidSize) -> None:
     bench.hardware.append(Hardware("lock:lid", "lid lock", 1, (lid.id,), (*sizes, ("bolt", choice.bolt))))
     plate = (("length", _plate()), ("width", size.inset), ("thickness", SELVAGE_MM))
     bench.hardware.append(Hardware("keeper:lid", "lock keeper", 1, ("top",), plate))
+    room = t - choice.lock_depth
+    bench.hardware.append(wood_screws(plan, "screw:lock:lid", LOCK_SCREWS, (lid.id,), SELVAGE_MM, room))
+    bench.hardware.append(wood_screws(plan, "screw:keeper:lid", KEEPER_SCREWS, ("top",), SELVAGE_MM, EDGE_ROOM_MM))
     bench.hardware.append(Hardware("escutcheon:lid", "escutcheon", 1, (lid.id,), (("diameter", ESCUTCHEON_MM),)))
 
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+from shopdraw.build.back import lay_back
 from shopdraw.build.bench import Bench, Box
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case import (
     housed_top,
     lay_across,
-    lay_back,
     lay_sides,
     rabbet_sides,
     rabbet_top,

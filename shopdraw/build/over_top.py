@@ -7,11 +7,11 @@ from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case_plan import CasePlan
 from shopdraw.build.joinery import butt
 from shopdraw.build.profile import edge_profile, mould
+from shopdraw.build.screw import wood_screws
 from shopdraw.build.slot import across_slot
 from shopdraw.build.stack import middles_of
 from shopdraw.build.web_frame import FramePlace, lay_frame
 from shopdraw.shape.path import circle
-from shopdraw.wood.assembly import Hardware
 from shopdraw.wood.board import Face, Fixing
 
 FRAME = "frame.top"
@@ -59,7 +59,8 @@ def lay_over_top(bench: Bench, plan: CasePlan) -> Blank:
         rear.sink("slot", Face.FACE, slot, id=f"screw:{rear.id}:top.{number}", purpose="screw into the top, may slide")
     for rail in (front, rear):
         butt(bench, rail, top, glued=False, gap=room if rail is rear else 0.0)
-        bench.hardware.append(Hardware(f"screw:{rail.id}:top", "wood screw", 3, (rail.id, "top")))
+        on, through = (rail.id, "top"), rail.stock.thickness
+        bench.hardware.append(wood_screws(plan, f"screw:{rail.id}:top", 3, on, through, stock.thickness))
     return top
 
 

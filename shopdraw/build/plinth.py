@@ -1,13 +1,14 @@
-"""The plinth: a front and two returns wrapped round the case's foot, mitred, with foot blocks that carry the load."""
+"""The plinth: a front and two returns wrapped round the case's foot, mitred, shaped below and moulded above."""
 
 from __future__ import annotations
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.case_plan import CasePlan
-from shopdraw.build.joinery import butt
-from shopdraw.shape.path import polygon
-from shopdraw.wood.assembly import Hardware, Joint
-from shopdraw.wood.board import Face, Fixing
+from shopdraw.build.plinth_edge import shaped_edge
+from shopdraw.build.plinth_fixing import fix_returns, lay_foot_blocks, lay_glue_blocks
+from shopdraw.build.plinth_mitre import edge_size, lay_mitres
+from shopdraw.build.profile import edge_profile, mould
+from shopdraw.wood.board import Fixing
 
 
 def lay_plinth(bench: Bench, plan: CasePlan) -> None:
@@ -37,62 +38,33 @@ def lay_plinth(bench: Bench, plan: CasePlan) -> None:
             reference_edge="far" if hand == "left" else "near",
             fixing=Fixing("", (x0, 0.0, high)),
         )
-    _mitres(bench, plan, front, returns)
-    _blocks(bench, plan, returns)
+    for board in (front, *returns.values()):
+        _shape(plan, board)
+    lay_mitres(bench, plan, front, returns)
+    _mould(plan, front, returns)
+    fix_returns(bench, plan, returns)
+    lay_foot_blocks(bench, plan, returns)
+    if base.glue_blocks:
+        lay_glue_blocks(bench, plan, front, returns)
 
 
-def _mitres(bench: Bench, plan: CasePlan, front: Blank, returns: dict[str, Blank]) -> None:
-    """Mitres across the thickness: each board loses a triangle that runs over its whole width."""
-    t = plan.stocks.of("plinth").thickness
-    corners = {"left": ((-t, -t), (0.0, 0.0)), "right": ((plan.width + t, -t), (plan.width, 0.0))}
-    for hand, (toe, heel) in corners.items():
-        side = returns[hand]
-        _take_triangle(front, [toe, heel, (toe[0], heel[1])], f"mitre:{front.id}:{side.id}", side.name)
-        _take_triangle(side, [toe, heel, (heel[0], toe[1])], f"mitre:{side.id}:{front.id}", front.name)
-        bench.joints.append(
-            Joint(
-                f"mitre:{front.id}:{side.id}",
-                "mitre",
-                front.id,
-                side.id,
-                (side.id,),
-                glued=True,
-                sizes=(("angle", 45.0),),
-            )
-        )
+def _shape(plan: CasePlan, board: Blank) -> None:
+    """Saw the lower edge to its shape; a board whose width runs downwards has it at its far edge."""
+    outline = shaped_edge(plan, board.high[0])
+    if outline is None:
+        return
+    high = board.high[1]
+    down = board.frame.v[2] < 0.0
+    board.outline = outline.mapped(lambda p: (p[0], high - p[1]), mirrored=True) if down else outline
 
 
-def _take_triangle(board: Blank, corners: list[tuple[float, float]], cut_id: str, other: str) -> None:
-    points = [board.frame.local((x, y, 0.0)) for x, y in corners]
-    board.sink(
-        "mitre",
-        Face.NEAR,
-        polygon((p[0], p[2]) for p in points),
-        id=cut_id,
-        purpose=f"mitre with {other}, tilt 45° from square",
-    )
+def _mould(plan: CasePlan, front: Blank, returns: dict[str, Blank]) -> None:
+    """The moulding on the upper outer edges; it mitres with the boards."""
+    size = edge_size(plan)
+    if not size or plan.design.base.edge == "square":
+        return
+    made = edge_profile(plan.design.base.edge, size)
+    for board, face in ((front, "-y"), (returns["left"], "-x"), (returns["right"], "+x")):
+        mould(board, "+z", face, made, id=f"moulding:{board.id}", purpose="moulding, upper edge")
 
 
-def _blocks(bench: Bench, plan: CasePlan, returns: dict[str, Blank]) -> None:
-    """Foot blocks inside the corners: the case stands on their tops, they stand on the floor."""
-    stock = plan.stocks.of("block")
-    wide = plan.design.base.block
-    thick = stock.thickness
-    inner_rear = plan.depth
-    for end, y0 in (("front", 0.0), ("rear", inner_rear - thick - 10.0)):
-        for hand in ("left", "right"):
-            x0 = 0.0 if hand == "left" else plan.width - wide
-            held = 0.0 if hand == "left" else plan.width
-            block = bench.lay(
-                f"block.{end}-{hand}",
-                f"foot block, {end} {hand}",
-                "block",
-                stock,
-                Box(x0, x0 + wide, y0, y0 + thick, 0.0, plan.foot),
-                u="+z",
-                w="-y",
-                fixing=Fixing("", (held, y0, plan.foot)),
-            )
-            butt(bench, returns[hand], block, glued=True)
-            butt(bench, bench[f"side.{hand}"], block, glued=False)
-            bench.hardware.append(Hardware(f"screw:{block.id}", "wood screw", 2, (block.id, f"plinth.{hand}")))

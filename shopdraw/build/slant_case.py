@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import math
 
+from shopdraw.build.back import lay_back
 from shopdraw.build.bench import Bench, Blank, Box
-from shopdraw.build.case import housed_top, lay_across, lay_back, lay_sides, rabbet_sides, rabbet_top, stand_in_sides
+from shopdraw.build.case import housed_top, lay_across, lay_sides, rabbet_sides, rabbet_top, stand_in_sides
 from shopdraw.build.case_plan import CasePlan
 from shopdraw.build.dovetail import dovetailed_top
 from shopdraw.build.slant import Slant, top_flat

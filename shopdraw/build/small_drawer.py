@@ -8,7 +8,7 @@ from dataclasses import replace
 from shopdraw.build.bench import Bench, Box
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case_plan import BEHIND_BACK_MM, CasePlan, Row
-from shopdraw.build.compartment_plan import Compartments
+from shopdraw.build.compartment_plan import KNOB_RADIUS_MM, Compartments
 from shopdraw.build.drawer import DrawerSize, lay_drawer
 from shopdraw.build.pigeonholes import Bay
 from shopdraw.build.stocks import Stocks
@@ -44,6 +44,8 @@ def small_plan(plan: CasePlan) -> CasePlan:
         groove_up=GROOVE_UP_MM,
         reveal=design.compartments.reveal,
         knobs=1 if design.compartments.knob > 0 else 0,
+        knob_diameter=2 * KNOB_RADIUS_MM,
+        knob_projection=design.compartments.knob or None,
     )
     small: Design = design.model_copy(update={"drawer": choices})
     return replace(plan, design=small, stocks=stocks)

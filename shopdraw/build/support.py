@@ -10,10 +10,11 @@ from dataclasses import dataclass
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.cannot import CannotBuild, fault
-from shopdraw.build.face_rail import FRONT_GLUE_MM, LEAST_KICKER_MM
+from shopdraw.build.face_rail import FRONT_GLUE_MM, LEAST_KICKER_MM, screw_up
 from shopdraw.build.joinery import butt
 from shopdraw.build.lid_size import lid_size
 from shopdraw.build.plan import Plan
+from shopdraw.build.screw import wood_screws
 from shopdraw.build.writing import shelf_under
 from shopdraw.wood.assembly import Hardware, Motion
 from shopdraw.wood.board import Fixing
@@ -126,7 +127,8 @@ def lay_support(bench: Bench, plan: Plan, hand: str, shelf: Blank) -> None:
         moving.append(head.id)
         carries = head.id
         screw = (("length", size.head + SCREW_PAST_HEAD_MM),)
-        bench.hardware.append(Hardware(f"screw:knob:{bar.id}", "knob screw", 1, (head.id, bar.id), screw))
+        on, room = (head.id, bar.id), size.length - size.head
+        bench.hardware.append(Hardware(f"screw:knob:{bar.id}", "knob screw", 1, on, screw, size.head, room))
     if choice.stop:
         moving.append(_stop(bench, plan, hand, bar, size).id)
     bench.motions.append(Motion(bar.id, tuple(moving), "slide", (x0, 0.0, row.floor), (0.0, -1.0, 0.0), size.reach))
@@ -178,7 +180,7 @@ def _stop(bench: Bench, plan: Plan, hand: str, bar: Blank, size: SupportSize) ->
         fixing=Fixing(bar.id, (touching, front, low)),
     )  # fmt: skip
     butt(bench, bar, block, glued=True)
-    bench.hardware.append(Hardware(f"screw:{block.id}", "wood screw", 2, (block.id, bar.id)))
+    bench.hardware.append(wood_screws(plan, f"screw:{block.id}", 2, (block.id, bar.id), wide, plan.bar))
     return block
 
 
@@ -201,7 +203,7 @@ def _above(bench: Bench, plan: Plan, hand: str, bar: Blank, shelf: Blank) -> Non
         )
         _ease_sides(kicker, plan)
         butt(bench, shelf, kicker, glued=True, glue=FRONT_GLUE_MM)
-        bench.hardware.append(Hardware(f"screw:{kicker.id}", "wood screw", 2, (kicker.id, shelf.id)))
+        screw_up(bench, plan, kicker, shelf)
     elif room < 0:
         underside = plan.writing - plan.stocks.of("shelf").thickness
         # It runs out behind: a wall that thin would break away.

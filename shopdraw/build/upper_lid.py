@@ -8,6 +8,7 @@ from shopdraw.build.bench import Bench, Blank
 from shopdraw.build.joinery import butt
 from shopdraw.build.ledge import lay_ledge
 from shopdraw.build.lid import BARREL_MM, STOP_FROM_END_MM, STOP_LENGTH_MM, STOP_WIDTH_MM
+from shopdraw.build.screw import EDGE_ROOM_MM, hinge_screws
 from shopdraw.build.upper_plan import UpperPlan
 from shopdraw.shape.frame import Frame, Vec3, add, scale
 from shopdraw.shape.path import circle, rectangle
@@ -79,6 +80,7 @@ def _hinges(bench: Bench, plan: UpperPlan, lid: Blank) -> None:
             )  # fmt: skip
         sizes = (("length", choice.hinge_length), ("leaf", leaf))
         bench.hardware.append(Hardware(fitting, "butt hinge", 1, ("top", "lid"), sizes))
+    hinge_screws(bench, plan, ("top", "lid"), EDGE_ROOM_MM)
 
 
 def _stop_span(plan: UpperPlan) -> tuple[float, float]:

@@ -8,7 +8,7 @@ from itertools import combinations
 from shopdraw.build.case_plan import Row, laps
 from shopdraw.build.drawer import drawer_size
 from shopdraw.check.movement import HANDBOOK
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.subject import Subject, back_front, mm
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of
 
@@ -76,7 +76,7 @@ def gaps_above(subject: Subject) -> Iterator[Finding]:
 def stands_proud(subject: Subject) -> Iterator[Finding]:
     """Drawers and supports keep their length while the case shrinks: what is left behind them in the driest season."""
     plan, assembly = subject.plan, subject.assembly
-    back = box_of(assembly.board("back"))[1] - plan.season.loss(plan.depth, plan.side)
+    back = back_front(assembly) - plan.season.loss(plan.depth, plan.side)
     least: tuple[float, str] | None = None
     for motion in assembly.motions:
         if motion.kind != "slide":

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from shopdraw.check.assembly_order import assembly_findings
+from shopdraw.check.back import back_findings
 from shopdraw.check.compartment import compartment_findings
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.fit import fit_findings
@@ -12,7 +13,9 @@ from shopdraw.check.movement import movement_findings
 from shopdraw.check.own_figures import in_own_figures
 from shopdraw.check.revision import revision_findings
 from shopdraw.check.sag import sag_findings
+from shopdraw.check.screw import screw_findings
 from shopdraw.check.seasons import seasons
+from shopdraw.check.short_grain import short_grain_findings
 from shopdraw.check.silence import silenced
 from shopdraw.check.slant import slant_findings
 from shopdraw.check.subject import subject_of
@@ -51,7 +54,10 @@ def by_rules(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
         *compartment_findings(subject),
         *support_findings(subject),
         *web_findings(subject),
+        *back_findings(subject),
         *sag_findings(subject),
+        *short_grain_findings(subject),
+        *screw_findings(subject),
         *assembly_findings(assembly),
         *revision_findings(design, assembly),
     )

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 
 from shopdraw.build.lid_size import LEAST_COVER_MM, lid_size, net_gain, net_loss
 from shopdraw.check.lid_cap import lid_cap_findings
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.subject import Subject, back_front, mm
 from shopdraw.shape.frame import dot
 from shopdraw.trade.movement import VALID_FROM_PERCENT, VALID_TO_PERCENT
 from shopdraw.wood.assembly import Assembly, Joint
@@ -154,7 +154,7 @@ def _is_glued(assembly: Assembly, board_id: str) -> bool:
 
 def _behind(assembly: Assembly, board_id: str) -> float:
     """Free space between a board's rear and the back, mm."""
-    return box_of(assembly.board("back"))[1] - box_of(assembly.board(board_id))[4]
+    return back_front(assembly) - box_of(assembly.board(board_id))[4]
 
 
 def lid_clearance(subject: Subject) -> Iterator[Finding]:

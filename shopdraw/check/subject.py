@@ -10,6 +10,7 @@ from shopdraw.build.plan import Plan
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly
+from shopdraw.wood.interference import box_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +42,11 @@ class Subject:
 def subject_of(design: Design, assembly: Assembly) -> Subject:
     """The piece, ready for the rules."""
     return Subject(design, plan_of(design), assembly)
+
+
+def back_front(assembly: Assembly) -> float:
+    """World y of the back's front face, whatever the back is made of, mm."""
+    return min(box_of(board)[1] for board in assembly.boards if board.member.partition(".")[0] == "back")
 
 
 def mm(value: float, decimals: int = 2) -> str:

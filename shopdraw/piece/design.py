@@ -164,16 +164,48 @@ class SupportsTable(Table):
 
 
 class BaseTable(Table):
-    """[base]: a mitred plinth wrapped round the case."""
+    """[base]: a mitred plinth wrapped round the case, its lower edge straight or shaped between feet."""
 
     height: PositiveLength = Field(90.0, description="from the floor to the plinth's upper edge")
     foot_gap: Length = Field(1.5, ge=0, description="plinth's lower edge over the floor; the foot blocks stand on it")
     block: PositiveLength = Field(45.0, description="width of the foot blocks")
+    feet: Literal["plain", "hollow", "ogee", "own"] = Field(
+        "plain", description="plinth's lower edge: straight, or drawn once from a foot to the middle and mirrored"
+    )
+    foot: PositiveLength | None = Field(
+        None, description="length of a shaped foot on the floor, from the plinth's corner; default covers its block"
+    )
+    rise: PositiveLength | None = Field(
+        None, description="of the shaped edge between the feet; default 0.45 of the plinth"
+    )
+    foot_path: tuple[Length, ...] | None = Field(
+        None, description="own edge, threes of across, up, radius: lines from a foot's inner end, with tangent arcs"
+    )
+    mitre: Literal["plain", "spline", "biscuits"] = Field(
+        "plain", description="what strengthens the plinth's mitres; a spline's grain runs across the mitre"
+    )
+    edge: Literal["square", "chamfer", "round", "ovolo", "cove", "ogee", "reverse-ogee"] = Field(
+        "square", description="moulding on the plinth's upper edge"
+    )
+    edge_size: PositiveLength | None = Field(None, description="of that moulding; default 0.4 of the plinth's boards")
+    glue_blocks: bool = Field(False, description="short blocks glued in behind the plinth, under the case")
 
 
 class BackTable(Table):
-    """[back]: plywood in the rear rabbets."""
+    """[back]: in the rear rabbets: plywood, shiplapped boards, or a frame with panels."""
 
+    kind: Literal["panel", "boards", "frame"] = Field(
+        "panel", description="panel: plywood; boards: shiplapped, grain up; frame: with panels floating in grooves"
+    )
+    board: PositiveLength = Field(90.0, description="width that a shiplapped board covers, about")
+    lap: PositiveLength | None = Field(
+        None, description="of shiplapped boards; default three times what one moves, at least 6 mm"
+    )
+    gap: PositiveLength | None = Field(
+        None, description="between shiplapped boards at build; default what one gains and 0.5 mm"
+    )
+    member: PositiveLength = Field(60.0, description="width of a framed back's stiles, rails and muntins")
+    panels: int | None = Field(None, ge=1, le=8, description="of a framed back, beside each other; default by width")
     rabbet_depth: PositiveLength | None = Field(
         None, description="forward from the rear edge; default the back's thickness + 1"
     )
@@ -233,7 +265,13 @@ class DrawerTable(Table):
         None, description="moulding round the front's face"
     )
     edge_size: PositiveLength | None = Field(None, description="of that moulding; default from the edge's thickness")
-    knobs: int | None = Field(None, ge=0, le=4)
+    knobs: int | None = Field(None, ge=0, le=4, description="or pulls, on each front; default one, over 450 mm two")
+    handle: Literal["knob", "pull"] | None = Field(None, description="what a drawer is drawn by")
+    knob_diameter: PositiveLength | None = Field(None, description="of a knob; default from its front's height")
+    knob_projection: PositiveLength | None = Field(None, description="how far a knob stands out; default by its size")
+    pull_centres: PositiveLength | None = Field(
+        None, description="from post to post of a pull; default 64 mm, in inch pieces 2 1/2 in"
+    )
 
 
 class DrawersTable(DrawerTable):
@@ -257,6 +295,7 @@ class DrawersTable(DrawerTable):
     edge: Literal["square", "chamfer", "round", "ovolo", "cove", "ogee", "bead"] = Field(
         "square", description="moulding round the front's face"
     )
+    handle: Literal["knob", "pull"] = Field("knob", description="what a drawer is drawn by")
     each: dict[str, DrawerTable] = Field(default_factory=dict)
 
 
@@ -442,6 +481,12 @@ class DrawingTable(Table):
     template_paper: Literal["roll", "A4", "Letter", "A3", "Tabloid"] | None = None
 
 
+class FittingTable(Table):
+    """[fitting.ID]: one fitting as it is at hand, by its id in the hardware list."""
+
+    length: PositiveLength | None = Field(None, description="of a screw; default the shortest that bites well")
+
+
 class NoteTable(Table):
     """[note.ID]: words on anything."""
 
@@ -545,6 +590,7 @@ class Design(Table):
     load: LoadTable = LoadTable()
     drawing: DrawingTable = DrawingTable()
     board: dict[str, BoardTable] = Field(default_factory=dict)
+    fitting: dict[str, FittingTable] = Field(default_factory=dict)
     photo: dict[str, PhotoTable] = Field(default_factory=dict)
     note: dict[str, NoteTable] = Field(default_factory=dict)
     silence: dict[str, SilenceTable] = Field(default_factory=dict)

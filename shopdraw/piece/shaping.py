@@ -8,13 +8,14 @@ from typing import Any
 from pydantic import BaseModel
 
 from shopdraw.piece.address import Path
-from shopdraw.piece.design import BoardTable, Design, OpeningTable
+from shopdraw.piece.design import BoardTable, Design, FittingTable, OpeningTable
 from shopdraw.piece.unknown import EACH, known_names
 
 _LONG_IDS: Mapping[str, tuple[str, ...]] = {
     "use": (),
     "board": tuple(known_names(BoardTable)),
     "opening": tuple(known_names(OpeningTable)),
+    "fitting": tuple(known_names(FittingTable)),
 }
 """Tables whose keys are ids with dots in them, and the keys that one of their own tables may hold."""
 

@@ -149,3 +149,43 @@ def pilot_mm(root_mm: float, specific_gravity: float) -> float | None:
 def thread_mm(length_mm: float) -> float:
     """Length of a wood screw's thread, about two thirds of the screw. Source: Noyes, Handwork in Wood."""
     return float(length_mm * table("hardware")["thread"]["share_of_length"])
+
+
+@dataclass(frozen=True, slots=True)
+class Biscuit:
+    """A biscuit, mm; half of its width lies in each board.
+
+    Attributes:
+        key: its size as the trade numbers it.
+        length_mm, width_mm, thickness_mm: dry.
+        source: of the sizes.
+    """
+
+    key: str
+    length_mm: float
+    width_mm: float
+    thickness_mm: float
+    source: Source
+
+
+@lru_cache
+def biscuits() -> tuple[Biscuit, ...]:
+    """Usual biscuits, smallest first."""
+    found = table("hardware")["biscuits"]
+    source = sources("hardware")[found["source"]]
+    return tuple(
+        Biscuit(row["key"], row["length"], row["width"], row["thickness"], source) for row in found["rows"]
+    )
+
+
+@lru_cache
+def screw_lengths(inch: bool) -> tuple[float, ...]:
+    """Usual lengths of wood screws, shortest first, mm: those sold by the inch, or by the mm."""
+    rows = table("hardware")["screw_lengths"]
+    return tuple(inches(one) for one in rows["inch"]) if inch else tuple(map(float, rows["mm"]))
+
+
+def screw_gauge(through_mm: float) -> int:
+    """The usual gauge of a wood screw that passes so much wood before it bites."""
+    rows = table("hardware")["screw_lengths"]["gauge_from"]
+    return int([row["gauge"] for row in rows if through_mm >= row["through"]][-1])

@@ -59,13 +59,20 @@ class Joint:
 
 @dataclass(frozen=True, slots=True)
 class Hardware:
-    """A fitting: hinge, knob, screw; `on` are the boards that carry it; sizes in mm by name."""
+    """A fitting: hinge, knob, screw; `on` are the boards that carry it; sizes in mm by name.
+
+    Attributes:
+        through: of a screw, what it passes before it bites, from its head's seat, mm; 0 for other fittings.
+        room: the wood before it, as far as it may go without coming out, mm.
+    """
 
     id: str
     kind: str
     quantity: int
     on: tuple[str, ...]
     sizes: tuple[tuple[str, float], ...] = ()
+    through: float = 0.0
+    room: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)

@@ -374,6 +374,30 @@
         <translation>Bretter</translation>
     </message>
     <message>
+        <source>face</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rückseite</translation>
+    </message>
+    <message>
+        <source>near</source>
+        <translation>nahe</translation>
+    </message>
+    <message>
+        <source>far</source>
+        <translation>ferne</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Kopf</translation>
+    </message>
+    <message>
+        <source>rectangle</source>
+        <translation>Rechteck</translation>
+    </message>
+    <message>
         <source>left</source>
         <translation>links</translation>
     </message>
@@ -1967,6 +1991,50 @@
         <translation>Material, Bezeichnung und Notiz eines einzelnen Bretts.</translation>
     </message>
     <message>
+        <source>a person&apos;s own hole or notch in one board, with its reason.</source>
+        <translation>ein eigenes Loch oder eine eigene Ausklinkung in einem Brett, mit seinem Grund.</translation>
+    </message>
+    <message>
+        <source>id of the board</source>
+        <translation>Name des Bretts</translation>
+    </message>
+    <message>
+        <source>entered from: reference face or its back, an edge, or the reference end or the other</source>
+        <translation>von welcher Seite: Bezugsfläche oder ihre Rückseite, eine Kante, oder das Bezugsende oder das andere</translation>
+    </message>
+    <message>
+        <source>its middle: from the reference end; on an end, from the reference edge</source>
+        <translation>seine Mitte: vom Bezugsende; an einem Ende von der Bezugskante</translation>
+    </message>
+    <message>
+        <source>its middle: from the reference edge; on edges and ends, from the reference face</source>
+        <translation>seine Mitte: von der Bezugskante; an Kanten und Enden von der Bezugsfläche</translation>
+    </message>
+    <message>
+        <source>of a round one</source>
+        <translation>eines runden</translation>
+    </message>
+    <message>
+        <source>of a rectangle, in the way that `along` is measured</source>
+        <translation>eines Rechtecks, in der Richtung, in der `along` gemessen wird</translation>
+    </message>
+    <message>
+        <source>of a rectangle, in the way that `across` is measured</source>
+        <translation>eines Rechtecks, in der Richtung, in der `across` gemessen wird</translation>
+    </message>
+    <message>
+        <source>of a rectangle&apos;s corners</source>
+        <translation>der Ecken eines Rechtecks</translation>
+    </message>
+    <message>
+        <source>from that face; default through</source>
+        <translation>von dieser Seite; sonst durch</translation>
+    </message>
+    <message>
+        <source>what it is for; printed with it</source>
+        <translation>wozu er dient; wird mitgedruckt</translation>
+    </message>
+    <message>
         <source>one fitting as it is at hand, by its id in the hardware list.</source>
         <translation>ein Beschlag, wie er zur Hand ist, mit seinem Namen aus der Beschlagliste.</translation>
     </message>
@@ -3372,6 +3440,22 @@
         <translation>Nut</translation>
     </message>
     <message>
+        <source>Face</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>Along</source>
+        <translation>Längs</translation>
+    </message>
+    <message>
+        <source>Radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
         <source>Of</source>
         <translation>Von</translation>
     </message>
@@ -4329,6 +4413,10 @@
     <message>
         <source>Board</source>
         <translation>Brett</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Schnitt</translation>
     </message>
     <message>
         <source>Fitting</source>

@@ -14,6 +14,7 @@ from shopdraw.build.drawer_stop import lay_stops
 from shopdraw.build.face_rail import lay_guides, lay_kickers, lay_strips
 from shopdraw.build.label import order_of
 from shopdraw.build.lid import lay_lid
+from shopdraw.build.own_cut import lay_own_cuts
 from shopdraw.build.plan import Plan, plan_desk
 from shopdraw.build.plinth import lay_plinth
 from shopdraw.build.slant_case import lay_slant_case
@@ -45,6 +46,7 @@ def desk(design: Design, *, rough: bool = False) -> Assembly:
     lay_stops(bench, plan, ((row, drawer_size(plan, row).shoulder) for row in plan.rows))
     lay_plinth(bench, plan)
     lay_compartments(bench, plan)
+    lay_own_cuts(bench, plan)
     support = support_size(plan)
     return Assembly(
         title=design.piece.title,

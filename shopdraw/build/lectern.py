@@ -19,6 +19,7 @@ from shopdraw.build.label import order_of
 from shopdraw.build.ledge import lay_ledge
 from shopdraw.build.lid import lay_lid
 from shopdraw.build.lid_size import lid_size
+from shopdraw.build.own_cut import lay_own_cuts
 from shopdraw.build.plinth import lay_plinth
 from shopdraw.build.slant_case import lay_slant_case, slant_profile
 from shopdraw.build.slant_fact import slant_fact
@@ -88,6 +89,7 @@ def lectern(plan: SlantPlan | UpperPlan, *, rough: bool = False) -> Assembly:
     lay_stack(bench, plan)
     lay_drawers(bench, plan)
     lay_plinth(bench, plan)
+    lay_own_cuts(bench, plan)
     shelf = level_fact(plan, "writing", "shelf", plan.writing, plan.stocks.of("shelf").thickness)
     return Assembly(
         title=plan.design.piece.title,

@@ -25,6 +25,7 @@ from shopdraw.build.face import lay_face
 from shopdraw.build.facts import level_facts, opening_facts
 from shopdraw.build.label import order_of
 from shopdraw.build.over_top import FRAME, lay_over_top
+from shopdraw.build.own_cut import lay_own_cuts
 from shopdraw.build.plinth import lay_plinth
 from shopdraw.build.space import space_of
 from shopdraw.build.stack import lay_stack
@@ -92,6 +93,7 @@ def open_case(plan: CasePlan, *, rough: bool = False) -> Assembly:
 
 def assembled(bench: Bench, plan: CasePlan, *, rough: bool) -> Assembly:
     """The boards frozen, with the facts that follow from them."""
+    lay_own_cuts(bench, plan)
     return Assembly(
         title=plan.design.piece.title,
         kind=plan.design.piece.kind,

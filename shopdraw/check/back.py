@@ -30,8 +30,8 @@ def back_findings(subject: Subject) -> Iterator[Finding]:
             Severity.MUST_FIX if gap < grows - 1e-9 else Severity.CAUTION,
             where,
             f"a board of the back gains {mm(grows)} mm by the wettest season and stands {mm(gap)} mm off the next one: "
-            f"the back buckles, or pushes the sides apart; right would be back.gap {mm(need)} mm or more, and one fixing "
-            "in each board",
+            f"the back buckles, or pushes the sides apart; right would be back.gap {mm(need)} mm or more, and one "
+            "fixing in each board",
             gap,
             need,
             basis=BASIS,

@@ -10,6 +10,7 @@ from shopdraw.check.compartment import compartment_findings
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.fit import fit_findings
 from shopdraw.check.movement import movement_findings
+from shopdraw.check.own_cut import own_cut_findings
 from shopdraw.check.own_figures import in_own_figures
 from shopdraw.check.revision import revision_findings
 from shopdraw.check.sag import sag_findings
@@ -55,6 +56,7 @@ def by_rules(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
         *support_findings(subject),
         *web_findings(subject),
         *back_findings(subject),
+        *own_cut_findings(subject),
         *sag_findings(subject),
         *short_grain_findings(subject),
         *screw_findings(subject),

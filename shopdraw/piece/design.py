@@ -481,6 +481,24 @@ class DrawingTable(Table):
     template_paper: Literal["roll", "A4", "Letter", "A3", "Tabloid"] | None = None
 
 
+class CutTable(Table):
+    """[cut.ID]: a person's own hole or notch in one board, with its reason."""
+
+    board: str = Field(description="id of the board")
+    face: Literal["face", "back", "near", "far", "foot", "head"] = Field(
+        "face", description="entered from: reference face or its back, an edge, or the reference end or the other"
+    )
+    shape: Literal["round", "rectangle"] = "round"
+    along: Length = Field(description="its middle: from the reference end; on an end, from the reference edge")
+    across: Length = Field(description="its middle: from the reference edge; on edges and ends, from the reference face")
+    diameter: PositiveLength = Field(60.0, description="of a round one")
+    length: PositiveLength = Field(60.0, description="of a rectangle, in the way that `along` is measured")
+    width: PositiveLength = Field(60.0, description="of a rectangle, in the way that `across` is measured")
+    radius: Length = Field(0.0, ge=0, description="of a rectangle's corners")
+    depth: PositiveLength | None = Field(None, description="from that face; default through")
+    reason: str = Field(description="what it is for; printed with it")
+
+
 class FittingTable(Table):
     """[fitting.ID]: one fitting as it is at hand, by its id in the hardware list."""
 
@@ -590,6 +608,7 @@ class Design(Table):
     load: LoadTable = LoadTable()
     drawing: DrawingTable = DrawingTable()
     board: dict[str, BoardTable] = Field(default_factory=dict)
+    cut: dict[str, CutTable] = Field(default_factory=dict)
     fitting: dict[str, FittingTable] = Field(default_factory=dict)
     photo: dict[str, PhotoTable] = Field(default_factory=dict)
     note: dict[str, NoteTable] = Field(default_factory=dict)

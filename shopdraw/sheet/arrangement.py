@@ -80,12 +80,13 @@ def _arranged(assembly: Assembly, view: str, planes: Sequence[CuttingPlane], sca
 def _kept_free(assembly: Assembly) -> tuple[Line, ...]:
     """Where extension lines will run beside the side view: letters of cutting planes keep off these lines."""
     slant = assembly.slant
-    if slant is None:
-        return ()
     box = whole(assembly)
     far = box.z1 - box.z0
+    depths = dict.fromkeys((box.y0, 0.0, assembly.depth, box.y1))
+    hanging = (Line((y, 0.0), (y, -far), Meaning.SIZE) for y in depths)
+    if slant is None:
+        return tuple(hanging)
     upright = (Line((y, box.z1), (y, box.z1 + far), Meaning.SIZE) for y in (0.0, slant.run_mm, assembly.depth))
-    hanging = (Line((y, 0.0), (y, -far), Meaning.SIZE) for y in (box.y0, 0.0, assembly.depth))
     level = (Line((box.y1, z), (box.y1 + far, z), Meaning.SIZE) for z in (0.0, slant.slant_start_mm, assembly.height))
     return (*upright, *hanging, *level)
 

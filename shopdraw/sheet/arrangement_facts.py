@@ -17,6 +17,8 @@ from shopdraw.sheet.telling import chain_of, least_link, note_at, size_between
 PLUMB = 90.0
 WORDS_SHARE = 0.9
 """The two angles stand in one string where it takes no more than this share of the side's width at half height."""
+_STANDS_OUT = 0.1
+"""What stands out of the case by less is told as flush, mm."""
 STEEPEST_TILT_DEG = 45.0
 """Saws and router bases tilt to 45° (common practice)."""
 
@@ -139,16 +141,31 @@ def side_facts(places: Places, writing: Writing, look: Look) -> Iterator[Fact]:
     front, rear = places.case("y", False, BELOW), places.case("y", True, BELOW)
     row = [front, rear]
     views = ("side", "section.A")
-    if assembly.has("plinth.front"):
-        outer = places.edge("plinth.front", "y", False, BELOW)
-        yield size_between(outer, rear, Rank.OVERALL, views, side="below", row=2)
-        projecting = places.spaced([outer], "side", 0, row)
-        closing = 0 if projecting else None
-        yield from chain_of("side.depths", [*projecting, *row], Rank.LEVEL, views, closing, side="below", row=1)
+    foremost, rearmost = _outermost(places, high=False), _outermost(places, high=True)
+    if foremost or rearmost:
+        outer = places.edge(foremost, "y", False, BELOW) if foremost else front
+        last = places.edge(rearmost, "y", True, BELOW) if rearmost else rear
+        yield size_between(outer, last, Rank.OVERALL, views, side="below", row=2)
+        beyond = [place for place in (outer, last) if place not in row]
+        ends = places.spaced(beyond, "side", 0, row)
+        links = [*(p for p in ends if p == outer), *row, *(p for p in ends if p == last)]
+        closing = 0 if len(ends) == len(beyond) else None
+        yield from chain_of("side.depths", links, Rank.LEVEL, views, closing, side="below", row=1)
     else:
         yield size_between(front, rear, Rank.OVERALL, views, side="below", row=1)
     if assembly.slant is not None:
         yield from _slant_facts(places, writing, look)
+
+
+def _outermost(places: Places, *, high: bool) -> str:
+    """The board that stands furthest in front of the case or behind it; "" where none does; a plinth before others."""
+    limit = places.assembly.depth if high else 0.0
+    sign = 1.0 if high else -1.0
+    reach = {b.id: sign * (places.extent(b.id)[4 if high else 1] - limit) for b in places.assembly.boards}
+    furthest = max(reach.values(), default=0.0)
+    if furthest <= _STANDS_OUT:
+        return ""
+    return min((name for name, by in reach.items() if by > furthest - 0.01), key=lambda n: (n != "plinth.front", n))
 
 
 def _slant_facts(places: Places, writing: Writing, look: Look) -> Iterator[Fact]:

@@ -330,5 +330,6 @@ def _radius(balloon: Balloon, look: Look) -> float:
 
 
 def _needed(label: str, height: float) -> float:
-    """The least radius of a circle round a label."""
-    return math.hypot(words_size(label, height)[0], height) / 2 + 0.6
+    """The least radius of a circle round a label whose capitals stand in its middle; a g reaches further down."""
+    wide, below, above = words_size(label, height)
+    return math.hypot(wide / 2, max(height / 2 + below, above - height / 2)) + 0.6

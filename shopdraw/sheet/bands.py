@@ -88,11 +88,11 @@ def _one_pass(
     ground = Ground(under)
     posts: list[_Post] = []
     running: list[tuple[_Post, tuple[float, ...]]] = []
-    for number, (side, rows) in enumerate(stacks):
-        distances = row_distances(rows, side, look, {i: g for (s, i), g in grown.items() if s == number})
+    for place, (side, rows) in enumerate(stacks):
+        distances = row_distances(rows, side, look, {i: g for (s, i), g in grown.items() if s == place})
         for index, (row, out) in enumerate(zip(rows, distances, strict=True)):
             for run in row:
-                held = [_Post(span, Row(side, out, run), number, index) for span in run.spans]
+                held = [_Post(span, Row(side, out, run), place, index) for span in run.spans]
                 if run.running:
                     running.append((held[0], outer_lines(rows, index)))
                 else:

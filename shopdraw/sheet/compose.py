@@ -13,7 +13,7 @@ from shopdraw.shape.path import Point
 from shopdraw.shape.path import bounds as path_bounds
 from shopdraw.sheet.balloon import place_balloons
 from shopdraw.sheet.box import Bounds, box_of_text, united, words_size
-from shopdraw.sheet.fact import Fact, Unplaced
+from shopdraw.sheet.fact import BALLOON, Fact, Unplaced
 from shopdraw.sheet.ground import Ground, What, boxes_of, strokes_of
 from shopdraw.sheet.inside import place_angle, place_inside, place_slant
 from shopdraw.sheet.leader import place_note, place_round
@@ -73,7 +73,7 @@ def compose_view(
             unplaced.append(Unplaced(fact.id, view.id, "no free place for its figure in the view"))
     room = _room(everything, dimensions, notes, look)
     ballooned = place_balloons(balloons, scale, room, ground, look)
-    unplaced += [Unplaced(f"balloon {label}", view.id, "no free place for the balloon") for label in ballooned.failed]
+    unplaced += [Unplaced(BALLOON + label, view.id, "no free place for the balloon") for label in ballooned.failed]
     notes += ballooned.marks
     names = _named(view, ballooned.marks, scale, ground)
     everything = united([everything, *(box_of_text(name, scale).bounds() for name in names)])

@@ -17,6 +17,8 @@ GRAIN_LENGTH = 26.0
 GRAIN_WORD = "grain"
 LOOP = 1.5
 _TAIL = 5.0
+_OFF_HEAD = 0.9
+"""From the grain's line to the ink over it, clear of the arrows' heads."""
 _CLEAR = 1.2
 _COLUMNS, _ROWS = 25, 15
 
@@ -114,9 +116,10 @@ def _words(paper: FacePaper, words: Wanted, scale: float, look: Look, board: str
 
 def _grain(paper: FacePaper, scale: float, look: Look, board: str) -> Iterator[Mark]:
     """A double arrow along the grain with its word."""
-    word, _, above = words_size(GRAIN_WORD, look.figure)
+    word, below, above = words_size(GRAIN_WORD, look.figure)
+    rise = below + _OFF_HEAD
     for length in (GRAIN_LENGTH, word + 4.0):
-        tall = above + 3.0
+        tall = above + rise + 1.6
         spot = paper.spot(length, tall, (0.5, 0.5))
         if spot is None:
             continue
@@ -126,7 +129,7 @@ def _grain(paper: FacePaper, scale: float, look: Look, board: str) -> Iterator[M
         yield Line(a, b, Meaning.WORD, board)
         yield Arrow(a, 180.0, 3.0, 1.0, Meaning.WORD, board)
         yield Arrow(b, 0.0, 3.0, 1.0, Meaning.WORD, board)
-        yield Text((x, y + 1.4 / scale), GRAIN_WORD, look.figure, "middle", 0.0, Meaning.WORD, board)
+        yield Text((x, y + rise / scale), GRAIN_WORD, look.figure, "middle", 0.0, Meaning.WORD, board)
         return
 
 

@@ -12,6 +12,8 @@ from enum import IntEnum
 from shopdraw.shape.path import Point
 
 ROUNDINGS = ("general", "cut", "fit", "angle")
+BALLOON = "balloon "
+"""What a label without room is told as, before the label."""
 
 
 class Rank(IntEnum):

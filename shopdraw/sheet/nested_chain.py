@@ -36,9 +36,9 @@ class Links:
 def nested_steps(links: Links, known: Mapping[Pair, int], step: Fraction) -> tuple[int, ...]:
     """The links in whole steps.
 
-    Where a stretch of the chain is printed elsewhere, its links make what is printed there; the others make the rest
-    of the chain's own overall. Where that would take a figure more than a step from its exact size, the chain is
-    rounded by itself.
+    Where a stretch of the chain, or the whole of it, is printed elsewhere, its links make what is printed there; the
+    others make the rest of the chain's overall. Where that would take a figure more than a step from its exact size,
+    the chain is rounded by itself.
 
     Args:
         links: in order.
@@ -50,7 +50,9 @@ def nested_steps(links: Links, known: Mapping[Pair, int], step: Fraction) -> tup
     if corners is None:
         return alone
     printed: dict[int, int] = {}
-    rest_total = steps_in(sum((exact_mm(size) for size in links.sizes), Fraction(0)), step)
+    own = steps_in(sum((exact_mm(size) for size in links.sizes), Fraction(0)), step)
+    # A longer row may have rounded the whole of this chain as one of its links.
+    rest_total = known.get(frozenset((corners[0], corners[-1])), own) if len(corners) > 2 else own
     for low, high, total in _known_stretches(corners, known):
         found = _made(links.sizes[low:high], total, step)
         if found is None:

@@ -16,6 +16,7 @@ from shopdraw.lists.table import Table
 from shopdraw.piece.shop import Shop
 from shopdraw.sheet.cover import GIVEN
 from shopdraw.sheet.exploded_picture import exploded_leaf
+from shopdraw.sheet.label_picture import label_leaves, labelled_in
 from shopdraw.sheet.leaf import Leaf, table_leaves
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.set_pages import TILT
@@ -46,11 +47,20 @@ def machine_leaves(assembly: Assembly, manner: Manner, shop: Shop) -> tuple[Leaf
     return table_leaves("settings", "Joint schedule, machine settings", every, manner, MACHINES)
 
 
-def assembly_leaves(assembly: Assembly, manner: Manner) -> tuple[Leaf, ...]:
-    """The exploded picture, then the steps."""
+def assembly_leaves(assembly: Assembly, manner: Manner, labelled: Collection[str]) -> tuple[Leaf, ...]:
+    """The exploded picture, pictures of the boards that have no balloon yet, then the steps.
+
+    Args:
+        assembly: the piece.
+        manner: paper and figures.
+        labelled: ids of the boards whose balloons stand on views and sections.
+    """
     given = assembly_given(assembly)
+    picture = exploded_leaf(assembly, manner)
+    shown = labelled_in(standing.view.drawing for leaf in picture for standing in leaf.standing)
     return (
-        *exploded_leaf(assembly, manner),
+        *picture,
+        *label_leaves(assembly, manner, {*labelled, *shown}),
         *table_leaves("assembly", "Order of assembly", assembly_tables(assembly, figures_of(manner)), manner, given),
     )
 

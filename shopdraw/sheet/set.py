@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shopdraw.drawing.sheet import Sheet, SheetSet
@@ -12,6 +12,8 @@ from shopdraw.piece.shop import Shop
 from shopdraw.sheet.compose_sheet import compose_sheet
 from shopdraw.sheet.cover import cover_sheets
 from shopdraw.sheet.cross_reference import with_references
+from shopdraw.sheet.fact import BALLOON
+from shopdraw.sheet.label_picture import labelled_in
 from shopdraw.sheet.leaf import leaf_sheets
 from shopdraw.sheet.list_sheet import count_list_sheets, list_sheets
 from shopdraw.sheet.manner import Manner, larger_papers, manner_of, title_fields
@@ -70,7 +72,8 @@ def sheet_set(
     parts = count_part_sheets(design, assembly, shop.look, shop.size)
     sign = manner.writing.decimal_sign
     machines = machine_leaves(assembly, manner, workshop or Shop())
-    order = assembly_leaves(assembly, manner)
+    labelled = labelled_in(view.drawing for view in drawn.views.done.views.values())
+    order = assembly_leaves(assembly, manner, labelled)
     revision = revised(design, assembly)
     materials = (*materials, *hardware(assembly, manner), *revision_table(revision))
     lists = count_list_sheets(cut_list, materials, manner.size, manner.look, sign)
@@ -109,7 +112,8 @@ def sheet_set(
     piece = design.piece
     marked = tuple(with_mark(sheet, revision, manner.look) for sheet in (*front, *inner))
     whole = SheetSet(piece.title, piece.drawn_by, f"Working drawings, {piece.kind}", manner.style, marked)
-    return Set(whole, tuple(layout_findings(drawn)), drawn)
+    elsewhere = labelled_in(standing.view.drawing for leaf in order for standing in leaf.standing)
+    return Set(whole, tuple(layout_findings(drawn, {assembly.board(name).label for name in elsewhere})), drawn)
 
 
 def _manner_of_parts(design: Design, assembly: Assembly, manner: Manner) -> Manner:
@@ -129,8 +133,13 @@ def _manner_of_parts(design: Design, assembly: Assembly, manner: Manner) -> Mann
     return manner.on(sizes[-1])
 
 
-def layout_findings(drawn: Drawn) -> Iterator[Finding]:
-    """One for each fact or label that found no room, and for each table of a person's own that does nothing."""
+def layout_findings(drawn: Drawn, labelled: Collection[str] = ()) -> Iterator[Finding]:
+    """One for each fact or label that found no room, and for each table of a person's own that does nothing.
+
+    Args:
+        drawn: the set's views.
+        labelled: labels that pictures carry: no loss where a view had no room for them.
+    """
     for lost in drawn.views.nowhere:
         yield Finding(
             code="points-nowhere",
@@ -141,6 +150,8 @@ def layout_findings(drawn: Drawn) -> Iterator[Finding]:
             basis="the sheets' own dimensions and planes",
         )
     for left in drawn.views.done.unplaced:
+        if left.fact.removeprefix(BALLOON) in labelled:
+            continue
         yield Finding(
             code="no-room",
             severity=Severity.CAUTION,

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 
 from shopdraw.sheet.compose import compose_view, why_not
-from shopdraw.sheet.fact import Fact, Unplaced
+from shopdraw.sheet.fact import BALLOON, Fact, Unplaced
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.rows import by_rank
 from shopdraw.sheet.view import Balloon, ComposedView, PlainView
@@ -123,7 +123,7 @@ def _left_over(
         if fact.id not in placed:
             view = fact.views[-1]
             left.append(Unplaced(fact.id, view, refused[fact.id].get(view, "no view had room for it")))
-    balloons = [entry for view in views.values() for entry in view.unplaced if entry.fact.startswith("balloon ")]
+    balloons = [entry for view in views.values() for entry in view.unplaced if entry.fact.startswith(BALLOON)]
     return (*left, *balloons)
 
 

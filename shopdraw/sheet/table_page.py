@@ -122,6 +122,10 @@ class _Pages:
         beside = self.x + width <= self.area.block[0]
         return self.area.box[1] if beside else self.area.block[3]
 
+    def holds(self, width: float) -> bool:
+        """Whether the column has paper for something that wide; the first one is as wide as the page."""
+        return self.x <= self.area.box[0] or self.x + width <= self.area.box[2] + 1e-6
+
     def add(self, marks: Iterator[Mark] | Sequence[Mark]) -> None:
         self._pages[-1].extend(marks)
 
@@ -154,7 +158,8 @@ def _lay(grid: _Grid, pages: _Pages, look: Look, decimal_sign: str) -> None:
         body.append(_cells(said, grid, tallest / 2, look))
     head_height = 2 * look.balloon + _row_height(heads)
     first = head_height + (_row_height(body[0]) if body else 0.0)
-    if pages.y - first < pages.floor(grid.width) and not pages.fresh:
+    too_low = pages.y - first < pages.floor(grid.width) and not pages.fresh
+    if too_low or not pages.holds(grid.width):
         pages.turn(grid.width)
     _head(grid, heads, table.title, pages, look)
     for cells, row in zip(body, table.rows, strict=True):

@@ -72,7 +72,8 @@ def test_every_fact_is_placed_or_named_as_without_room(desk, style):
     assert set(placed) | {fact for fact in left if not fact.startswith("balloon ")} == told
     assert not set(placed) & set(left)
     named = {finding.where[0] for finding in whole_set.findings}
-    assert set(left) == named
+    # Labels that no view had room for stand in pictures of their own.
+    assert {fact for fact in left if not fact.startswith("balloon ")} == named
     assert all("no room for" in finding.message for finding in whole_set.findings)
 
 

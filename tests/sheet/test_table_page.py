@@ -110,3 +110,14 @@ def test_sheets_are_numbered_on_from_the_first():
     assert [sheet.number for sheet in sheets] == [str(4 + i) for i in range(count)]
     assert len({sheet.key for sheet in sheets}) == count
     assert all(any(isinstance(m, Text) and m.words == f"{s.number} of 9" for m in s.marks) for s in sheets)
+
+
+@pytest.mark.parametrize("rows", [40, 60, 80])
+def test_a_wide_table_after_a_narrow_one_that_went_on_beside_itself_keeps_to_the_paper(rows):
+    """The narrow one ends in a second column, where no wide one has room."""
+    narrow = Table("Joints", COLUMNS[:3], tuple(row(i)[:3] for i in range(rows)))
+    wide = table([row(i, "finished sizes before sanding, edges broken by hand " * 3) for i in range(3)])
+    for page in table_pages([narrow, wide], AREA, LOOK):
+        for mark in page:
+            if isinstance(mark, Text):
+                assert AREA.holds(box_of_text(mark).bounds()), mark.words

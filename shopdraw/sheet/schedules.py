@@ -12,6 +12,7 @@ from shopdraw.lists.figures import Figures
 from shopdraw.lists.hardware import hardware_table
 from shopdraw.lists.joint_schedule import joint_schedule
 from shopdraw.lists.machine_settings import machine_settings, tools_of
+from shopdraw.lists.rough_size import Yard
 from shopdraw.lists.table import Table
 from shopdraw.piece.shop import Shop
 from shopdraw.sheet.cover import GIVEN
@@ -46,12 +47,13 @@ def machine_leaves(assembly: Assembly, manner: Manner, shop: Shop) -> tuple[Leaf
     return table_leaves("settings", "Joint schedule, machine settings", every, manner, MACHINES)
 
 
-def assembly_leaves(assembly: Assembly, manner: Manner) -> tuple[Leaf, ...]:
-    """The exploded picture, then the steps."""
+def assembly_leaves(assembly: Assembly, manner: Manner, yard: Yard) -> tuple[Leaf, ...]:
+    """The exploded picture, then the steps; which panels are glued up follows from the yard's boards."""
     given = assembly_given(assembly)
+    steps = assembly_tables(assembly, figures_of(manner), yard)
     return (
         *exploded_leaf(assembly, manner),
-        *table_leaves("assembly", "Order of assembly", assembly_tables(assembly, figures_of(manner)), manner, given),
+        *table_leaves("assembly", "Order of assembly", steps, manner, given),
     )
 
 

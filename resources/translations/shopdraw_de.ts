@@ -2267,16 +2267,56 @@
         <translation>wie sie quer dazu maß</translation>
     </message>
     <message>
+        <source>what is added to finished sizes for rough ones. Defaults are common practice.</source>
+        <translation>was zu Fertigmaßen für Rohmaße dazukommt. Die Vorgaben sind üblich.</translation>
+    </message>
+    <message>
+        <source>of a single board: it is ripped and jointed once</source>
+        <translation>eines einzelnen Bretts: es wird einmal besäumt und gefügt</translation>
+    </message>
+    <message>
+        <source>of a single board: both ends are trimmed</source>
+        <translation>eines einzelnen Bretts: beide Enden werden gekappt</translation>
+    </message>
+    <message>
+        <source>of a glued-up panel: both edges are trimmed</source>
+        <translation>einer verleimten Fläche: beide Kanten werden besäumt</translation>
+    </message>
+    <message>
+        <source>of a glued-up panel&apos;s boards: their ends are uneven</source>
+        <translation>der Bretter einer verleimten Fläche: ihre Enden liegen ungleich</translation>
+    </message>
+    <message>
+        <source>of a sheet&apos;s part: sawn a little large, then trimmed clean</source>
+        <translation>eines Plattenteils: etwas größer gesägt, dann sauber nachgeschnitten</translation>
+    </message>
+    <message>
         <source>how this shop likes things.</source>
         <translation>wie es diese Werkstatt gern hat.</translation>
     </message>
     <message>
-        <source>of CSV lists</source>
-        <translation>der CSV-Listen</translation>
+        <source>between the fields of CSV lists</source>
+        <translation>zwischen den Feldern von CSV-Listen</translation>
     </message>
     <message>
-        <source>allowance where the piece states none, percent</source>
-        <translation>Zuschlag, wo das Möbel keinen nennt, Prozent</translation>
+        <source>of the numbers in CSV lists</source>
+        <translation>der Zahlen in CSV-Listen</translation>
+    </message>
+    <message>
+        <source>allowance for solid wood where the piece states none, percent; default 15</source>
+        <translation>Zuschlag für Massivholz, wo das Stück keinen nennt, Prozent; Vorgabe 15</translation>
+    </message>
+    <message>
+        <source>allowance for sheets where the piece states none, percent; default 15</source>
+        <translation>Zuschlag für Platten, wo das Stück keinen nennt, Prozent; Vorgabe 15</translation>
+    </message>
+    <message>
+        <source>rough widths and lengths are rounded up to it; default 1 mm, in inch pieces 1/4 in</source>
+        <translation>darauf werden Rohbreiten und Rohlängen aufgerundet; Vorgabe 1 mm, bei Zollstücken 1/4 in</translation>
+    </message>
+    <message>
+        <source>that layouts and covering sheets print on: A4, Letter; default by the piece</source>
+        <translation>auf dem Zuschnittpläne und Deckblätter gedruckt werden: A4, Letter; Vorgabe nach dem Stück</translation>
     </message>
     <message>
         <source>shorter ones aren&apos;t kept</source>
@@ -3576,6 +3616,30 @@
         <translation>Quer</translation>
     </message>
     <message>
+        <source>Board width</source>
+        <translation>Brettbreite</translation>
+    </message>
+    <message>
+        <source>Board length</source>
+        <translation>Brettlänge</translation>
+    </message>
+    <message>
+        <source>Panel width</source>
+        <translation>Flächenbreite</translation>
+    </message>
+    <message>
+        <source>Panel length</source>
+        <translation>Flächenlänge</translation>
+    </message>
+    <message>
+        <source>Sheet width</source>
+        <translation>Plattenbreite</translation>
+    </message>
+    <message>
+        <source>Sheet length</source>
+        <translation>Plattenlänge</translation>
+    </message>
+    <message>
         <source>Separator</source>
         <translation>Trennzeichen</translation>
     </message>
@@ -3586,6 +3650,10 @@
     <message>
         <source>Waste sheet</source>
         <translation>Verschnitt Platten</translation>
+    </message>
+    <message>
+        <source>Rough step</source>
+        <translation>Rohmaßschritt</translation>
     </message>
     <message>
         <source>Least offcut length</source>
@@ -4473,6 +4541,10 @@
     <message>
         <source>Printer</source>
         <translation>Drucker</translation>
+    </message>
+    <message>
+        <source>Allowance</source>
+        <translation>Aufmaß</translation>
     </message>
     <message>
         <source>Habit</source>

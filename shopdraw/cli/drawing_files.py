@@ -11,7 +11,8 @@ from shopdraw.cli.built import Work
 from shopdraw.cli.refused import refused
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.lists.buying import materials
-from shopdraw.lists.cut_list import cut_list
+from shopdraw.lists.cut_list import allowances, cut_list
+from shopdraw.lists.rough_size import yard_of
 from shopdraw.sheet.manner import manner_of
 from shopdraw.sheet.part_sheet import NoRoomForPart, board_sheets
 from shopdraw.sheet.set import Set, sheet_set
@@ -54,7 +55,8 @@ def write_board_sheets(work: Work, folder: Path, boards: Sequence[Board]) -> tup
     design, assembly = work.piece.design, work.assembly
     for board in boards:
         try:
-            sheets, style = tuple(board_sheets(design, assembly, board)), manner_of(design).style
+            sheets = tuple(board_sheets(design, assembly, board, yard_of(design, work.shop.shop)))
+            style = manner_of(design).style
         except (NotInTable, NoRoomForPart) as error:
             raise refused(f"drawing.paper: {error}") from error
         title = f"{design.piece.title}: {board.label} {board.name}"
@@ -111,9 +113,10 @@ def set_of(work: Work) -> Set:
     """
     if not _last or _last[0][0] is not work:
         design, assembly = work.piece.design, work.assembly
-        buy = materials(assembly, design)
+        shop = work.shop.shop
+        lists = cut_list(assembly, design, shop), (materials(assembly, design, shop), allowances(design, shop))
         try:
-            made = sheet_set(design, assembly, work.findings, cut_list(assembly, design), (buy,), work.shop.shop)
+            made = sheet_set(design, assembly, work.findings, *lists, shop)
         except (NotInTable, NoRoomForSet, NoRoomForPart) as error:
             raise refused(f"drawing.paper: {error}") from error
         _last[:] = [(work, made)]

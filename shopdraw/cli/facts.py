@@ -40,7 +40,7 @@ def _further(_: Callable[[], object] | None, work: Work) -> tuple[tuple[Finding,
     from shopdraw.cli.work import further_findings
     from shopdraw.write.facts import facts
 
-    return further_findings(work), facts(work.piece.design, work.assembly, ())
+    return further_findings(work), facts(work.piece.design, work.assembly, (), work.shop.shop)
 
 
 def _with_findings(

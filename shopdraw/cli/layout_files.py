@@ -6,6 +6,7 @@ from pathlib import Path
 
 from shopdraw.cli.built import Work
 from shopdraw.cli.refused import refused
+from shopdraw.lists.layout.buying_list import buying_tables
 from shopdraw.lists.layout.layout_table import layout_tables
 from shopdraw.lists.layout.plan import StockPlan, plans
 from shopdraw.lists.table import Table
@@ -26,10 +27,11 @@ def write_layouts(work: Work, folder: Path) -> tuple[tuple[Table, ...], tuple[Fi
     design, shop = work.piece.design, work.shop.shop
     made = plans(work.assembly, design, shop)
     try:
-        write_pdf(layout_sheets(made, design, shop), folder / f"{work.stem}-layouts.pdf")
+        write_pdf(layout_sheets(made, work.assembly, design, shop), folder / f"{work.stem}-layouts.pdf")
     except (NotInTable, NoRoomForLayouts) as error:
         raise refused(f"drawing.paper: {error}") from error
-    return layout_tables(made, design, shop), tuple(misfit for plan in made for misfit in misfits(plan))
+    tables = (*buying_tables(made, work.assembly, design, shop), *layout_tables(made, design, shop))
+    return tuple(table for table in tables if table.rows), tuple(misfit for plan in made for misfit in misfits(plan))
 
 
 def misfits(plan: StockPlan) -> tuple[Finding, ...]:

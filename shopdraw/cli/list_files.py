@@ -7,7 +7,7 @@ from pathlib import Path
 from shopdraw.cli.built import Work
 from shopdraw.cli.layout_files import write_layouts
 from shopdraw.lists.buying import materials
-from shopdraw.lists.cut_list import cut_list
+from shopdraw.lists.cut_list import allowances, cut_list
 from shopdraw.sheet.sticker import sticker_sheets
 from shopdraw.wood.finding import Finding
 from shopdraw.write.pdf import write_pdf
@@ -20,13 +20,11 @@ def write_lists(work: Work, folder: Path) -> tuple[Finding, ...]:
     Returns:
         What fits no board or sheet that the shop can get.
     """
-    design, assembly = work.piece.design, work.assembly
-    cut, buy = cut_list(assembly, design, exact=True), materials(assembly, design)
-    write_csv(cut, folder / "cut-list.csv")
-    write_csv(buy, folder / "materials.csv")
+    design, assembly, shop = work.piece.design, work.assembly, work.shop.shop
     layouts, findings = write_layouts(work, folder)
-    for table in layouts:
-        write_csv(table, folder / f"{table.title.lower().replace(' ', '-')}.csv")
+    others = (allowances(design, shop), materials(assembly, design, shop), *layouts)
+    for table in (cut_list(assembly, design, shop, exact=True), *others):
+        write_csv(table, folder / f"{table.title.lower().replace(' ', '-')}.csv", shop.habit)
     write_pdf(sticker_sheets(design, assembly), folder / "labels.pdf")
-    write_xlsx((cut_list(assembly, design), buy, *layouts), folder / "lists.xlsx")
+    write_xlsx((cut_list(assembly, design, shop), *others), folder / "lists.xlsx")
     return findings

@@ -60,10 +60,10 @@ def write_router_files(work: Work, folder: Path) -> tuple[Finding, ...]:
         sums[nest.file] = _written(nest.flat, folder / nest.file, version)
     tables = covering_tables(made, design, sums, work.must_fix, cutters, nested)
     for table in tables:
-        write_csv(table, folder / f"covering-sheet_{table.title.lower().replace(' ', '-')}.csv")
+        write_csv(table, folder / f"covering-sheet_{table.title.lower().replace(' ', '-')}.csv", shop.habit)
     write_xlsx(tables, folder / "covering-sheet.xlsx")
     try:
-        write_pdf(router_sheets(tables, design), folder / "covering-sheet.pdf")
+        write_pdf(router_sheets(tables, design, shop), folder / "covering-sheet.pdf")
     except NotInTable as error:
         raise refused(f"drawing.paper: {error}") from error
     told = {(finding.code, finding.message) for finding in work.findings}

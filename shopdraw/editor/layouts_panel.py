@@ -13,7 +13,8 @@ from shopdraw.editor.look import Colours
 from shopdraw.editor.sheets_panel import SheetView
 
 if TYPE_CHECKING:
-    from shopdraw.editor.layout_job import Headline, LaidOut
+    from shopdraw.editor.layout_job import LaidOut
+    from shopdraw.lists.layout.headline import Headline
 
 MONEY_PLACES = 2
 

@@ -7,7 +7,7 @@ from pathlib import Path
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.shop_of import shop_of
 from shopdraw.lists.buying import materials
-from shopdraw.lists.cut_list import cut_list
+from shopdraw.lists.cut_list import allowances, cut_list
 from shopdraw.piece.design import Design
 from shopdraw.sheet.set import sheet_set
 from shopdraw.sheet.template_set import template_sheets
@@ -24,8 +24,9 @@ def sheet_sets(
         design, assembly, found: the piece.
         path: of the piece file, if it has one: the shop is found from there.
     """
-    lists = cut_list(assembly, design), (materials(assembly, design),)
-    made = sheet_set(design, assembly, found, *lists, shop_of(design, path))
+    shop = shop_of(design, path)
+    lists = cut_list(assembly, design, shop), (materials(assembly, design, shop), allowances(design, shop))
+    made = sheet_set(design, assembly, found, *lists, shop)
     pages = tuple(sheet for one in template_sheets(design, assembly) for sheet in (one.tiles or one.whole))
     if not pages:
         return (made.sheets,)

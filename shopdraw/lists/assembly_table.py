@@ -12,7 +12,7 @@ from shopdraw.check.closed_in import Closed, steps_with_closed
 from shopdraw.check.way_out import AXES
 from shopdraw.lists.figures import Figures
 from shopdraw.lists.joint_schedule import fixing, gap_words
-from shopdraw.lists.rough import rough_of
+from shopdraw.lists.rough_size import Yard, rough_of
 from shopdraw.lists.table import Cell, Column, Table
 from shopdraw.shape.frame import Vec3, dot
 from shopdraw.wood.assembly import Assembly
@@ -45,12 +45,13 @@ class _Row:
         return self.moves, self.way, self.joints, self.before
 
 
-def assembly_tables(assembly: Assembly, figures: Figures) -> tuple[Table, ...]:
+def assembly_tables(assembly: Assembly, figures: Figures, yard: Yard | None = None) -> tuple[Table, ...]:
     """Sub-assemblies, alike ones together, then the piece; steps numbered through.
 
     Args:
         assembly: the piece.
         figures: how the drawings write sizes.
+        yard: whose boards panels are glued up from; None for usual ones.
     """
     steps = steps_with_closed(assembly)
     groups = dict.fromkeys(step.group for step, _ in steps if step.group != PIECE)
@@ -59,7 +60,7 @@ def assembly_tables(assembly: Assembly, figures: Figures) -> tuple[Table, ...]:
         rows = [_row(assembly, step, closed, figures) for step, closed in steps if step.group == group]
         label = _group_label(group)
         bench.setdefault(tuple(_masked(row, label) for row in rows), []).append((label, rows))
-    inner = [*_first(assembly), *(row for alike in bench.values() for row in _together(alike))]
+    inner = [*_first(assembly, yard or Yard()), *(row for alike in bench.values() for row in _together(alike))]
     main = [*_piece_rows(assembly, steps, figures), *_last(assembly)]
     tables = [_table(BENCH_TITLE, inner, 1), _table(TITLE, main, 1 + len(inner))]
     return tuple(table for table in tables if table.rows)
@@ -107,9 +108,9 @@ def _stage(assembly: Assembly, board: str) -> int:
     return stage_of(assembly.board(board).member)
 
 
-def _first(assembly: Assembly) -> Iterator[_Row]:
+def _first(assembly: Assembly, yard: Yard) -> Iterator[_Row]:
     """What is done before anything is put together, where the piece has it."""
-    glued = [board.label for board in assembly.boards if rough_of(board).staves > 1]
+    glued = [board.label for board in assembly.boards if rough_of(board, yard).boards > 1]
     if glued:
         yield _Row(", ".join(glued), "", None, "glue up from boards, let rest, dress to thickness", "")
     pairs = [board.label for board in assembly.boards if board.member == "side"]

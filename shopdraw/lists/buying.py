@@ -1,9 +1,12 @@
-"""What to buy: wood by the yard's rule, sheets by area and count, hardware by count."""
+"""What a piece needs: wood by the yard's rule, sheets by area, hardware by count, with the waste allowed for.
+
+How many boards and sheets are bought for it is told by the buying list, which starts from these figures.
+"""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from shopdraw.lists.rough import rough_thickness, trade_name
@@ -11,6 +14,7 @@ from shopdraw.lists.size import Sizes, sizes_of
 from shopdraw.lists.table import Cell, Column, Table
 from shopdraw.measure import MM_PER_INCH
 from shopdraw.piece.design import Design, StockTable
+from shopdraw.piece.shop import HabitTable, Shop
 from shopdraw.trade.lumber import board_feet
 from shopdraw.trade.sheet_goods import SheetGoodsSize, sheet_size
 from shopdraw.trade.table import NotInTable
@@ -23,6 +27,7 @@ WASTE_SOLID = 15.0
 WASTE_SHEET = 15.0
 REASON_SOLID = "ends, kerf, knots in clear grade (common practice); more for sapwood, shaped parts, lower grades"
 REASON_SHEET = "kerf and offcuts, then whole sheets (common practice); a layout tells it exactly"
+REASON_SHOP = "the shop's own habit"
 _INCH = float(MM_PER_INCH)
 _M3 = 1e9
 
@@ -60,16 +65,27 @@ class Material:
     weight_kg: float = 0.0
 
 
-def materials_of(assembly: Assembly, design: Design) -> tuple[Material, ...]:
-    """Everything that the piece needs, in the order of its boards: solid wood and sheets, then hardware."""
+def materials_of(assembly: Assembly, design: Design, shop: Shop | None = None) -> tuple[Material, ...]:
+    """Everything that the piece needs, in the order of its boards: solid wood and sheets, then hardware.
+
+    Args:
+        assembly: the piece.
+        design: its inputs: a stock's own waste comes first.
+        shop: whose allowances for waste hold where the piece states none; None for the stated defaults.
+    """
+    return (*wood_of(assembly, design, shop).values(), *_hardware(assembly.hardware, sizes_of(design)))
+
+
+def wood_of(assembly: Assembly, design: Design, shop: Shop | None = None) -> Mapping[Stock, Material]:
+    """What the piece needs of each stock, in the order of its boards."""
     by_stock: dict[Stock, list[Board]] = {}
     for board in assembly.boards:
         by_stock.setdefault(board.stock, []).append(board)
-    found = [
-        (_sheets if stock.kind == "sheet" else _solid)(stock, tuple(boards), design)
+    habit = (shop or Shop()).habit
+    return {
+        stock: (_sheets if stock.kind == "sheet" else _solid)(stock, tuple(boards), design, habit)
         for stock, boards in by_stock.items()
-    ]
-    return (*found, *_hardware(assembly.hardware, sizes_of(design)))
+    }
 
 
 def with_waste(net: float, percent: float) -> float:
@@ -98,10 +114,10 @@ def _layers(board: Board) -> int:
     return max(1, len(board.layers))
 
 
-def _solid(stock: Stock, boards: tuple[Board, ...], design: Design) -> Material:
+def _solid(stock: Stock, boards: tuple[Board, ...], design: Design, habit: HabitTable) -> Material:
     sizes = sizes_of(design)
     rough = sizes.words(rough_thickness(stock), sizes.thickness)
-    waste, reason = _waste(stock, design, WASTE_SOLID, REASON_SOLID)
+    waste, reason = _waste(stock, design, habit.waste_solid, (WASTE_SOLID, REASON_SOLID))
     if design.piece.units == "inch":
         net, unit = counted_board_feet(boards), "board feet"
         rule = f"board feet, width × length at {rough} rough, at least 1 in"
@@ -113,9 +129,9 @@ def _solid(stock: Stock, boards: tuple[Board, ...], design: Design) -> Material:
     )
 
 
-def _sheets(stock: Stock, boards: tuple[Board, ...], design: Design) -> Material:
+def _sheets(stock: Stock, boards: tuple[Board, ...], design: Design, habit: HabitTable) -> Material:
     sizes, size = sizes_of(design), sheet_of(stock, design)
-    waste, reason = _waste(stock, design, WASTE_SHEET, REASON_SHEET)
+    waste, reason = _waste(stock, design, habit.waste_sheet, (WASTE_SHEET, REASON_SHEET))
     net = sum(board.width * board.length for board in boards) / (size.width_mm * size.length_mm)
     large = [b.label for b in boards if b.length > size.length_mm or b.width > size.width_mm]
     if large:
@@ -144,11 +160,12 @@ def sheet_of(stock: Stock, design: Design) -> SheetGoodsSize:
         return sheet_size(usual)
 
 
-def _waste(stock: Stock, design: Design, usual: float, reason: str) -> tuple[float, str]:
+def _waste(stock: Stock, design: Design, habit: float | None, usual: tuple[float, str]) -> tuple[float, str]:
+    """Percent and why: the piece's own, else the shop's habit, else the usual one."""
     table: StockTable | None = design.stock.get(stock.name)
-    if table is None or table.waste is None:
-        return usual, reason
-    return table.waste, table.waste_reason or "as the piece says"
+    if table is not None and table.waste is not None:
+        return table.waste, table.waste_reason or "as the piece says"
+    return usual if habit is None else (habit, REASON_SHOP)
 
 
 def _made(boards: tuple[Board, ...]) -> tuple[int, float, float]:
@@ -170,13 +187,13 @@ def _asked_for(kind: str, given: tuple[tuple[str, float], ...], sizes: Sizes) ->
     return ", ".join([kind, *(f"{name} {sizes.words(size)}" for name, size in given)])
 
 
-def materials(assembly: Assembly, design: Design) -> Table:
-    """The materials table: what to buy, how it is counted, and the waste allowed for."""
+def materials(assembly: Assembly, design: Design, shop: Shop | None = None) -> Table:
+    """The materials table: what the piece needs, how it is counted, and the waste allowed for."""
     digits = 1 if design.piece.units == "inch" else 4
     columns = (
-        Column("buy"),
+        Column("material"),
         Column("kind"),
-        Column("quantity", "", digits),
+        Column("needed, waste included", "", digits),
         Column("unit"),
         Column("net", "", digits),
         Column("waste", "%", 0),
@@ -185,21 +202,21 @@ def materials(assembly: Assembly, design: Design) -> Table:
         Column("counted by"),
         Column("reason for the waste"),
     )
-    return Table(TITLE, columns, tuple(_row(material) for material in materials_of(assembly, design)))
+    return Table(TITLE, columns, tuple(_row(material) for material in materials_of(assembly, design, shop)))
 
 
 def _row(material: Material) -> tuple[Cell, ...]:
-    whole = material.unit in ("sheets", "pieces")
     hardware = material.kind == "hardware"
+    needed = with_waste(material.net, material.waste_percent)
     return (
         material.buy,
         material.kind,
-        round(material.quantity) if whole else material.quantity,
+        round(material.quantity) if hardware else needed,
         material.unit,
         None if hardware else material.net,
         None if hardware else material.waste_percent,
         None if hardware else material.boards,
         None if hardware else material.weight_kg,
-        material.rule,
+        "area; whole sheets are told by the buying list" if material.kind == "sheet" else material.rule,
         material.reason,
     )

@@ -17,7 +17,7 @@ class Sizes:
         unit: "mm" or "in".
         thickness: of stock and boards, as measured.
         cut: finished widths and lengths: what a person cuts to.
-        rough: rough widths and lengths.
+        rough: rough widths and lengths, which are rounded up before.
     """
 
     unit: str
@@ -43,11 +43,12 @@ class Sizes:
 def sizes_of(design: Design) -> Sizes:
     """The rounding of a piece's lists.
 
-    Source: common practice: what is cut to 1/32 in or 0.1 mm, thicknesses and fits to 1/64 in or 0.1 mm, rough sizes
-    to 1/4 in or 1 mm.
+    Source: common practice: what is cut to 1/32 in or 0.1 mm, thicknesses and fits to 1/64 in or 0.1 mm. Rough sizes
+    are whole quarters of an inch or millimetres already (`rough_size`), unless the board they come from is narrower.
     """
     drawing = design.drawing
     if design.piece.units == "mm":
         fine = millimetres("0.1")
-        return Sizes("mm", fine, fine, millimetres("1"))
-    return Sizes("in", fractions(64), fractions(max(32, drawing.denominator)), fractions(4))
+        return Sizes("mm", fine, fine, fine)
+    cut = fractions(max(32, drawing.denominator))
+    return Sizes("in", fractions(64), cut, cut)

@@ -12,6 +12,8 @@ from pydantic import AfterValidator, Field, ValidationInfo, field_validator, mod
 
 from shopdraw.piece.design import Table
 from shopdraw.piece.quantity import Angle, Clearance, Count, Length, Percent, PositiveLength
+from shopdraw.trade.paper import paper
+from shopdraw.trade.table import NotInTable
 
 LARGEST_CORRECTION = 0.02
 """A printer that is further off isn't out of square: it was told to fit the page."""
@@ -149,16 +151,46 @@ class PrinterTable(Table):
         return 1.0 if self.across is None else self.line / self.across
 
 
+class AllowanceTable(Table):
+    """[allowance]: what is added to finished sizes for rough ones. Defaults are common practice."""
+
+    board_width: Clearance = Field(6.0, description="of a single board: it is ripped and jointed once")
+    board_length: Clearance = Field(25.0, description="of a single board: both ends are trimmed")
+    panel_width: Clearance = Field(12.0, description="of a glued-up panel: both edges are trimmed")
+    panel_length: Clearance = Field(50.0, description="of a glued-up panel's boards: their ends are uneven")
+    sheet_width: Clearance = Field(6.0, description="of a sheet's part: sawn a little large, then trimmed clean")
+    sheet_length: Clearance = Field(6.0, description="of a sheet's part: sawn a little large, then trimmed clean")
+
+
 class HabitTable(Table):
     """[habit]: how this shop likes things."""
 
-    separator: Literal["comma", "semicolon", "tab"] = Field("comma", description="of CSV lists")
-    decimal: Literal["point", "comma"] = "point"
-    waste_solid: Percent | None = Field(None, description="allowance where the piece states none, percent")
-    waste_sheet: Percent | None = None
+    separator: Literal["comma", "semicolon", "tab"] = Field("comma", description="between the fields of CSV lists")
+    decimal: Literal["point", "comma"] = Field("point", description="of the numbers in CSV lists")
+    waste_solid: Percent | None = Field(
+        None, description="allowance for solid wood where the piece states none, percent; default 15"
+    )
+    waste_sheet: Percent | None = Field(
+        None, description="allowance for sheets where the piece states none, percent; default 15"
+    )
+    rough_step: PositiveLength | None = Field(
+        None, description="rough widths and lengths are rounded up to it; default 1 mm, in inch pieces 1/4 in"
+    )
+    paper: str = Field("", description="that layouts and covering sheets print on: A4, Letter; default by the piece")
     least_offcut_length: PositiveLength = Field(300.0, description="shorter ones aren't kept")
     least_offcut_width: PositiveLength = Field(75.0, description="narrower ones aren't kept")
     printer: str = Field("", description="the one that templates are printed on, by its id")
+
+
+    @field_validator("paper")
+    @classmethod
+    def _known_paper(cls, name: str) -> str:
+        if name:
+            try:
+                paper(name)
+            except NotInTable as error:
+                raise ValueError(str(error)) from error
+        return name
 
 
 class Shop(Table):
@@ -174,6 +206,7 @@ class Shop(Table):
     sheet: dict[str, SheetTable] = Field(default_factory=dict)
     offcut: dict[str, OffcutTable] = Field(default_factory=dict)
     printer: dict[str, PrinterTable] = Field(default_factory=dict)
+    allowance: AllowanceTable = AllowanceTable()
     habit: HabitTable = HabitTable()
 
     @field_validator("habit")

@@ -6,14 +6,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from shopdraw.shape.path import Path, bounds
+from shopdraw.lists.rough_size import Rough
 from shopdraw.sheet.cut_at import CutNote, frame_of
 from shopdraw.sheet.cut_note import cut_notes
 from shopdraw.sheet.cut_size import CutSizes, cut_sizes
 from shopdraw.sheet.figure import Writing
 from shopdraw.wood.assembly import Assembly
-from shopdraw.wood.board import Board, Cut, Face, Shape
-from shopdraw.wood.part import Part, parts, same_shape
+from shopdraw.wood.board import Board, Face
+from shopdraw.wood.part import Part, other_hand, parts
 
 GROUPS: tuple[tuple[str, ...], ...] = (
     ("side",),
@@ -27,7 +27,6 @@ GROUPS: tuple[tuple[str, ...], ...] = (
 """Members by group, in the order of the sheets; what isn't named comes with the lid."""
 TABLE_ROWS = 6
 """Lines of a table of one size, at most."""
-_MIRRORED = {Face.NEAR: Face.FAR, Face.FAR: Face.NEAR}
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +39,7 @@ class Cell:
         varies: "length" or "width" for parts alike but for it, or "".
         sizes: how sizes of the drawn one are written.
         notes: its cuts.
+        rough: of the drawn one, where it is to be told.
     """
 
     parts: tuple[Part, ...]
@@ -47,6 +47,7 @@ class Cell:
     varies: str
     sizes: CutSizes
     notes: tuple[CutNote, ...]
+    rough: Rough | None = None
 
     @property
     def board(self) -> Board:
@@ -104,26 +105,6 @@ def cells(assembly: Assembly, writing: Writing) -> tuple[Cell, ...]:
     return tuple(sorted(made, key=lambda cell: (cell.group, order[cell.parts[0].id])))
 
 
-def mirrored(shape: Shape) -> Shape:
-    """The other hand of a shape: near edge for far edge, face and foot kept, mm."""
-    _, v0, _, v1 = bounds(shape.outline)
-
-    def path(outline: Path, face: Face) -> Path:
-        if face in (Face.FACE, Face.BACK):
-            return outline.mapped(lambda p: (p[0], v0 + v1 - p[1]), mirrored=True)
-        if face in (Face.FOOT, Face.HEAD):
-            return outline.mapped(lambda p: (v0 + v1 - p[0], p[1]), mirrored=True)
-        return outline
-
-    def cut(one: Cut) -> Cut:
-        islands = tuple(path(island, one.face) for island in one.islands)
-        return Cut(
-            one.kind, _MIRRORED.get(one.face, one.face), one.start, one.depth, path(one.outline, one.face), islands
-        )
-
-    return Shape(path(shape.outline, Face.FACE), shape.thickness, tuple(cut(one) for one in shape.cuts))
-
-
 def _paired(every: Sequence[Part], assembly: Assembly, writing: Writing) -> list[Cell]:
     """A cell for each part, left and right together."""
     taken: set[str] = set()
@@ -131,7 +112,7 @@ def _paired(every: Sequence[Part], assembly: Assembly, writing: Writing) -> list
     for part in every:
         if part.id in taken:
             continue
-        other = _other_hand(part, [p for p in every if p.id not in taken and p.id != part.id])
+        other = other_hand(part, [p for p in every if p.id not in taken and p.id != part.id])
         pair = (part,) if other is None else (part, other)
         if other is not None and drawn_board(other).reference_edge == "near":
             pair = (other, part)
@@ -140,19 +121,6 @@ def _paired(every: Sequence[Part], assembly: Assembly, writing: Writing) -> list
         sizes = cut_sizes(drawn, assembly, writing)
         made.append(Cell(pair[:1], pair[1:], "", sizes, cut_notes(drawn, sizes)))
     return made
-
-
-def _other_hand(part: Part, others: Sequence[Part]) -> Part | None:
-    board = part.first
-    if any(cut.face is Face.TILTED for cut in board.shape.cuts):
-        return None
-    for other in others:
-        two = other.first
-        alike = board.member == two.member and board.stock == two.stock and part.quantity == other.quantity
-        opposite = {board.reference_edge, two.reference_edge} == {"near", "far"}
-        if alike and opposite and same_shape(mirrored(board.shape), two.shape):
-            return other
-    return None
 
 
 def _look(cell: Cell) -> object:

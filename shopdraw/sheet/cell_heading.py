@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from shopdraw.lists.cut_list import part_name
-from shopdraw.lists.rough import rough_of, trade_name
+from shopdraw.lists.rough import trade_name
+from shopdraw.lists.rough_size import Rough
 from shopdraw.sheet.cell import Cell, labels
 from shopdraw.sheet.cell_fact import VARYING
 from shopdraw.wood.assembly import Assembly
@@ -47,8 +48,8 @@ def _lines(cell: Cell, assembly: Assembly, also: Sequence[str]) -> Iterator[str]
     else:
         yield f"{quantity}; {stock_words(board.stock)}"
         yield _finished(cell, width, length)
-    if not cell.varies:
-        yield _rough(cell)
+    if not cell.varies and cell.rough is not None:
+        yield _rough(cell, cell.rough)
     blank = _blank(board, assembly)
     if blank > board.width + 1e-3:
         yield f"blank: cut {sizes.cut(blank)} wide before the bevels"
@@ -69,10 +70,10 @@ def _finished(cell: Cell, width: str, length: str) -> str:
     return words
 
 
-def _rough(cell: Cell) -> str:
+def _rough(cell: Cell, rough: Rough) -> str:
     """What to cut first, as the cut list has it."""
-    rough, sizes = rough_of(cell.board), cell.sizes
-    glued = f", glued up from {rough.staves} boards" if rough.staves > 1 else ""
+    sizes = cell.sizes
+    glued = f", glued up from {rough.boards} boards" if rough.boards > 1 else ""
     figures = (sizes.thickness(rough.thickness), sizes.rough(rough.width), sizes.rough(rough.length))
     return f"rough T × W × L {' × '.join(figures)}{glued}"
 

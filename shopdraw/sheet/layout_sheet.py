@@ -7,8 +7,10 @@ from dataclasses import replace
 
 from shopdraw.drawing.bounds import marks_box
 from shopdraw.drawing.sheet import Drawing, SheetSet
+from shopdraw.lists.layout.buying_list import buying_tables
+from shopdraw.lists.layout.headline import headline
 from shopdraw.lists.layout.layout_table import layout_tables
-from shopdraw.lists.layout.picture import layout_drawings
+from shopdraw.lists.layout.picture import headline_drawing, layout_drawings
 from shopdraw.lists.layout.plan import StockPlan
 from shopdraw.piece.design import Design
 from shopdraw.piece.shop import Shop
@@ -19,6 +21,7 @@ from shopdraw.sheet.table_sheet import count_table_sheets, table_sheets
 from shopdraw.sheet.view import ComposedView
 from shopdraw.trade.paper import paper
 from shopdraw.trade.scale import Scale
+from shopdraw.wood.assembly import Assembly
 
 TITLE = "Cutting layouts"
 LARGEST = 0.2
@@ -29,17 +32,21 @@ class NoRoomForLayouts(Exception):
     """No paper of the series holds the longest board at any scale."""
 
 
-def layout_sheets(plans: Sequence[StockPlan], design: Design, shop: Shop) -> SheetSet:
-    """The layouts of a piece on the small paper of its style, or the next larger one that holds the longest board.
+def layout_sheets(plans: Sequence[StockPlan], assembly: Assembly, design: Design, shop: Shop) -> SheetSet:
+    """The layouts of a piece on the shop's paper or the small one of its style, or the next larger that holds them all.
+
+    What is to be bought of each stock and the least that it could be stands first.
 
     Raises:
         NoRoomForLayouts: none holds it.
         NotInTable: the piece names a paper that isn't known.
     """
     asked = manner_of(design)
-    manner, scale, pages = _pages(plans, design, shop, asked.on(paper(PAPER[asked.style, "bench"])))
+    first = asked.on(paper(shop.habit.paper or PAPER[asked.style, "bench"]))
+    manner, scale, pages = _pages(plans, design, shop, first)
     fields = replace(title_fields(design, manner), document_type=TITLE, projection="")
-    tables = layout_tables(plans, design, shop)
+    made = (*buying_tables(plans, assembly, design, shop), *layout_tables(plans, design, shop))
+    tables = tuple(table for table in made if table.rows)
     sign = manner.writing.decimal_sign
     count = len(pages) + count_table_sheets(tables, manner.size, manner.look, sign)
     drawn = [
@@ -50,7 +57,7 @@ def layout_sheets(plans: Sequence[StockPlan], design: Design, shop: Shop) -> She
         for number, page in enumerate(pages, 1)
     ]  # fmt: skip
     listed = table_sheets(
-        "cuts", "Cuts in order", tables, manner.size, fields, manner.look, len(pages) + 1, count, sign
+        "cuts", "What to buy, cuts in order", tables, manner.size, fields, manner.look, len(pages) + 1, count, sign
     )
     piece = design.piece
     return SheetSet(piece.title, piece.drawn_by, TITLE, manner.style, (*drawn, *listed))
@@ -67,7 +74,8 @@ def _pages(
         for scale in held.scales:
             if scale.ratio > LARGEST:
                 continue
-            drawings = layout_drawings(plans, design, shop, scale.ratio, heights)
+            headlines = headline_drawing([headline(plan, design, shop) for plan in plans], scale.ratio, heights)
+            drawings = [headlines, *layout_drawings(plans, design, shop, scale.ratio, heights)]
             pages = stand_on_pages([_composed(each, scale.ratio) for each in drawings], free_area(size, look))
             if pages is not None:
                 return held, scale, pages

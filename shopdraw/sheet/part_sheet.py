@@ -8,6 +8,7 @@ from functools import lru_cache
 
 from shopdraw.drawing.mark import Mark, Text
 from shopdraw.drawing.sheet import Sheet
+from shopdraw.lists.rough_size import Yard, rough_of, yard_of
 from shopdraw.piece.design import Design
 from shopdraw.sheet.arrange import OFF_FRAME, FreeArea, Standing, free_area
 from shopdraw.sheet.caution_note import ABOVE_BLOCK, INSET, LEAST_BESIDE, WIDE_SHARE
@@ -57,7 +58,8 @@ class PartPage:
 
 
 def part_sheets(
-    design: Design, assembly: Assembly, look: Look, size: PaperSize, fields: TitleFields, first_number: int, count: int
+    design: Design, assembly: Assembly, look: Look, size: PaperSize, fields: TitleFields, first_number: int, count: int,
+    yard: Yard | None = None,
 ) -> list[Sheet]:
     """The part sheets of a piece.
 
@@ -68,21 +70,25 @@ def part_sheets(
         fields: what the title block says; scale and material are filled in.
         first_number: number of the first of these sheets.
         count: sheets in the whole set.
+        yard: what rough sizes follow from; None for the stated defaults.
     Raises:
         NoRoomForPart: a part is too large for the paper at every scale.
     """
     manner = manner_of(design)
-    pages = part_pages(assembly, manner.writing, manner.scales, look, size, manner.third_angle)
+    pages = part_pages(assembly, manner.writing, manner.scales, look, size, manner.third_angle, yard or yard_of(design))
     return [_sheet(page, n, design, look, size, fields, first_number, count) for n, page in enumerate(pages)]
 
 
-def count_part_sheets(design: Design, assembly: Assembly, look: Look, size: PaperSize) -> int:
+def count_part_sheets(
+    design: Design, assembly: Assembly, look: Look, size: PaperSize, yard: Yard | None = None
+) -> int:
     """How many part sheets there will be."""
     manner = manner_of(design)
-    return len(part_pages(assembly, manner.writing, manner.scales, look, size, manner.third_angle))
+    own = yard or yard_of(design)
+    return len(part_pages(assembly, manner.writing, manner.scales, look, size, manner.third_angle, own))
 
 
-def board_sheets(design: Design, assembly: Assembly, board: Board) -> list[Sheet]:
+def board_sheets(design: Design, assembly: Assembly, board: Board, yard: Yard | None = None) -> list[Sheet]:
     """The part sheet of one board alone, with its pair or those alike but for one size, on paper that prints anywhere.
 
     Its figures are those of the whole set: a string never differs from one sheet to the other.
@@ -91,6 +97,7 @@ def board_sheets(design: Design, assembly: Assembly, board: Board) -> list[Sheet
         design: for units, style and projection.
         assembly: the piece.
         board: one of its boards.
+        yard: what rough sizes follow from; None for the stated defaults.
     Raises:
         NoRoomForPart: it is too large for every paper of the series.
         NotInTable: the piece names a paper that isn't known.
@@ -101,7 +108,8 @@ def board_sheets(design: Design, assembly: Assembly, board: Board) -> list[Sheet
         manner = asked.on(size)
         try:
             pages = part_pages(
-                assembly, manner.writing, manner.scales, manner.look, size, manner.third_angle, only=board.id
+                assembly, manner.writing, manner.scales, manner.look, size, manner.third_angle,
+                yard or yard_of(design), only=board.id,
             )
         except NoRoomForPart:
             if size is sizes[-1]:
@@ -122,10 +130,11 @@ def part_pages(
     look: Look,
     size: PaperSize,
     third_angle: bool,
+    yard: Yard,
     only: str = "",
 ) -> tuple[PartPage, ...]:
     """Cells on pages, at the scales that take fewest sheets; `only` the one that a board of that id is in."""
-    whole = cells(assembly, writing)
+    whole = tuple(replace(cell, rough=rough_of(cell.board, yard)) for cell in cells(assembly, writing))
     every = tuple(cell for cell in whole if not only or only in cell.boards)
     allowed = [scale for scale in scales if scale.ratio <= LARGEST]
     area = _area(size, look)

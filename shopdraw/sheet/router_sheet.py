@@ -8,6 +8,7 @@ from dataclasses import replace
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.lists.table import Column, Table
 from shopdraw.piece.design import Design
+from shopdraw.piece.shop import Shop
 from shopdraw.sheet.manner import PAPER, manner_of, title_fields
 from shopdraw.sheet.table_sheet import count_table_sheets, table_sheets
 from shopdraw.trade.paper import paper
@@ -18,17 +19,19 @@ SHOWN = 12
 """Letters of a check sum on paper; whole ones stand in the tables beside the files."""
 
 
-def router_sheets(tables: Sequence[Table], design: Design) -> SheetSet:
-    """The covering sheet's tables on the small paper of the piece's style, what must be read first in front.
+def router_sheets(tables: Sequence[Table], design: Design, shop: Shop | None = None) -> SheetSet:
+    """The covering sheet's tables on the shop's paper or the small one of the piece's style, what to read first first.
 
     Args:
         tables: as `covering_tables` gives them, the words last.
         design: the piece's inputs.
+        shop: whose paper; None for the stated defaults.
     Raises:
         NotInTable: the piece names a paper that isn't known.
     """
     asked = manner_of(design)
-    manner = asked.on(paper(PAPER[asked.style, "bench"]))
+    own = shop.habit.paper if shop is not None else ""
+    manner = asked.on(paper(own or PAPER[asked.style, "bench"]))
     fields = replace(title_fields(design, manner), document_type=TITLE, scale="", projection="", material="")
     printed = [_printed(table) for table in (tables[-1], *tables[:-1]) if table.rows]
     sign = manner.writing.decimal_sign

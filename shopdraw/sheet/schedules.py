@@ -12,6 +12,7 @@ from shopdraw.lists.figures import Figures
 from shopdraw.lists.hardware import hardware_table
 from shopdraw.lists.joint_schedule import joint_schedule
 from shopdraw.lists.machine_settings import machine_settings, tools_of
+from shopdraw.lists.rough_size import Yard
 from shopdraw.lists.table import Table
 from shopdraw.piece.shop import Shop
 from shopdraw.sheet.cover import GIVEN
@@ -47,21 +48,23 @@ def machine_leaves(assembly: Assembly, manner: Manner, shop: Shop) -> tuple[Leaf
     return table_leaves("settings", "Joint schedule, machine settings", every, manner, MACHINES)
 
 
-def assembly_leaves(assembly: Assembly, manner: Manner, labelled: Collection[str]) -> tuple[Leaf, ...]:
+def assembly_leaves(assembly: Assembly, manner: Manner, labelled: Collection[str], yard: Yard) -> tuple[Leaf, ...]:
     """The exploded picture, pictures of the boards that have no balloon yet, then the steps.
 
     Args:
         assembly: the piece.
         manner: paper and figures.
         labelled: ids of the boards whose balloons stand on views and sections.
+        yard: whose boards decide which panels are glued up.
     """
     given = assembly_given(assembly)
+    steps = assembly_tables(assembly, figures_of(manner), yard)
     picture = exploded_leaf(assembly, manner)
     shown = labelled_in(standing.view.drawing for leaf in picture for standing in leaf.standing)
     return (
         *picture,
         *label_leaves(assembly, manner, {*labelled, *shown}),
-        *table_leaves("assembly", "Order of assembly", assembly_tables(assembly, figures_of(manner)), manner, given),
+        *table_leaves("assembly", "Order of assembly", steps, manner, given),
     )
 
 

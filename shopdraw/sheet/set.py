@@ -6,6 +6,7 @@ from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shopdraw.drawing.sheet import Sheet, SheetSet
+from shopdraw.lists.rough_size import Yard, yard_of
 from shopdraw.lists.table import Table
 from shopdraw.piece.design import Design
 from shopdraw.piece.shop import Shop
@@ -68,12 +69,13 @@ def sheet_set(
     drawn = drawn_pages(assembly, asked, apart=design.drawing.set == "bench")
     manner = drawn.manner
     fields = title_fields(design, manner)
-    shop = _manner_of_parts(design, assembly, manner)
-    parts = count_part_sheets(design, assembly, shop.look, shop.size)
+    yard = yard_of(design, workshop)
+    shop = _manner_of_parts(design, assembly, manner, yard)
+    parts = count_part_sheets(design, assembly, shop.look, shop.size, yard)
     sign = manner.writing.decimal_sign
     machines = machine_leaves(assembly, manner, workshop or Shop())
     labelled = labelled_in(view.drawing for view in drawn.views.done.views.values())
-    order = assembly_leaves(assembly, manner, labelled)
+    order = assembly_leaves(assembly, manner, labelled, yard)
     revision = revised(design, assembly)
     materials = (*materials, *hardware(assembly, manner), *revision_table(revision))
     lists = count_list_sheets(cut_list, materials, manner.size, manner.look, sign)
@@ -96,7 +98,7 @@ def sheet_set(
             for i, page in enumerate(pages)
         ]
         after = covers + 1 + len(drawings)
-        made = part_sheets(design, assembly, shop.look, shop.size, fields, after, count)
+        made = part_sheets(design, assembly, shop.look, shop.size, fields, after, count, yard)
         after += len(made)
         schedules = leaf_sheets(machines, manner, fields, after, count)
         after += len(machines)
@@ -116,7 +118,7 @@ def sheet_set(
     return Set(whole, tuple(layout_findings(drawn, {assembly.board(name).label for name in elsewhere})), drawn)
 
 
-def _manner_of_parts(design: Design, assembly: Assembly, manner: Manner) -> Manner:
+def _manner_of_parts(design: Design, assembly: Assembly, manner: Manner, yard: Yard) -> Manner:
     """The manner of the part sheets: the set's paper, or the next larger one on which every part has room.
 
     Raises:
@@ -126,7 +128,7 @@ def _manner_of_parts(design: Design, assembly: Assembly, manner: Manner) -> Mann
     for size in sizes[:-1]:
         held = manner.on(size)
         try:
-            count_part_sheets(design, assembly, held.look, held.size)
+            count_part_sheets(design, assembly, held.look, held.size, yard)
         except NoRoomForPart:
             continue
         return held

@@ -9,6 +9,7 @@ from shopdraw.drawing.letters import text_width
 from shopdraw.drawing.line_style import line_style
 from shopdraw.drawing.mark import Line, Mark, Meaning, Text
 from shopdraw.lists.table import Cell, Column, Table
+from shopdraw.measure import with_comma
 from shopdraw.sheet.arrange import FreeArea
 from shopdraw.sheet.box import words_size
 from shopdraw.sheet.look import Look
@@ -42,11 +43,11 @@ class _Grid:
 
 
 def cell_words(cell: Cell, column: Column, decimal_sign: str = ".") -> str:
-    """A cell as printed: words as they are, numbers with their column's decimals, nothing as nothing."""
+    """A cell as printed: numbers with their column's decimals and their sign, also within words; nothing as nothing."""
     if cell is None:
         return ""
     if isinstance(cell, str):
-        return cell
+        return with_comma(cell) if decimal_sign == "," else cell
     if isinstance(cell, int):
         return str(cell)
     return f"{cell:.{column.digits}f}".replace(".", decimal_sign)

@@ -14,6 +14,7 @@ SAME_MM = 1e-3
 """Sizes nearer than this are one size: far below any saw, far above the noise of doubles."""
 _SAME_BULGE = 1e-5
 
+_MIRRORED = {Face.NEAR: Face.FAR, Face.FAR: Face.NEAR}
 _TURNED = {Face.NEAR: Face.FAR, Face.FAR: Face.NEAR, Face.FOOT: Face.HEAD, Face.HEAD: Face.FOOT}
 
 
@@ -106,6 +107,40 @@ def turned(shape: Shape) -> Shape:
         return Cut(cut.kind, face, cut.start, cut.depth, path_over(cut.outline, cut.face), islands)
 
     return Shape(shape.outline.mapped(over), shape.thickness, tuple(cut_over(cut) for cut in shape.cuts))
+
+
+def mirrored(shape: Shape) -> Shape:
+    """The other hand of a shape: near edge for far edge, face and foot kept, mm."""
+    _, v0, _, v1 = bounds(shape.outline)
+
+    def path(outline: Path, face: Face) -> Path:
+        if face in (Face.FACE, Face.BACK):
+            return outline.mapped(lambda p: (p[0], v0 + v1 - p[1]), mirrored=True)
+        if face in (Face.FOOT, Face.HEAD):
+            return outline.mapped(lambda p: (v0 + v1 - p[0], p[1]), mirrored=True)
+        return outline
+
+    def cut(one: Cut) -> Cut:
+        islands = tuple(path(island, one.face) for island in one.islands)
+        return Cut(
+            one.kind, _MIRRORED.get(one.face, one.face), one.start, one.depth, path(one.outline, one.face), islands
+        )
+
+    return Shape(path(shape.outline, Face.FACE), shape.thickness, tuple(cut(one) for one in shape.cuts))
+
+
+def other_hand(part: Part, others: Iterable[Part]) -> Part | None:
+    """Among other parts the one that is the mirror image of a part, in the same stock and as often."""
+    board = part.first
+    if any(cut.face is Face.TILTED for cut in board.shape.cuts):
+        return None
+    for other in others:
+        two = other.first
+        alike = board.member == two.member and board.stock == two.stock and part.quantity == other.quantity
+        opposite = {board.reference_edge, two.reference_edge} == {"near", "far"}
+        if alike and opposite and same_shape(mirrored(board.shape), two.shape):
+            return other
+    return None
 
 
 def _same(one: Shape, two: Shape) -> bool:

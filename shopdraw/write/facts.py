@@ -8,6 +8,7 @@ from typing import Any
 
 from shopdraw.lists.buying import Material, materials_of
 from shopdraw.piece.design import Design
+from shopdraw.piece.shop import Shop
 from shopdraw.shape.path import Path
 from shopdraw.wood.assembly import Assembly, Hardware, Joint, LevelFact, Motion, OpeningFact, SlantFact
 from shopdraw.wood.board import Board, Cut
@@ -20,13 +21,16 @@ _PLAIN_SIZES = frozenset({"slope", "tails", "pins", "count"})
 """Sizes of joints that are no lengths."""
 
 
-def facts(design: Design, assembly: Assembly, findings: Sequence[Finding]) -> dict[str, Any]:
+def facts(
+    design: Design, assembly: Assembly, findings: Sequence[Finding], shop: Shop | None = None
+) -> dict[str, Any]:
     """Everything derived from a piece, closed and at rest, in full precision.
 
     Args:
         design: what a person decided.
         assembly: what was built from it.
         findings: what is wrong with it, silenced ones included.
+        shop: whose allowances for waste hold where the piece states none; None for the stated defaults.
     Returns:
         Plain values, ready for JSON; what the piece doesn't have is None or an empty list.
     """
@@ -57,7 +61,7 @@ def facts(design: Design, assembly: Assembly, findings: Sequence[Finding]) -> di
         "hardware": [_hardware(fitting) for fitting in assembly.hardware],
         "motions": [_motion(motion) for motion in assembly.motions],
         "findings": [finding_facts(finding) for finding in findings],
-        "materials": [_material(material) for material in materials_of(assembly, design)],
+        "materials": [_material(material) for material in materials_of(assembly, design, shop)],
         "mass": {
             "total_kg": total,
             "hardware_kg": None,

@@ -19,7 +19,11 @@ from openpyxl.writer.excel import ExcelWriter
 
 from shopdraw.drawing.letters import printable
 from shopdraw.lists.table import Cell, Column, Table
+from shopdraw.measure import with_comma
+from shopdraw.piece.shop import HabitTable
 
+SEPARATORS = {"comma": ",", "semicolon": ";", "tab": "\t"}
+"""What stands between the fields of CSV, by its name in the shop file."""
 FORMULA_SIGNS = ("=", "+", "-", "@")
 """What makes a spreadsheet take a CSV field for a formula. Source: OWASP, CSV injection."""
 TEXT_SIGN = "'"
@@ -32,17 +36,25 @@ _FIXED_DATE = datetime.datetime(2000, 1, 1, tzinfo=datetime.UTC).replace(tzinfo=
 _FIRST_ZIP_DATE = (1980, 1, 1, 0, 0, 0)
 
 
-def write_csv(table: Table, to: FilePath | str | IO[bytes]) -> None:
-    """A table as CSV: commas, decimal points, UTF-8, a line of heads with units first.
+def write_csv(table: Table, to: FilePath | str | IO[bytes], habit: HabitTable | None = None) -> None:
+    """A table as CSV in UTF-8, heads with their units first; commas and decimal points, or as the shop likes it.
 
     Words that a spreadsheet would take for a formula get an apostrophe before them.
-    Source: RFC 4180 for commas, quotes and line ends.
+
+    Args:
+        table: what to write.
+        to: a path, or something to write bytes to.
+        habit: the shop's, for what stands between fields and the decimal sign.
+    Source:
+        RFC 4180 for quotes and line ends; a number whose decimal comma is also the separator is quoted as it says.
     """
+    habit = habit or HabitTable()
     text = io.StringIO(newline="")
-    writer = csv.writer(text)
-    writer.writerow([_csv_cell(column.title, column) for column in table.columns])
+    writer = csv.writer(text, delimiter=SEPARATORS[habit.separator])
+    comma = habit.decimal == "comma"
+    writer.writerow([_csv_cell(column.title, column, comma) for column in table.columns])
     for row in table.rows:
-        writer.writerow([_csv_cell(cell, column) for cell, column in zip(row, table.columns, strict=True)])
+        writer.writerow([_csv_cell(cell, column, comma) for cell, column in zip(row, table.columns, strict=True)])
     _put(text.getvalue().encode("utf-8", "replace"), to)
 
 
@@ -66,13 +78,15 @@ def write_xlsx(tables: Sequence[Table], to: FilePath | str | IO[bytes]) -> None:
     _put(_with_fixed_dates(packed.getvalue()), to)
 
 
-def _csv_cell(cell: Cell, column: Column) -> str:
+def _csv_cell(cell: Cell, column: Column, comma: bool) -> str:
     if cell is None:
         return ""
     if isinstance(cell, str):
-        words = printable(cell)
+        words = printable(with_comma(cell) if comma else cell)
         return TEXT_SIGN + words if words.lstrip().startswith(FORMULA_SIGNS) else words
-    return str(cell) if isinstance(cell, int) else _number(cell, column.digits)
+    if isinstance(cell, int):
+        return str(cell)
+    return _number(cell, column.digits).replace(".", "," if comma else ".")
 
 
 def _number(value: float, digits: int) -> str:

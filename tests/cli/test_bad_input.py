@@ -123,7 +123,7 @@ def test_formula_like_words_stay_words_in_lists(tmp_path: Path) -> None:
     file.write_text(text.replace('species = "plywood_birch"', 'species = "=1+1"'), encoding="utf-8")
     assert run("export", file, tmp_path / "out") == 0
     with (tmp_path / "out/lists/materials.csv").open(encoding="utf-8", newline="") as lines:
-        bought = [row["buy"] for row in csv.DictReader(lines)]
+        bought = [row["material"] for row in csv.DictReader(lines)]
     assert any(buy.startswith("'=1+1") for buy in bought)
     book = openpyxl.load_workbook(tmp_path / "out/lists/lists.xlsx")
     cells = [cell for sheet in book for row in sheet for cell in row]

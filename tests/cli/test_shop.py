@@ -1,9 +1,11 @@
 """The shop file on the command line: which one counts, and what it bears on."""
 
+import csv
 import json
 from pathlib import Path
 
 import pytest
+from pypdf import PdfReader
 
 from shopdraw.cli import main
 
@@ -77,8 +79,65 @@ def test_the_lists_hold_the_layouts_with_the_shops_money(
     assert main(["export", str(DESK), str(tmp_path / "out"), "--only", "lists", "--shop", str(shop)]) == 0
     capsys.readouterr()
     lists = tmp_path / "out" / "lists"
-    rows = (lists / "boards-and-sheets.csv").read_text(encoding="utf-8").splitlines()
-    assert any("birch" in row and row.endswith("crowns") for row in rows)
+    head, *rows = (lists / "buying-list.csv").read_text(encoding="utf-8").splitlines()
+    assert head.endswith("cost (crowns)")
+    assert any("birch" in row and row.endswith(",42.00,84.00") for row in rows), "two sheets"
     assert (lists / "harbour-office-desk-layouts.pdf").read_bytes().startswith(b"%PDF")
     manifest = json.loads((tmp_path / "out" / "manifest.json").read_text(encoding="utf-8"))
     assert "lists/order-of-cuts.csv" in {file["path"] for file in manifest["files"]}
+
+
+HABITS = """
+[habit]
+separator = "semicolon"
+decimal = "comma"
+waste_solid = 22
+waste_sheet = 33
+rough_step = "1/2 in"
+"""
+
+
+def test_the_shops_habits_hold_in_every_list(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    shop = tmp_path / "shop.toml"
+    shop.write_text(HABITS, encoding="utf-8")
+    out = tmp_path / "out"
+    assert main(["export", str(DESK), str(out), "--only", "lists", "--only", "cnc", "--shop", str(shop)]) == 0
+    capsys.readouterr()
+    tables = [*out.glob("lists/*.csv"), *out.glob("cnc/*.csv")]
+    assert len(tables) > 10
+    for path in tables:
+        head = path.read_text(encoding="utf-8").splitlines()[0]
+        assert head.count(";") > head.count(","), path.name
+    with (out / "lists" / "cut-list.csv").open(encoding="utf-8", newline="") as lines:
+        rows = list(csv.DictReader(lines, delimiter=";"))
+    assert all("," in row["weight (kg)"] and "." not in row["weight (kg)"] for row in rows)
+    assert {row["rough length (in)"].split()[-1] for row in rows} <= {
+        row["rough length (in)"].split()[-1] for row in rows if "/" not in row["rough length (in)"]
+    } | {"1/2"}, "whole and half inches"
+    with (out / "lists" / "materials.csv").open(encoding="utf-8", newline="") as lines:
+        materials = list(csv.DictReader(lines, delimiter=";"))
+    assert {row["waste (%)"] for row in materials if row["kind"] != "hardware"} == {"22", "33"}
+
+
+def boxes(path: Path) -> set[tuple[int, int]]:
+    """Widths and heights of a PDF's pages, in whole points."""
+    return {(round(page.mediabox.width), round(page.mediabox.height)) for page in PdfReader(path).pages}
+
+
+def test_the_layouts_come_on_the_paper_that_the_shop_prints_on(tmp_path: Path) -> None:
+    """Tabloid is 17 × 11 in, 1224 × 792 points; the piece's own style would take A3."""
+    shop = tmp_path / "shop.toml"
+    shop.write_text('[habit]\npaper = "Tabloid"\n', encoding="utf-8")
+    assert main(["export", str(DESK), str(tmp_path / "out"), "--only", "lists", "--shop", str(shop)]) == 0
+    assert boxes(tmp_path / "out" / "lists" / "harbour-office-desk-layouts.pdf") == {(1224, 792)}
+    shop.write_text('[habit]\npaper = "A33"\n', encoding="utf-8")
+    assert main(["export", str(DESK), str(tmp_path / "out"), "--only", "lists", "--shop", str(shop)]) == 2
+
+
+def test_facts_tell_the_shops_waste(capsys: pytest.CaptureFixture[str], tmp_path: Path) -> None:
+    shop = tmp_path / "shop.toml"
+    shop.write_text("[habit]\nwaste_solid = 22\n", encoding="utf-8")
+    assert main(["facts", str(DESK), "--shop", str(shop)]) == 0
+    told = json.loads(capsys.readouterr().out)["materials"]
+    assert {each["waste_percent"] for each in told if each["kind"] == "solid"} == {22.0}
+    assert all(each["quantity"] == pytest.approx(1.22 * each["net"]) for each in told if each["kind"] == "solid")

@@ -13,6 +13,7 @@ from shopdraw.lists.buying import (
     with_waste,
 )
 from shopdraw.piece.design import StockTable
+from shopdraw.piece.shop_reading import parse_shop
 from shopdraw.wood.board import Board, Stock
 from shopdraw.wood.solid import solid
 from tests.cnc.router_reader import SAMPLES, piece
@@ -93,6 +94,19 @@ def test_what_is_bought_is_never_less_than_what_is_made(sample: str) -> None:
             assert material.quantity == int(material.quantity)
 
 
+def test_the_shops_own_waste_holds_where_the_piece_states_none() -> None:
+    """10 % and 25 % of the shop; the primary stock states 30 in the piece, and that comes first."""
+    design, assembly = piece("harbour-office-desk")
+    shop = parse_shop("[habit]\nwaste_solid = 10\nwaste_sheet = 25\n").shop
+    table = design.stock["primary"].model_copy(update={"waste": 30.0, "waste_reason": "wide sapwood"})
+    changed = design.model_copy(update={"stock": {**design.stock, "primary": table}})
+    for material in materials_of(assembly, changed, shop):
+        if material.kind != "hardware":
+            own = material.stock == "primary"
+            assert material.waste_percent == (30.0 if own else 10.0 if material.kind == "solid" else 25.0)
+            assert material.reason == "wide sapwood" if own else "habit" in material.reason
+
+
 def test_sheet_is_the_one_that_the_piece_names() -> None:
     design, assembly = piece("harbour-office-desk")
     back = assembly.board("back")
@@ -120,4 +134,5 @@ def test_table_says_how_each_line_is_counted() -> None:
     table = materials(assembly, design)
     solid_rows = [row for row in table.rows if row[1] == "solid"]
     assert all("1 in" in str(row[8]) and row[3] == "board feet" for row in solid_rows)
-    assert all(isinstance(row[2], int) for row in table.rows if row[1] != "solid")
+    assert all(isinstance(row[2], int) for row in table.rows if row[1] == "hardware")
+    assert all("buying list" in str(row[8]) for row in table.rows if row[1] == "sheet")

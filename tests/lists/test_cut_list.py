@@ -2,15 +2,19 @@
 
 import pytest
 
+from shopdraw.build import build
 from shopdraw.lists.cut_list import cut_list, grain, part_name
 from shopdraw.measure import Unit, read_length
+from shopdraw.piece.reading import parse_piece
+from shopdraw.piece.shop_reading import parse_shop
+from shopdraw.shipped import sample_path
 from shopdraw.wood.part import parts
 from shopdraw.wood.volume import centre_of_mass
 from tests.cnc.router_reader import SAMPLES, piece
 
 HEADS = [
     "label", "name", "quantity", "stock", "thickness", "width", "length", "between shoulders", "rough thickness",
-    "rough width", "rough length", "grain", "weight", "note",
+    "rough width", "rough length", "grain", "shows", "joints", "weight", "note",
 ]  # fmt: skip
 
 
@@ -74,8 +78,65 @@ def test_case_06_length_has_the_joint_and_stands_beside_the_visible_one(sample: 
 @pytest.mark.parametrize("sample", SAMPLES)
 def test_weights_add_up_to_the_piece(sample: str) -> None:
     design, assembly = piece(sample)
-    total = sum(float(row[12]) for row in cut_list(assembly, design).rows)  # type: ignore[arg-type]
+    total = sum(float(row[14]) for row in cut_list(assembly, design).rows)  # type: ignore[arg-type]
     assert total == pytest.approx(centre_of_mass(assembly.boards)[0])
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_matched_pairs_are_told_on_both_of_their_lines(sample: str) -> None:
+    design, assembly = piece(sample)
+    notes = {str(row[0]): str(row[15]) for row in cut_list(assembly, design).rows}
+    left, right = assembly.board("side.left"), assembly.board("side.right")
+    assert f"matched pair with {right.label}" in notes[left.label]
+    assert f"matched pair with {left.label}" in notes[right.label]
+    for labels, note in notes.items():
+        if "matched pair with" in note:
+            other = note.split("matched pair with ")[1].split(";")[0]
+            assert f"matched pair with {labels}" in notes[other]
+
+
+def test_joints_of_a_board_are_counted_by_kind() -> None:
+    design, assembly = piece("pilot-station-desk")
+    side = assembly.board("side.left")
+    (words,) = [str(row[13]) for row in cut_list(assembly, design).rows if row[0] == side.label]
+    for kind in {joint.kind for joint in assembly.joints if joint.host == side.id}:
+        count = sum(joint.host == side.id and joint.kind == kind for joint in assembly.joints)
+        assert (f"{kind.replace('-', ' ')} ×{count}" if count > 1 else kind.replace("-", " ")) in words
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_fronts_and_outsides_are_told_to_show(sample: str) -> None:
+    design, assembly = piece(sample)
+    told = {label: str(row[12]) for row in cut_list(assembly, design).rows for label in str(row[0]).split(", ")}
+    for each in assembly.boards:
+        if each.member == "drawer.front" and not each.id.startswith("compartment"):
+            assert "front" in told[each.label], each.id
+        if each.member == "bottom":
+            assert told[each.label] in ("", "front edge"), "its faces look into the case and to the floor"
+        if each.member in ("drawer.back", "drawer.bottom") or each.id.startswith("block."):
+            assert told[each.label] == "", each.id
+    assert told[assembly.board("side.left").label].startswith("left")
+    assert told[assembly.board("side.right").label].startswith("right")
+    assert told[assembly.board("top").label].startswith("upper")
+
+
+def test_case_58_fronts_of_a_bank_are_named_as_one_strip_in_order() -> None:
+    """Four fronts, each under 5 3/4 in, from boards of 6 in: the drawers from the top down."""
+    text = sample_path("plan-chest").read_text(encoding="utf-8")
+    design = parse_piece(text).design
+    assembly = build(design)
+    wide = parse_shop(
+        '[yard.a]\nquarters = "4/4"\nwidths = [400]\nlengths = [3000]\n'
+        '[yard.b]\nquarters = "5/4"\nwidths = [400]\nlengths = [3000]\n'
+    ).shop
+    fronts = [each for each in assembly.boards if each.member == "drawer.front"]
+    rows = [str(row[15]) for row in cut_list(assembly, design, wide).rows if "from one strip, in order" in str(row[15])]
+    assert rows
+    heights = {each.label: each.frame.at[2] for each in fronts}
+    for note in rows:
+        labels = note.split("in order ")[1].split(";")[0].split(", ")
+        assert len(labels) > 1
+        assert [heights[label] for label in labels] == sorted((heights[label] for label in labels), reverse=True)
 
 
 def test_name_of_a_part_is_what_its_boards_names_share() -> None:

@@ -9,12 +9,13 @@ from shopdraw.build import build
 from shopdraw.piece.reading import read_piece
 from shopdraw.shape.path import rectangle
 from shopdraw.sheet.arrange import FreeArea
-from shopdraw.sheet.cell import GROUPS, Cell, cells, group_of, mirrored
+from shopdraw.sheet.cell import GROUPS, Cell, cells, group_of
 from shopdraw.sheet.cell_heading import heading_lines
 from shopdraw.sheet.manner import manner_of
 from shopdraw.sheet.part_page import BETWEEN_CELLS, fits_alone
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Cut, Face, Shape
+from shopdraw.wood.part import mirrored
 
 SAMPLE = Path(__file__).parents[2] / "sample_projects" / "chart-room-desk.piece"
 

@@ -14,9 +14,10 @@ import pytest
 from shopdraw.build import build
 from shopdraw.drawing.mark import Line, Meaning, Text
 from shopdraw.drawing.sheet import Drawing, Sheet, SheetSet
+from shopdraw.lists.rough_size import Yard
 from shopdraw.piece.reading import read_piece
 from shopdraw.shape.path import Path, bounds
-from shopdraw.sheet.cell import Cell, cells, mirrored
+from shopdraw.sheet.cell import Cell, cells
 from shopdraw.sheet.cell_heading import heading_lines
 from shopdraw.sheet.cut_note import home_of, standing_cuts
 from shopdraw.sheet.manner import Manner, manner_of, title_fields
@@ -24,7 +25,7 @@ from shopdraw.sheet.part_page import MOST_CELLS
 from shopdraw.sheet.part_sheet import count_part_sheets, part_pages, part_sheets
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Cut, Face
-from shopdraw.wood.part import parts, same_shape
+from shopdraw.wood.part import mirrored, parts, same_shape
 from shopdraw.write.pdf import write_pdf
 from tests.sheet.judge import judge
 
@@ -88,7 +89,7 @@ def test_every_heading_is_printed_whole(name: str) -> None:
 @pytest.mark.parametrize("name", NAMES)
 def test_a_sheet_has_one_scale_and_twelve_cells_at_most(name: str) -> None:
     assembly, manner, sheets = made(name)
-    pages = part_pages(assembly, manner.writing, manner.scales, manner.look, manner.size, manner.third_angle)
+    pages = part_pages(assembly, manner.writing, manner.scales, manner.look, manner.size, manner.third_angle, Yard())
     for page, sheet in zip(pages, sheets, strict=True):
         assert len(page.cells) <= MOST_CELLS
         assert {placed.scale for placed in sheet.placed} == {page.scale.ratio}
@@ -99,7 +100,8 @@ def test_a_sheet_has_one_scale_and_twelve_cells_at_most(name: str) -> None:
 @pytest.mark.parametrize("name", NAMES)
 def test_no_cell_touches_another(name: str) -> None:
     assembly, manner, _ = made(name)
-    for page in part_pages(assembly, manner.writing, manner.scales, manner.look, manner.size, manner.third_angle):
+    look, size = manner.look, manner.size
+    for page in part_pages(assembly, manner.writing, manner.scales, look, size, manner.third_angle, Yard()):
         boxes = [(c.at[0], c.at[1] - c.cell.height, c.at[0] + c.cell.width, c.at[1]) for c in page.cells]
         for i, a in enumerate(boxes):
             for b in boxes[i + 1 :]:

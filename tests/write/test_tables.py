@@ -9,6 +9,7 @@ import openpyxl
 import pytest
 
 from shopdraw.lists.table import Column, Table
+from shopdraw.piece.shop import HabitTable
 from shopdraw.write.tables import write_csv, write_xlsx
 
 COLUMNS = (Column("label"), Column("length", "mm"), Column("quantity", digits=0))
@@ -36,6 +37,28 @@ def test_csv_has_points_commas_and_utf_8() -> None:
         ['7 ⅝″ "a"', "0.3", "1"],
     ]
     assert csv_bytes(TABLE).count(b"\r\n") == 4, "RFC 4180"
+
+
+@pytest.mark.parametrize(
+    ("habit", "lines"),
+    [
+        ({"separator": "semicolon", "decimal": "comma"}, ["label;length (mm);quantity", "Seite, ä;800,1;2"]),
+        ({"separator": "tab"}, ["label\tlength (mm)\tquantity", "Seite, ä\t800.1\t2"]),
+        # RFC 4180, 2.6: a field that holds the separator stands in quotes
+        ({"decimal": "comma"}, ["label,length (mm),quantity", '"Seite, ä","800,1",2']),
+    ],
+)
+def test_separator_and_decimal_sign_are_the_shops(habit: dict[str, str], lines: list[str]) -> None:
+    out = io.BytesIO()
+    write_csv(TABLE, out, HabitTable.model_validate(habit))
+    assert out.getvalue().decode().split("\r\n")[:2] == lines
+
+
+def test_figures_in_words_have_the_shops_decimal_sign_and_labels_keep_their_points() -> None:
+    table = Table("t", (Column("note"),), (("7.2a: 2 boards of 146.5 mm clear",),))
+    out = io.BytesIO()
+    write_csv(table, out, HabitTable(separator="semicolon", decimal="comma"))
+    assert "7.2a: 2 boards of 146,5 mm clear" in out.getvalue().decode()
 
 
 @pytest.mark.parametrize("words", ["=1+1", "+1", "-1", "@SUM(A1)", '=cmd|"/c calc"!A1', " =1+1"])

@@ -48,6 +48,7 @@ class Piece:
             cost nothing.
         on_hand: it is an offcut or lies in the rack.
         name: what people read, where that isn't the id.
+        sold: thickness and width as the yard sells it, mm; zeros where nobody sells it.
     """
 
     id: str
@@ -58,6 +59,7 @@ class Piece:
     defects: tuple[Span, ...] = ()
     on_hand: bool = False
     name: str = ""
+    sold: Span = (0.0, 0.0)
 
     @property
     def called(self) -> str:

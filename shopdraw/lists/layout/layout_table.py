@@ -1,22 +1,25 @@
-"""Layouts as tables: what to buy and to use, how good the answer is, the order of cuts, glue-ups."""
+"""Layouts as tables: how good the answer is, the order of cuts, glue-ups."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from shopdraw.lists.layout.answer import CutUp, Layout
-from shopdraw.lists.layout.job import Piece
+from shopdraw.lists.layout.answer import CutUp, Layout, Offcut
 from shopdraw.lists.layout.plan import StockPlan
 from shopdraw.lists.layout.shortfall import Shortfall, shortfalls
 from shopdraw.lists.size import Sizes, sizes_of
 from shopdraw.lists.table import Cell, Column, Table
+from shopdraw.measure import MM_PER_INCH
 from shopdraw.piece.design import Design
 from shopdraw.piece.shop import Shop
+
+_SQUARE_FEET = 1e6 / float(12 * MM_PER_INCH) ** 2
+"""In a square metre."""
 
 
 def layout_tables(plans: Sequence[StockPlan], design: Design, shop: Shop) -> tuple[Table, ...]:
     """All tables of the layouts, those without rows left out."""
-    tables = (buying(plans, design, shop), quality(plans, design, shop), glue_ups(plans, design), cuts(plans, design))
+    tables = (quality(plans, design, shop), glue_ups(plans, design), cuts(plans, design))
     return tuple(table for table in tables if table.rows)
 
 
@@ -29,29 +32,11 @@ def numbered(plan: StockPlan) -> Iterator[tuple[int, Layout, CutUp]]:
             yield number, layout, cut
 
 
-def money(plan: StockPlan, shop: Shop) -> str:
-    """The unit of a plan's cost."""
-    return (shop.shop.currency or "money") if plan.supply.priced else "m² of wood"
-
-
-def buying(plans: Sequence[StockPlan], design: Design, shop: Shop) -> Table:
-    """Boards and sheets: those on hand to use, those to buy, with widths and lengths as the yard has them."""
-    sizes = sizes_of(design)
-    rows: list[tuple[Cell, ...]] = []
-    for plan in plans:
-        counts: dict[Piece, int] = {}
-        for _, _, cut in numbered(plan):
-            counts[cut.piece] = counts.get(cut.piece, 0) + 1
-        for piece, count in counts.items():
-            rows.append((
-                plan.name, "use" if piece.on_hand else "buy", count, piece.called, sizes.cell(piece.width, sizes.rough),
-                sizes.cell(piece.length, sizes.rough), piece.cost * count, money(plan, shop),
-            ))  # fmt: skip
-    columns = (
-        Column("stock"), Column("buy or use"), Column("count", "", 0), Column("board or sheet"),
-        sizes.column("clear width"), sizes.column("length"), Column("cost", "", 2), Column("in"),
-    )  # fmt: skip
-    return Table("Boards and sheets", columns, tuple(rows))
+def money(plan: StockPlan, design: Design, shop: Shop) -> tuple[float, str]:
+    """What a plan's cost is to be multiplied with to be told, and its unit: money, or area where no price is known."""
+    if plan.supply.priced:
+        return 1.0, shop.shop.currency or "money"
+    return (1.0, "m² of wood") if design.piece.units == "mm" else (_SQUARE_FEET, "sq ft of wood")
 
 
 def quality(plans: Sequence[StockPlan], design: Design, shop: Shop) -> Table:
@@ -61,22 +46,28 @@ def quality(plans: Sequence[StockPlan], design: Design, shop: Shop) -> Table:
         Column("stock"), Column("boards and sheets", "", 0), Column("cost", "", 2), Column("at least", "", 2),
         Column("in"), Column("wood used", "%", 0), Column("offcuts kept", "", 0), Column("note"),
     )  # fmt: skip
-    return Table("Layouts", columns, tuple(_quality(plan, sizes, shop) for plan in plans))
+    return Table("Layouts", columns, tuple(_quality(plan, sizes, money(plan, design, shop), shop) for plan in plans))
 
 
-def _quality(plan: StockPlan, sizes: Sizes, shop: Shop) -> tuple[Cell, ...]:
+def _quality(plan: StockPlan, sizes: Sizes, cost: tuple[float, str], shop: Shop) -> tuple[Cell, ...]:
     pieces = [cut for _, _, cut in numbered(plan)]
     whole = sum(cut.piece.length * cut.piece.width for cut in pieces)
     used = sum(laid.length * laid.width for cut in pieces for laid in cut.laid)
-    kept = sum(
-        offcut.length >= shop.habit.least_offcut_length and offcut.width >= shop.habit.least_offcut_width
-        for cut in pieces
-        for offcut in cut.offcuts
-    )
+    kept = sum(len(kept_offcuts(cut, shop)) for cut in pieces)
     return (
-        plan.name, len(pieces), plan.cost, plan.bound, money(plan, shop),
+        plan.name, len(pieces), plan.cost * cost[0], plan.bound * cost[0], cost[1],
         100.0 * used / whole if whole else None, kept, "; ".join(notes(plan, sizes)),
     )  # fmt: skip
+
+
+def kept_offcuts(cut: CutUp, shop: Shop) -> tuple[Offcut, ...]:
+    """The offcuts of a board or sheet that the shop keeps."""
+    habit = shop.habit
+    return tuple(
+        offcut
+        for offcut in cut.offcuts
+        if offcut.length >= habit.least_offcut_length and offcut.width >= habit.least_offcut_width
+    )
 
 
 def notes(plan: StockPlan, sizes: Sizes) -> list[str]:

@@ -8,7 +8,8 @@ from shopdraw.drawing.letters import text_width
 from shopdraw.drawing.mark import Area, Arrow, Hatching, Line, Mark, Meaning, Text
 from shopdraw.drawing.sheet import Drawing
 from shopdraw.lists.layout.answer import CutUp, Laid, Layout, Offcut, SawCut
-from shopdraw.lists.layout.layout_table import numbered
+from shopdraw.lists.layout.headline import Headline
+from shopdraw.lists.layout.layout_table import kept_offcuts, numbered
 from shopdraw.lists.layout.plan import StockPlan
 from shopdraw.lists.size import Sizes, sizes_of
 from shopdraw.piece.design import Design
@@ -52,6 +53,26 @@ def layout_drawings(
     return drawings
 
 
+def headline_drawing(headlines: Sequence[Headline], scale: float, heights: tuple[float, ...] = HEIGHTS) -> Drawing:
+    """What is to be bought of each stock, and the least that it could be: two lines a stock, from the top down.
+
+    Args:
+        headlines: by stock.
+        scale: at which they will stand on paper.
+        heights: of letters, largest first, paper mm.
+    """
+    large, small = heights[0], heights[1]
+    marks: list[Mark] = []
+    y = 0.0
+    for one in headlines:
+        y -= large * _LEADING
+        marks.append(Text((0.0, y / scale), one.words, large))
+        y -= small * 2 * _LEADING
+        marks.append(Text((0.0, y / scale), one.more, small))
+        y -= large
+    return Drawing("layout.headlines", "", tuple(marks))
+
+
 class _Picture:
     """The marks of one board or sheet."""
 
@@ -68,16 +89,16 @@ class _Picture:
     def marks(self) -> tuple[Mark, ...]:
         """Offcuts first, then parts, the piece's edge, cuts' numbers and the grain's arrow."""
         piece = self._cut.piece
+        numbers = [self._number(number, saw) for number, saw in enumerate(self._cut.cuts, 1)]
         found: list[Mark] = []
         for offcut in self._cut.offcuts:
-            found += self._offcut(offcut)
+            found += self._offcut(offcut, numbers)
         for laid in self._cut.laid:
             found += self._part(laid)
         for start, end in piece.defects:
             found += _cross((start, 0.0, end, piece.width))
         found += _edges((0.0, 0.0, piece.length, piece.width), Meaning.VISIBLE, "")
-        for number, saw in enumerate(self._cut.cuts, 1):
-            found.append(self._number(number, saw))
+        found += numbers
         found += self._grain()
         return tuple(found)
 
@@ -120,24 +141,25 @@ class _Picture:
         at = (x - above * self._mm, y) if angle else (x, y + above * self._mm)
         return Text(at, words, height, "middle", angle, board=board)
 
-    def _offcut(self, offcut: Offcut) -> list[Mark]:
+    def _offcut(self, offcut: Offcut, numbers: Sequence[Text]) -> list[Mark]:
         box = (offcut.x, offcut.y, offcut.x + offcut.length, offcut.y + offcut.width)
-        habit = self._shop.habit
-        kept = offcut.length >= habit.least_offcut_length and offcut.width >= habit.least_offcut_width
+        kept = offcut in kept_offcuts(self._cut, self._shop)
         words: list[Mark] = []
-        clear: tuple[_Box, ...] = ()
+        clear = tuple(room for room in map(self._room, numbers) if _meet(room, box))
         if kept:
             told = f"{_bare(self._sizes, offcut.width)} × {_bare(self._sizes, offcut.length)}"
             words = self._words(box, [told], "")
-            clear = tuple(self._room(word) for word in words if isinstance(word, Text))
+            clear += tuple(self._room(word) for word in words if isinstance(word, Text))
         outline = polygon(((box[0], box[1]), (box[2], box[1]), (box[2], box[3]), (box[0], box[3])))
         hatch = Area(outline, (), Hatching("lines", 45.0, _PITCH), clear=clear)
         return [hatch, *_edges(box, Meaning.BEHIND, ""), *words]
 
     def _room(self, word: Text) -> _Box:
-        half = (text_width(word.words, word.height) / 2 + _GAP) * self._mm
+        wide = text_width(word.words, word.height) * self._mm
+        half = wide / 2 + _GAP * self._mm
         low, high = _GAP * self._mm, (word.height + _GAP) * self._mm
         x, y = word.at
+        x += {"left": wide / 2, "right": -wide / 2}.get(word.anchor, 0.0)
         return (x - high, y - half, x + low, y + half) if word.angle_deg else (x - half, y - low, x + half, y + high)
 
     def _number(self, number: int, saw: SawCut) -> Text:
@@ -164,6 +186,10 @@ class _Picture:
             Arrow((length, y), 0.0, 2.5, 0.8),
             Text((length + 2.0 * self._mm, y - 0.9 * self._mm), "grain", self._small),
         ]
+
+
+def _meet(one: _Box, two: _Box) -> bool:
+    return one[0] < two[2] and two[0] < one[2] and one[1] < two[3] and two[1] < one[3]
 
 
 def _bare(sizes: Sizes, size_mm: float) -> str:

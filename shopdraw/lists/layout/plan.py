@@ -5,19 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
+from shopdraw.lists.bank import banks_of
 from shopdraw.lists.layout.answer import Layout, Misfit
 from shopdraw.lists.layout.job import BoardJob, Piece, SheetJob, Wanted
 from shopdraw.lists.layout.lay_out import NoLayout, lay_out
 from shopdraw.lists.layout.yard import Supply, boards_for, sheets_for
-from shopdraw.lists.rough import ALLOWANCES, Kind, trade_name
+from shopdraw.lists.rough import rough_thickness, trade_name
+from shopdraw.lists.rough_size import Kind, Yard, rough_of, yard_of
+from shopdraw.lists.yard_boards import boards_of
 from shopdraw.piece.design import Design
 from shopdraw.piece.shop import Shop
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Stock
-from shopdraw.wood.glue_up import GlueUp, glue_up
+from shopdraw.wood.glue_up import GlueUp
 
 _NEAR = 1e-6
-_FRONT = "drawer.front"
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,26 +74,36 @@ def plans(assembly: Assembly, design: Design, shop: Shop) -> tuple[StockPlan, ..
     """Layouts for every stock of a piece, in the order of its boards."""
     by_stock: dict[Stock, list[Board]] = {}
     for board in assembly.boards:
-        by_stock.setdefault(_as_bought(board.stock), []).append(board)
+        by_stock.setdefault(as_bought(board.stock, shop), []).append(board)
     return tuple(
         (_sheet_plan if stock.kind == "sheet" else _board_plan)(stock, boards, design, shop)
         for stock, boards in by_stock.items()
     )
 
 
-def _as_bought(stock: Stock) -> Stock:
-    """Stocks that are bought as one thing are laid out together."""
-    return replace(stock, name=trade_name(stock), coefficient=0.0, density=0.0, measured=True, at_hand=())
+def as_bought(stock: Stock, shop: Shop) -> Stock:
+    """A stock as the yard knows it: stocks of a piece that are bought as one thing are laid out together.
+
+    Rough boards are one thing at one rough thickness, whatever they are planed to later; dressed boards and sheets at
+    one thickness as measured.
+    """
+    thickness = stock.thickness
+    dressed = any(table.thickness is not None for table in boards_of(stock, shop.yard.items()).values())
+    if stock.kind == "solid" and not dressed:
+        thickness = rough_thickness(stock)
+    return replace(
+        stock, name=trade_name(stock), thickness=thickness, coefficient=0.0, density=0.0, measured=True,
+    )  # fmt: skip
 
 
 def _sheet_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Shop) -> StockPlan:
     supply = sheets_for(boards[0].stock, shop, design)
-    more = ALLOWANCES[Kind.SHEET]
-    banks = _banks(boards)
+    banks = banks_of(boards)
+    yard = yard_of(design, shop)
     wanted = tuple(
-        Wanted(board.id, board.length + more.length, board.width + more.width, strip=banks.get(board.id, ""),
-               label=board.label)
+        Wanted(board.id, rough.length, rough.width, strip=banks.get(board.id, ""), label=board.label)
         for board in boards
+        for rough in (rough_of(board, yard),)
     )
     job = SheetJob(wanted, supply.pieces, shop.saw.kerf, shop.saw.edge_trim)
     layouts, misfits = _laid_out([job])
@@ -100,10 +112,10 @@ def _sheet_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Sho
 
 def _board_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Shop) -> StockPlan:
     """Solid wood: by width of board, and all widths at once with narrow parts ripped from wide boards; the cheaper."""
-    del design
-    supply = boards_for(boards[0].stock, shop)
-    panels = tuple(_panels(boards, supply))
-    wanted = tuple(_parts(boards, panels))
+    supply = boards_for(max((board.stock for board in boards), key=lambda one: one.thickness), shop)
+    yard = yard_of(design, shop)
+    panels = tuple(_panels(boards, yard))
+    wanted = tuple(_parts(boards, panels, yard))
     by_width = _laid_out(_class_jobs(wanted, supply, shop))
     at_once = _laid_out([_ripped(wanted, supply, shop)])
     layouts, misfits = min((by_width, at_once), key=lambda one: (len(one[1]), sum(each.cost for each in one[0])))
@@ -125,40 +137,21 @@ def _laid_out(jobs: Sequence[BoardJob | SheetJob]) -> tuple[tuple[Layout, ...], 
     return tuple(layouts), tuple(misfits)
 
 
-def _banks(boards: Sequence[Board]) -> dict[str, str]:
-    """For each drawer front the bank that it belongs to: fronts that stand over each other, if there are several."""
-    found: dict[tuple[int, int], list[str]] = {}
-    for board in boards:
-        if board.member == _FRONT and not board.layers:
-            u, origin = board.frame.u, board.frame.at
-            middle = origin[0] + u[0] * board.length / 2
-            found.setdefault((round(middle), round(origin[1])), []).append(board.id)
-    return {
-        board_id: f"bank {number}"
-        for number, ids in enumerate((ids for ids in found.values() if len(ids) > 1), 1)
-        for board_id in ids
-    }
-
-
-def _panels(boards: Sequence[Board], supply: Supply) -> Iterator[Panel]:
+def _panels(boards: Sequence[Board], yard: Yard) -> Iterator[Panel]:
     """The boards that are wider than any the yard has, with the boards that they are glued up from."""
     for board in boards:
-        # the piece's own boards at hand come before what the yard sells
-        widths = board.stock.at_hand or supply.widths
-        widest = max((width.clear for width in widths), default=0.0)
-        if board.width > widest + _NEAR:
-            made = glue_up(board.width, board.length + ALLOWANCES[Kind.PANEL].length, widths)
-            if made is not None:
-                yield Panel(board.label, board.name, board.width, made)
+        rough = rough_of(board, yard)
+        if rough.kind is Kind.PANEL and rough.glue_up is not None:
+            yield Panel(board.label, board.name, board.width, rough.glue_up)
 
 
-def _parts(boards: Sequence[Board], panels: Sequence[Panel]) -> Iterator[Wanted]:
-    """Single boards at finished width, staves at clear width, each layer of a laminated board by itself."""
+def _parts(boards: Sequence[Board], panels: Sequence[Panel], yard: Yard) -> Iterator[Wanted]:
+    """Single boards at their rough size, staves at clear width, each layer of a laminated board by itself."""
     glued = {panel.label: panel.glue_up for panel in panels}
-    banks = _banks([board for board in boards if board.label not in glued])
-    more = ALLOWANCES[Kind.BOARD]
+    banks = banks_of([board for board in boards if board.label not in glued])
     for board in boards:
         layers = range(max(1, len(board.layers)))
+        rough = rough_of(board, yard)
         for layer in layers:
             suffix = f" layer {layer + 1}" if len(layers) > 1 else ""
             if board.label in glued:
@@ -166,7 +159,7 @@ def _parts(boards: Sequence[Board], panels: Sequence[Panel]) -> Iterator[Wanted]
                     yield Wanted(f"{board.id}{suffix} board {number}", glued[board.label].length, width.clear,
                                  label=f"{board.label} ({number})")
             else:
-                yield Wanted(f"{board.id}{suffix}", board.length + more.length, board.width,
+                yield Wanted(f"{board.id}{suffix}", rough.length, rough.width,
                              strip=banks.get(board.id, ""), label=board.label)
 
 

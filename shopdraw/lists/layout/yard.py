@@ -7,20 +7,17 @@ from dataclasses import dataclass
 
 from shopdraw.lists.buying import sheet_of
 from shopdraw.lists.layout.job import Piece
-from shopdraw.lists.rough import YARD_WIDTH_MM, rough_thickness
+from shopdraw.lists.rough import rough_thickness
+from shopdraw.lists.yard_boards import boards_of, sold_thickness, usual_boards, width_of
 from shopdraw.measure import MM_PER_INCH
 from shopdraw.piece.design import Design
 from shopdraw.piece.shop import OffcutTable, Shop, YardTable
-from shopdraw.trade.lumber import board_feet, hardwood_quarter
-from shopdraw.trade.table import NotInTable
+from shopdraw.trade.lumber import board_feet
 from shopdraw.wood.board import Stock
-from shopdraw.wood.glue_up import Width, rough_width
+from shopdraw.wood.glue_up import Width
 
 _INCH = float(MM_PER_INCH)
 _FOOT = 12 * _INCH
-USUAL_LENGTHS_MM = (8 * _FOOT, 10 * _FOOT, 12 * _FOOT)
-"""Lengths of rough boards where the shop file names no yard (common practice)."""
-SAME_THICKNESS_MM = 0.5
 SHEET_THICKNESS_MM = 0.8
 """A sheet measures this much more or less than its name (US PS 1, sanded: 1/64 in, rounded up to two)."""
 _SPARE_MM = 8.0
@@ -47,22 +44,24 @@ class Supply:
 
 def boards_for(stock: Stock, shop: Shop) -> Supply:
     """The boards that a solid stock may be cut from. Their width is the clear one, edges jointed."""
-    tables = _matching(stock, shop)
+    tables = boards_of(stock, shop.yard.items())
     source = "yard stock of the shop file" if tables else "usual rough boards: no yard stock in the shop file"
     priced = bool(tables) and all(table.price is not None for table in tables.values())
     bought: list[Piece] = []
     widths: list[Width] = []
-    for key, table in (tables or {"board": _usual(stock)}).items():
-        at_hand = () if tables else stock.at_hand
-        for sold in (one.sold for one in at_hand) if at_hand else table.widths:
-            own = next((one for one in at_hand if one.sold == sold), None)
-            width = own or (Width(sold, sold) if table.thickness is not None else rough_width(sold, shop.saw.edge_loss))
+    for key, table in (tables or {"board": usual_boards(stock)}).items():
+        for sold in table.widths:
+            width = width_of(table, sold, stock, shop.saw.edge_loss)
             widths.append(width)
             for length in table.lengths:
                 cost = _price(table, sold, length) if priced else sold * length / _SQUARE_METRE
-                bought.append(Piece(f"{key} {sold:g} × {length:g}", length, width.clear, cost, name=key))
+                thick = sold_thickness(table) if tables else rough_thickness(stock)
+                bought.append(
+                    Piece(f"{key} {sold:g} × {length:g}", length, width.clear, cost, name=key, sold=(thick, sold))
+                )
     on_hand = [
-        Piece(key, one.length, one.width - 2 * shop.saw.edge_loss, 0.0, one.count, one.defects, on_hand=True)
+        Piece(key, one.length, one.width - 2 * shop.saw.edge_loss, 0.0, one.count, one.defects, on_hand=True,
+              sold=(one.thickness, one.width))
         for key, one in _offcuts(stock, shop)
         if one.width - 2 * shop.saw.edge_loss > 0
     ]
@@ -79,13 +78,18 @@ def sheets_for(stock: Stock, shop: Shop, design: Design) -> Supply:
     }
     priced = bool(tables) and all(table.price is not None for table in tables.values())
     bought = [
-        Piece(key, table.length, table.width, _sheet_cost(table.price if priced else None, table.length, table.width))
+        Piece(
+            key, table.length, table.width, _sheet_cost(table.price if priced else None, table.length, table.width),
+            sold=(table.thickness or stock.thickness, table.width),
+        )
         for key, table in tables.items()
     ]
     source = "sheets of the shop file" if tables else "the usual sheet: none for this stock in the shop file"
     if not tables:
         size = sheet_of(stock, design)
-        bought = [Piece(size.name, size.length_mm, size.width_mm, _sheet_cost(None, size.length_mm, size.width_mm))]
+        cost = _sheet_cost(None, size.length_mm, size.width_mm)
+        sold = (stock.thickness, size.width_mm)
+        bought = [Piece(size.name, size.length_mm, size.width_mm, cost, sold=sold)]
     on_hand = [piece for key, one in _offcuts(stock, shop) for piece in _clear(key, one)]
     return Supply((*on_hand, *bought), (), priced, source)
 
@@ -94,40 +98,10 @@ def _sheet_cost(price: float | None, length: float, width: float) -> float:
     return length * width / _SQUARE_METRE if price is None else price
 
 
-def _matching(stock: Stock, shop: Shop) -> dict[str, YardTable]:
-    """The yard's boards of this species that are of the thickness asked for, else the thinnest that are thicker."""
-    wanted = rough_thickness(stock)
-    found: dict[str, tuple[float, YardTable]] = {}
-    for key, table in shop.yard.items():
-        if table.species not in ("", stock.species):
-            continue
-        thickness = table.thickness if table.thickness is not None else _rough(table.quarters)
-        if table.thickness is not None and abs(thickness - stock.thickness) <= SAME_THICKNESS_MM:
-            found[key] = (0.0, table)
-        elif table.thickness is None and thickness >= wanted - SAME_THICKNESS_MM:
-            found[key] = (thickness - wanted, table)
-    if not found:
-        return {}
-    least = min(over for over, _ in found.values())
-    return {key: table for key, (over, table) in found.items() if over <= least + SAME_THICKNESS_MM}
-
-
-def _rough(quarters: str) -> float:
-    try:
-        return hardwood_quarter(quarters).rough_mm
-    except NotInTable:
-        return 0.0
-
-
-def _usual(stock: Stock) -> YardTable:
-    """Rough boards as most yards have them."""
-    return YardTable(species=stock.species, quarters="4/4", widths=(YARD_WIDTH_MM,), lengths=USUAL_LENGTHS_MM)
-
-
 def _price(table: YardTable, width: float, length: float) -> float:
     """What one board costs."""
     price = table.price or 0.0
-    thickness = _rough(table.quarters) if table.thickness is None else table.thickness
+    thickness = sold_thickness(table)
     match table.per:
         case "metre":
             return price * length / 1000.0
@@ -154,5 +128,5 @@ def _clear(key: str, one: OffcutTable) -> Iterator[Piece]:
     for number, (bad, good) in enumerate((*sorted(one.defects), (one.length, one.length)), 1):
         if bad - at > 1.0:
             name = f"{key}, stretch {number}" if one.defects else key
-            yield Piece(name, bad - at, one.width, 0.0, one.count, on_hand=True)
+            yield Piece(name, bad - at, one.width, 0.0, one.count, on_hand=True, sold=(one.thickness, one.width))
         at = max(at, good)

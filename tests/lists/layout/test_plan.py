@@ -8,6 +8,7 @@ import pytest
 
 from shopdraw.build import build
 from shopdraw.drawing.mark import Area, Text
+from shopdraw.lists.layout.buying_list import buying_tables
 from shopdraw.lists.layout.checker import faults_of_layout
 from shopdraw.lists.layout.layout_table import layout_tables
 from shopdraw.lists.layout.picture import layout_drawings
@@ -99,7 +100,9 @@ def test_tables_and_drawings_tell_the_same_boards() -> None:
     shop = parse_shop(SHOP).shop
     tables = {table.title: table for table in layout_tables(made, design, shop)}
     cut_up = sum(len(layout.cut_up) for plan in made for layout in plan.layouts)
-    assert sum(int(row[2] or 0) for row in tables["Boards and sheets"].rows) == cut_up
+    listed = buying_tables(made, *desk(), shop)[0]
+    assert sum(int(row[2] or 0) for row in listed.rows if row[1] in ("buy", "use")) == cut_up
+    assert sum(int(row[1] or 0) for row in tables["Layouts"].rows) == cut_up
     drawings = layout_drawings(made, design, shop, 0.1)
     assert len(drawings) == cut_up
     words = [mark.words for drawing in drawings for mark in drawing.marks if isinstance(mark, Text)]

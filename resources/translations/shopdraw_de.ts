@@ -4147,10 +4147,77 @@
     </message>
 </context>
 <context>
+    <name>SheetHand</name>
+    <message>
+        <source>{words} stands in row {row}: shorter dimensions stand nearer to the view, longer beyond.</source>
+        <translation>{words} steht in Reihe {row}: kürzere Maße stehen näher an der Ansicht, längere weiter außen.</translation>
+    </message>
+    <message>
+        <source>Move {words} on the sheet</source>
+        <translation>{words} auf dem Blatt verschieben</translation>
+    </message>
+    <message>
+        <source>Move {name}</source>
+        <translation>{name} verschieben</translation>
+    </message>
+    <message>
+        <source>Add a dimension</source>
+        <translation>Maß hinzufügen</translation>
+    </message>
+    <message>
+        <source>Put {words} back</source>
+        <translation>{words} zurücksetzen</translation>
+    </message>
+    <message>
+        <source>It stands where the sheet itself puts it.</source>
+        <translation>Es steht, wo das Blatt selbst es hinsetzt.</translation>
+    </message>
+</context>
+<context>
     <name>SheetView</name>
     <message>
         <source>The sheet as it prints</source>
         <translation>Das Blatt, wie es gedruckt wird</translation>
+    </message>
+    <message>
+        <source>Drag it to another side or row</source>
+        <translation>Auf eine andere Seite oder Reihe ziehen</translation>
+    </message>
+    <message>
+        <source>Drag the plane</source>
+        <translation>Die Schnittebene ziehen</translation>
+    </message>
+    <message>
+        <source>Draw to another edge for one more dimension</source>
+        <translation>Zu einer anderen Kante ziehen für ein weiteres Maß</translation>
+    </message>
+    <message>
+        <source>One more dimension, from {one} to {other}</source>
+        <translation>Ein weiteres Maß, von {one} bis {other}</translation>
+    </message>
+    <message>
+        <source>Above the view, row {row}</source>
+        <translation>Über der Ansicht, Reihe {row}</translation>
+    </message>
+    <message>
+        <source>Below the view, row {row}</source>
+        <translation>Unter der Ansicht, Reihe {row}</translation>
+    </message>
+    <message>
+        <source>Left of the view, row {row}</source>
+        <translation>Links der Ansicht, Reihe {row}</translation>
+    </message>
+    <message>
+        <source>Right of the view, row {row}</source>
+        <translation>Rechts der Ansicht, Reihe {row}</translation>
+    </message>
+    <message>
+        <source>{words}, {more} mm on paper</source>
+        <translation>{words}, {more} mm auf dem Papier</translation>
+    </message>
+    <message>
+        <source>Tab goes from dimension to dimension, arrow keys move it to another side or row, Delete puts it back.</source>
+        <translation>Tab geht von Maß zu Maß, Pfeiltasten verschieben es auf eine andere Seite oder Reihe, Entf setzt es zurück.</translation>
     </message>
 </context>
 <context>

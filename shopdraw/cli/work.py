@@ -6,12 +6,12 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from shopdraw.check.gather import by_rules, when_open, worded
+from shopdraw.check.unknown_key import unknown_key
 from shopdraw.cli.beside import Beside, has_cores, may_split
 from shopdraw.cli.built import Work, built
 from shopdraw.cnc.part import router_findings
 from shopdraw.cnc.shop_cutters import cutters_of
-from shopdraw.piece.unknown import UnknownKey
-from shopdraw.wood.finding import Finding, Severity
+from shopdraw.wood.finding import Finding
 
 
 def work_on(file: str, shop_file: str | None = None) -> Work:
@@ -53,15 +53,3 @@ def with_findings(work: Work, ruled: Sequence[Finding], further: Sequence[Findin
 
 def _further(_: Callable[[], object], work: Work) -> tuple[Finding, ...]:
     return further_findings(work)
-
-
-def unknown_key(caution: UnknownKey) -> Finding:
-    """The finding that a key of the file means nothing."""
-    return Finding(
-        code="unknown-key",
-        severity=Severity.CAUTION,
-        where=(caution.address,),
-        message=f"line {caution.line}: {caution.message}",
-        unit="",
-        basis=f"the keys of {caution.file}",
-    )

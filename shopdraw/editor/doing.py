@@ -26,7 +26,7 @@ from shopdraw.editor.help_window import HelpWindow
 from shopdraw.editor.look import Colours
 from shopdraw.editor.picture import PictureWindow
 from shopdraw.editor.printing import Choose, choose_printer, print_pages, printer_for
-from shopdraw.editor.sheets_panel import SheetWindow
+from shopdraw.editor.sheet_view import SheetWindow
 from shopdraw.editor.shop_window import ShopWindow
 from shopdraw.editor.state import State
 from shopdraw.editor.tongue import LANGUAGES, translate
@@ -67,13 +67,14 @@ class Doing(QObject):
         self.exporting.progressed.connect(self._progressed)
         self.exporting.finished.connect(self._exported)
         work.working.collided.connect(self._collided)
-        work.working.done.connect(lambda _state, _worked: self._go_on_if_ready())
+        work.working.done.connect(lambda _state, _worked: self._worked())
         self.drawing = Apart(self, apart=apart)
         self.drawing.done.connect(self._pictures_written)
         self.drawing.failed.connect(work.said)
         work.piece.changed.connect(self._changed)
         work.sheets.large_wished.connect(self._large)
         work.sheets.all_wished.connect(self._all_pages)
+        work.sheets_drawn.connect(self._sheets_drawn)
 
     # Export
 
@@ -134,6 +135,11 @@ class Doing(QObject):
         self._go_on_if_ready()
         if self._wants:
             self._work.said.emit(self.tr("The sheets are being drawn; the dialog comes when they are there."))
+
+    def _worked(self) -> None:
+        self._go_on_if_ready()
+        if any(isinstance(window, SheetWindow) for window in self.open_windows):
+            self._work.ask_for_sheets(self._work.piece.state)
 
     def _go_on_if_ready(self) -> None:
         sets = self._work.sheet_sets
@@ -301,7 +307,17 @@ class Doing(QObject):
         window.show()
 
     def _large(self, sheets: SheetSet, page: int) -> None:
-        self._keep(SheetWindow(sheets, page, self._work.canvas.colours))
+        work = self._work
+        window = SheetWindow(sheets, page, work.canvas.colours, work.on_sheets, work.shown)
+        work.sheet_hand.join(window.view)
+        self._keep(window)
+
+    def _sheets_drawn(self) -> None:
+        """Windows with a sheet follow the piece."""
+        work = self._work
+        for window in self.open_windows:
+            if isinstance(window, SheetWindow):
+                window.show_sets(work.sheet_sets, work.on_sheets, work.shown)
 
     def _all_pages(self, sets: tuple[SheetSet, ...]) -> None:
         contact = ContactSheet(sets, self._work.canvas.colours)

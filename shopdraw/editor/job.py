@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import os
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from shopdraw.drawing.sheet import SheetSet
+from shopdraw.editor.on_sheet import OnSheets
 from shopdraw.editor.views import Views, full_views
 from shopdraw.piece.design import Design
+from shopdraw.piece.unknown import UnknownKey
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
@@ -30,12 +32,16 @@ class Worked:
         views: full views.
         found: findings, worst first.
         sheets: sets of sheets: what prints on paper, then what prints at true size.
+        on_sheets: what can be taken hold of on the sheets.
+        of_layout: findings that only the sheets could make.
         router: a board as the router gets it.
     """
 
     views: Views | None = None
     found: tuple[Finding, ...] | None = None
     sheets: tuple[SheetSet, ...] | None = None
+    on_sheets: OnSheets = field(default_factory=dict)
+    of_layout: tuple[Finding, ...] = ()
     router: RouterSight | None = None
 
 
@@ -44,12 +50,14 @@ def views_job(assembly: Assembly, section: bool) -> Worked:  # handed on by posi
     return Worked(views=full_views(assembly, section=section))
 
 
-def findings_job(design: Design, assembly: Assembly) -> Worked:
+def findings_job(
+    design: Design, assembly: Assembly, cautions: tuple[UnknownKey, ...], path: Path | None
+) -> Worked:  # fmt: skip
     """What is wrong with a piece."""
     # Only the worker process needs the checks: the window opens without loading them.
-    from shopdraw.check import findings
+    from shopdraw.editor.finding_job import piece_findings
 
-    return Worked(found=tuple(findings(design, assembly)))
+    return Worked(found=piece_findings(design, assembly, cautions, path))
 
 
 def sheets_job(design: Design, assembly: Assembly, found: tuple[Finding, ...], path: Path | None) -> Worked:
@@ -57,7 +65,8 @@ def sheets_job(design: Design, assembly: Assembly, found: tuple[Finding, ...], p
     # Sheets and lists are loaded by the process that draws them, never by the window.
     from shopdraw.editor.sheet_job import sheet_sets
 
-    return Worked(sheets=sheet_sets(design, assembly, found, path))
+    drawn = sheet_sets(design, assembly, found, path)
+    return Worked(sheets=drawn.sets, on_sheets=drawn.held, of_layout=drawn.findings)
 
 
 def router_job(design: Design, board: Board, path: Path | None) -> Worked:

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QScro
 
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.look import Colours
-from shopdraw.editor.sheets_panel import SheetView
+from shopdraw.editor.sheet_view import SheetView
 
 if TYPE_CHECKING:
     from shopdraw.editor.layout_job import LaidOut

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from shopdraw.drawing.sheet import Sheet, SheetSet
-from shopdraw.editor.look import LIGHT, Colours
-from shopdraw.editor.painted_sheet import PaintedSheet
-
-_ROOM = 10.0
+from shopdraw.drawing.sheet import SheetSet
+from shopdraw.editor.look import Colours
+from shopdraw.editor.on_sheet import OnSheets
+from shopdraw.editor.sheet_view import SheetView
+from shopdraw.editor.shown_size import Shown
 
 
 class SheetsPanel(QWidget):
@@ -28,6 +27,8 @@ class SheetsPanel(QWidget):
         super().__init__(parent)
         self._pages: list[tuple[SheetSet, int]] = []
         self._sets: tuple[SheetSet, ...] = ()
+        self._held: OnSheets = {}
+        self._shown: Shown | None = None
         self.pages = QComboBox(self)
         self.pages.setAccessibleName(self.tr("Sheet"))
         self.pages.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
@@ -62,10 +63,18 @@ class SheetsPanel(QWidget):
         """Says why there are no sheets."""
         self.note.setText(sentence)
 
-    def show_sets(self, sets: tuple[SheetSet, ...]) -> None:
-        """Shows sets of sheets, staying on the page that was in sight."""
+    def show_sets(
+        self, sets: tuple[SheetSet, ...], held: OnSheets | None = None, shown: Shown | None = None
+    ) -> None:  # fmt: skip
+        """Shows sets of sheets, staying on the page that was in sight.
+
+        Args:
+            sets: in order.
+            held: what can be taken hold of on them.
+            shown: how sizes of the piece are shown.
+        """
         page = max(self.pages.currentIndex(), 0)
-        self._sets = sets
+        self._sets, self._held, self._shown = sets, held or {}, shown
         self._pages = [(made, number) for made in sets for number in range(len(made.sheets))]
         before = self.pages.blockSignals(True)
         self.pages.clear()
@@ -95,56 +104,5 @@ class SheetsPanel(QWidget):
     def _show_page(self, page: int) -> None:
         if 0 <= page < len(self._pages):
             made, number = self._pages[page]
-            self.view.show_sheet(made.sheets[number], made.style)
-
-
-class SheetView(QWidget):
-    """One sheet as large as there is room."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.colours: Colours = LIGHT
-        self._sheet: Sheet | None = None
-        self._painted: PaintedSheet | None = None
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumHeight(self.fontMetrics().height() * 8)
-        self.setAccessibleName(self.tr("The sheet as it prints"))
-
-    def sizeHint(self) -> QSize:  # noqa: N802  # Qt's name
-        """In letters."""
-        return QSize(self.fontMetrics().height() * 24, self.fontMetrics().height() * 18)
-
-    def show_sheet(self, sheet: Sheet, style: str) -> None:
-        """Shows a sheet.
-
-        Args:
-            sheet: as it prints.
-            style: of its dimensions, "iso" or "asme".
-        """
-        self._sheet = sheet
-        self._painted = PaintedSheet(sheet, style)
-        self.update()
-
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002  # Qt's name and signature
-        """Paints the sheet."""
-        painter = QPainter(self)
-        if self._painted is not None:
-            self._painted.paint(painter, QRectF(self.rect()).adjusted(_ROOM, _ROOM, -_ROOM, -_ROOM), self.colours)
-        painter.end()
-
-
-class SheetWindow(QWidget):
-    """A sheet in a window of its own."""
-
-    def __init__(self, sheets: SheetSet, page: int, colours: Colours) -> None:
-        super().__init__()
-        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        sheet = sheets.sheets[page]
-        self.setWindowTitle(f"{sheets.title}: {sheet.number} {sheet.title}")
-        self.view = SheetView(self)
-        self.view.colours = colours
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(self.view)
-        self.view.show_sheet(sheet, sheets.style)
-        self.resize(1100, 780)
+            sheet = made.sheets[number]
+            self.view.show_sheet(sheet, made.style, None if made.true_size else self._held.get(sheet.key), self._shown)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from shopdraw.editor.holding import steps
 from shopdraw.measure import Style, Unit, fractions, millimetres, write_angle, write_length
 from shopdraw.piece.design import Design
 
@@ -16,11 +17,13 @@ class Shown:
         unit: the piece's.
         style: of lengths.
         decimal_sign: "." or ",".
+        steps: of a drag, without and with Shift, mm.
     """
 
     unit: Unit
     style: Style
     decimal_sign: str
+    steps: tuple[float, float] = (5.0, 0.5)
 
     def length(self, mm: float) -> str:
         """A length without its unit, as on a drawing."""
@@ -67,4 +70,4 @@ def shown_in(units: str, denominator: int | None = None, decimal_sign: str = "."
         if unit is Unit.INCH
         else millimetres("0.5", "," if decimal_sign == "," else ".", trailing_zeros=False)
     )
-    return Shown(unit, style, "," if decimal_sign == "," else ".")
+    return Shown(unit, style, "," if decimal_sign == "," else ".", steps(unit, denominator))

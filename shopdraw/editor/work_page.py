@@ -21,9 +21,11 @@ from shopdraw.editor.form_panel import FormPanel
 from shopdraw.editor.hand import Hand
 from shopdraw.editor.job import Worked
 from shopdraw.editor.look import LIGHT, Colours
+from shopdraw.editor.on_sheet import OnSheets
 from shopdraw.editor.open_piece import OpenPiece
 from shopdraw.editor.proportions_panel import ProportionsPanel
 from shopdraw.editor.scene import Layers
+from shopdraw.editor.sheet_hand import SheetHand
 from shopdraw.editor.sheets_panel import SheetsPanel
 from shopdraw.editor.showing import over_marks, scene_of
 from shopdraw.editor.shown_size import Shown
@@ -37,11 +39,27 @@ from shopdraw.wood.finding import Finding
 SIDE_IN_LETTERS = 62
 
 
+ON_PAPER = ("move", "dimension", "plane")
+"""Tables of a person's own that change nothing but the sheets."""
+
+
+def _differ_on_paper_alone(before: State, after: State) -> bool:
+    """Whether two states are the same piece, drawn otherwise."""
+    if before.design is None or after.design is None or before.piece is None or after.piece is None:
+        return False
+    if before.text == after.text or before.piece.cautions or after.piece.cautions:
+        return False
+    nothing: dict[str, object] = {name: {} for name in ON_PAPER}
+    return before.design.model_copy(update=nothing) == after.design.model_copy(update=nothing)
+
+
 def _together(before: Worked, worked: Worked) -> Worked:
     return Worked(
         worked.views or before.views,
         before.found if worked.found is None else worked.found,
         worked.sheets or before.sheets,
+        worked.on_sheets or before.on_sheets,
+        worked.of_layout or before.of_layout,
     )
 
 
@@ -52,11 +70,13 @@ class WorkPage(QWidget):
         said: a sentence for the foot of the window.
         silence_wished: a finding to be accepted.
         add_wished: a keyed table that a person wants one more of.
+        sheets_drawn: the sheets are there, or there again.
     """
 
     said = Signal(str)
     silence_wished = Signal(object)
     add_wished = Signal(str)
+    sheets_drawn = Signal()
 
     def __init__(
         self,
@@ -83,6 +103,7 @@ class WorkPage(QWidget):
         self.boards = BoardsPanel(self)
         self.proportions = ProportionsPanel(self)
         self.sheets = SheetsPanel(self)
+        self.sheet_hand = SheetHand(piece, self)
         self.side = QTabWidget(self)
         self.side.setDocumentMode(True)
         self.side.setAccessibleName(self.tr("Beside the drawing"))
@@ -108,7 +129,7 @@ class WorkPage(QWidget):
         self.canvas.show_layers(layers)
         if self.piece.state.sound and section_turned:
             self._show_canvas(self.piece.state)
-            self.working.ask(self.piece.state, section=layers.section)
+            self.working.ask(self.piece.state, section=layers.section, path=self.piece.path)
         elif self.piece.state.sound:
             self.canvas.show_over(over_marks(self.piece.state, layers, self.decimal_sign))
 
@@ -189,6 +210,8 @@ class WorkPage(QWidget):
         self.findings.led.connect(self.go_to)
         self.findings.silence_wished.connect(self.silence_wished)
         self.proportions.overlay_wished.connect(self._overlay)
+        self.sheet_hand.join(self.sheets.view)
+        self.sheet_hand.said.connect(self.said)
         self.side.currentChanged.connect(lambda _tab: self._show_side(self.piece.state))
 
     def _show(self, state: State) -> None:
@@ -200,7 +223,8 @@ class WorkPage(QWidget):
         self._show_side(state)
         if state.faults:
             self.findings.model.show_faults(state.faults)
-        self.working.ask(state, section=self.layers.section)
+        if not self._keep_what_holds(state):
+            self.working.ask(state, section=self.layers.section, path=self.piece.path)
 
     def _lay_photos(self, state: State) -> None:
         """Lays the photos of a state behind the views; each is read once."""
@@ -236,6 +260,23 @@ class WorkPage(QWidget):
         self.sheets.show_waiting()
         self.working.ask_for_sheets(state, worked[1].found, self.piece.path)
 
+    def _keep_what_holds(self, state: State) -> bool:
+        """Keeps views and findings where only the sheets' own tables have changed: no board is another one.
+
+        Returns:
+            Whether nothing but the sheets is to be worked out again.
+        """
+        before = self._worked_out
+        if before is None or before[1].views is None or before[1].found is None or self.layers.section:
+            return False
+        if not _differ_on_paper_alone(before[0], state):
+            return False
+        self._worked_out = (state, Worked(views=before[1].views, found=before[1].found))
+        self._show_canvas(state)
+        # Who waited for the views of this state has them now.
+        self.working.done.emit(state, self._worked_out[1])
+        return True
+
     def forget_sheets(self) -> None:
         """The shop has changed: sheets that were drawn for the old one are drawn again when they are looked at."""
         self._sheets_of = None
@@ -261,12 +302,15 @@ class WorkPage(QWidget):
         if worked.views is not None and not self.hand.busy:
             self._show_canvas(state)
         if worked.found is not None:
-            self.findings.model.show_findings(worked.found)
+            self.findings.model.show_findings((*worked.found, *self._worked_out[1].of_layout))
             self._show_side(state)
         if worked.router is not None:
             self.boards.show_router(worked.router)
         if worked.sheets is not None:
-            self.sheets.show_sets(worked.sheets)
+            self.findings.model.show_findings((*(self._worked_out[1].found or ()), *worked.of_layout))
+            self.sheets.show_sets(worked.sheets, worked.on_sheets, self._shown())
+            self.sheets_drawn.emit()
+            self.sheet_hand.drawn_again(worked.on_sheets)
 
     def _failed(self, sentence: str) -> None:
         """A job of the worker couldn't be done."""
@@ -278,6 +322,17 @@ class WorkPage(QWidget):
         """The sheets of the piece as it is now; none while they are being drawn."""
         worked = self._worked_out
         return (worked[1].sheets or ()) if worked is not None and worked[0] is self.piece.state else ()
+
+    @property
+    def on_sheets(self) -> OnSheets:
+        """What can be taken hold of on the sheets."""
+        worked = self._worked_out
+        return worked[1].on_sheets if worked is not None and worked[0] is self.piece.state else {}
+
+    @property
+    def shown(self) -> Shown | None:
+        """How sizes of the piece are shown."""
+        return self.canvas.scene.shown
 
     def _shown(self) -> Shown:
         assert self.canvas.scene.shown is not None

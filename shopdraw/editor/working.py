@@ -57,6 +57,7 @@ class Working(QObject):
         self._waiting: list[Future[Worked]] = []
         self._slow: list[Future[Worked]] = []
         self._latest: State | None = None
+        self._path: Path | None = None
         self._ahead: tuple[State, Future[Worked]] | None = None
         self._closed = False
         self.done.connect(self._check)
@@ -66,12 +67,13 @@ class Working(QObject):
         if self._apart:
             self._executor(VIEWS).submit(nothing_job)
 
-    def ask(self, state: State, *, section: bool = False) -> None:
+    def ask(self, state: State, *, section: bool = False, path: Path | None = None) -> None:
         """Asks for views and findings of a state, the views first.
 
         Args:
             state: which.
             section: whether the section is wanted as well.
+            path: of the piece file: it tells which shop's cutters the findings are for.
         """
         design, assembly = state.design, state.assembly
         if design is None or assembly is None:
@@ -79,6 +81,7 @@ class Working(QObject):
         for future in self._waiting:
             future.cancel()
         self._latest = state
+        self._path = path
         ahead, self._ahead = self._ahead, None
         if ahead is not None and ahead[0] is state and not section and not ahead[1].cancelled():
             ahead[1].add_done_callback(lambda finished: self._tell(state, finished))
@@ -98,9 +101,10 @@ class Working(QObject):
 
     def _check(self, state: State, worked: Worked) -> None:
         """Asks for findings once the views are there: on two cores they would slow each other down."""
-        design, assembly = state.design, state.assembly
-        if worked.views is not None and state is self._latest and design is not None and assembly is not None:
-            self._waiting.append(self._do(CHECKS, state, findings_job, design, assembly))
+        piece, assembly = state.piece, state.assembly
+        if worked.views is not None and state is self._latest and piece is not None and assembly is not None:
+            asked = (piece.design, assembly, piece.cautions, self._path)
+            self._waiting.append(self._do(CHECKS, state, findings_job, *asked))
 
     def ask_for_sheets(self, state: State, found: tuple[Finding, ...], path: Path | None = None) -> None:
         """Asks for the sheets of a state; the piece file's path tells which shop they are drawn for."""

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from shopdraw.cli.built import built
+from shopdraw.cli.work import checked
+from shopdraw.editor.finding_job import piece_findings
 from shopdraw.editor.sheet_job import sheet_sets
 from shopdraw.editor.shop_of import shop_of
 from shopdraw.editor.state import Setting, State, changed_text, state_of
+from shopdraw.sheet.printer import correction_of
 from shopdraw.sheet.template_set import template_sheets
 from shopdraw.shipped import sample_path
 
@@ -21,7 +25,7 @@ def desk(*settings: Setting) -> State:
 def templates(state: State) -> int:
     assert state.design is not None
     assert state.assembly is not None
-    papers, tiles = sheet_sets(state.design, state.assembly, ())
+    papers, tiles = sheet_sets(state.design, state.assembly, ()).sets
     assert tiles.true_size
     assert not papers.true_size
     return len(tiles.sheets)
@@ -46,3 +50,43 @@ def test_the_shop_that_the_piece_names_is_found_beside_it_and_a_broken_one_gives
     assert shop_of(state.design, tmp_path / "desk.piece").saw.kerf == 2.1
     shop.write_text("format = 1\n[saw]\nkerf = thin\n", encoding="utf-8")
     assert shop_of(state.design, tmp_path / "desk.piece").saw.kerf == 3.2
+
+
+def test_templates_are_corrected_for_the_shops_printer_as_the_command_line_does(tmp_path: Path) -> None:
+    state = desk(Setting("piece.shop", "mine.toml"))
+    assert state.design is not None
+    assert state.assembly is not None
+    shop = tmp_path / "mine.toml"
+    # A line of 150 mm that a printer draws 151 mm long is to be sent as 150 × 150 / 151.
+    shop.write_text(
+        'format = 1\n[printer.desk]\nacross = "151"\nup = "150"\n[habit]\nprinter = "desk"\n', encoding="utf-8"
+    )
+    told = shop_of(state.design, tmp_path / "desk.piece")
+    assert told.habit.printer == "desk", "the shop is read"
+    plain = sheet_sets(state.design, state.assembly, ()).sets[1].sheets[0]
+    mended = sheet_sets(state.design, state.assembly, (), tmp_path / "desk.piece").sets[1].sheets[0]
+    assert plain.stretch == (1.0, 1.0)
+    assert mended.stretch[0] < 1.0
+    assert mended.stretch[1] == 1.0
+    assert mended.stretch == correction_of(told).stretch  # type: ignore[union-attr]
+
+
+def test_findings_of_the_window_are_those_of_the_command_line(tmp_path: Path) -> None:
+    """The shop's cutters and keys that mean nothing included: code, place and words of every one."""
+    shop = tmp_path / "mine.toml"
+    shop.write_text('format = 1\n[cutter.large]\ndiameter = "16"\nreach = "20"\n', encoding="utf-8")
+    file = tmp_path / "desk.piece"
+    text = changed_text(
+        sample_path("pilot-station-desk").read_text(encoding="utf-8"),
+        (Setting("piece.shop", "mine.toml"), Setting("case.widht", "3")),
+    )
+    file.write_text(text, encoding="utf-8")
+    state = state_of(text, file.name)
+    assert state.piece is not None
+    assert state.assembly is not None
+    found = piece_findings(state.piece.design, state.assembly, state.piece.cautions, file)
+    work = checked(built(str(file), None))
+    assert [(f.code, f.where, f.message) for f in found] == [(f.code, f.where, f.message) for f in work.findings]
+    assert {f.code for f in found} >= {"unknown-key"}
+    default = piece_findings(state.piece.design, state.assembly, (), None)
+    assert found[:-1] != default, "what a large cutter can't do"

@@ -2007,7 +2007,7 @@
         <translation>seine Mitte: vom Bezugsende; an einem Ende von der Bezugskante</translation>
     </message>
     <message>
-        <source>its middle: from the reference edge; on edges and ends, from the reference face</source>
+        <source>its middle: from the reference edge; from the face on edges and ends</source>
         <translation>seine Mitte: von der Bezugskante; an Kanten und Enden von der Bezugsfläche</translation>
     </message>
     <message>

@@ -26,7 +26,8 @@ def own_cut_findings(subject: Subject) -> Iterator[Finding]:
     for key, table in subject.design.cut.items():
         address = f"cut.{key}"
         if not assembly.has(table.board):
-            yield _lost(address, f"there is no board {table.board!r} in this piece: the cut for {table.reason!r} is lost")
+            gone = f"there is no board {table.board!r} in this piece"
+            yield _lost(address, f"{gone}: the cut for {table.reason!r} is lost")
             continue
         board = assembly.board(table.board)
         name = own_id(board.id, key)
@@ -62,7 +63,7 @@ def _meets(assembly: Assembly, board: Board, address: str, name: str, own: Cut) 
     world = _world(board, here)
     for joint in assembly.joints:
         other = _other(joint, board.id)
-        if joint.body is None and other and assembly.has(other) and _touching(world, board, assembly.board(other)):
+        if joint.body is None and other and assembly.has(other) and _touching(world, assembly.board(other)):
             met.setdefault(joint.id, f"{assembly.board(other).name}, which lies there")
     if met:
         first = next(iter(met.values()))
@@ -104,7 +105,7 @@ def _near(one: Box, other: Box, within: float) -> bool:
     return all(min(one[i + 3], other[i + 3]) - max(one[i], other[i]) > -within for i in range(3))
 
 
-def _touching(cut: Box, board: Board, other: Board) -> bool:
+def _touching(cut: Box, other: Board) -> bool:
     """Whether another board lies against this one just where the cut is."""
     there = box_of(other)
     inside = [min(cut[i + 3], there[i + 3]) - max(cut[i], there[i]) for i in range(3)]

@@ -26,8 +26,8 @@ def own_cut_findings(subject: Subject) -> Iterator[Finding]:
     for key, table in subject.design.cut.items():
         address = f"cut.{key}"
         if not assembly.has(table.board):
-            gone = f"there is no board {table.board!r} in this piece"
-            yield _lost(address, f"{gone}: the cut for {table.reason!r} is lost")
+            words = f"there is no board {table.board!r} in this piece: the cut for {table.reason!r} is lost"
+            yield _lost(address, words)
             continue
         board = assembly.board(table.board)
         name = own_id(board.id, key)

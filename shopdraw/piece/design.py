@@ -490,7 +490,7 @@ class CutTable(Table):
     )
     shape: Literal["round", "rectangle"] = "round"
     along: Length = Field(description="its middle: from the reference end; on an end, from the reference edge")
-    across: Length = Field(description="its middle: from the reference edge; from the face on edges and ends")
+    across: Length = Field(description="its middle: from the reference edge; else from the reference face")
     diameter: PositiveLength = Field(60.0, description="of a round one")
     length: PositiveLength = Field(60.0, description="of a rectangle, in the way that `along` is measured")
     width: PositiveLength = Field(60.0, description="of a rectangle, in the way that `across` is measured")

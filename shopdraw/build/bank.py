@@ -32,7 +32,7 @@ def bank_heights(
         between: height of the rail between two openings.
         count: number of openings.
         rule: "equal", "step" (each lower one higher by `step` mm), "ratio" (by a factor), or "given".
-        sizes: for "given": all heights, or all but the lowest, which takes what is left.
+        sizes: for "given": all heights, of which one may be 0 and takes what is left; or all but the lowest.
     Raises:
         BankDisagrees: the heights don't add up, or one gets too low.
     Source: arithmetic and geometric series, h1 = (H − (n−1)g − d·n(n−1)/2)/n and h1 = (H − (n−1)g)(q−1)/(qⁿ−1).
@@ -66,7 +66,13 @@ def _given(clear: float, count: int, sizes: Sequence[float] | None) -> list[floa
     heights = list(sizes)
     rest = clear - sum(heights)
     if len(heights) == count - 1:
-        return [*heights, rest]
+        heights.append(0.0)
+    left = [place for place, height in enumerate(heights) if height == 0.0]
+    if len(left) > 1:
+        raise BankDisagrees(f"{len(left)} sizes are 0 or left out; only one can take the {rest:.2f} mm that are left")
+    if left:
+        heights[left[0]] = rest
+        return heights
     if abs(rest) > CLOSES_MM:
         raise BankDisagrees(
             f"the sizes given add up to {sum(heights):.2f} mm, the clear height is {clear:.2f} mm; "

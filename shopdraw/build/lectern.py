@@ -13,6 +13,8 @@ from shopdraw.build.case import housed_top, lay_across, lay_sides, rabbet_sides,
 from shopdraw.build.case_plan import plan_case, sizes_of
 from shopdraw.build.dovetail import dovetailed_top
 from shopdraw.build.drawer import lay_drawers
+from shopdraw.build.drawer_size import drawer_size
+from shopdraw.build.drawer_stop import lay_stops
 from shopdraw.build.facts import level_fact, level_facts, opening_facts
 from shopdraw.build.joinery import butt
 from shopdraw.build.label import order_of
@@ -88,6 +90,7 @@ def lectern(plan: SlantPlan | UpperPlan, *, rough: bool = False) -> Assembly:
         slant = slant_fact(plan)
     lay_stack(bench, plan)
     lay_drawers(bench, plan)
+    lay_stops(bench, plan, ((row, drawer_size(plan, row).shoulder) for row in plan.rows))
     lay_plinth(bench, plan)
     lay_own_cuts(bench, plan)
     shelf = level_fact(plan, "writing", "shelf", plan.writing, plan.stocks.of("shelf").thickness)

@@ -21,6 +21,8 @@ from shopdraw.build.case_plan import CasePlan, laps, plan_case
 from shopdraw.build.compartment import compartment_facts, lay_compartments
 from shopdraw.build.dovetail import dovetailed_top
 from shopdraw.build.drawer import lay_drawers
+from shopdraw.build.drawer_size import drawer_size
+from shopdraw.build.drawer_stop import lay_stops
 from shopdraw.build.face import lay_face
 from shopdraw.build.facts import level_facts, opening_facts
 from shopdraw.build.label import order_of
@@ -53,6 +55,9 @@ def plan_open_case(
     between = {key: table for key, table in levels.items() if key != "bottom"}
     space = space_of(case, openings, between, case.closed_at, FRAME if over else "top")
     rows = tuple(cell for cell in space.cells if cell.fill == "drawer")
+    if design.face is not None and design.face.kind == "rails":
+        right = 'expected "frame": thick rails stand between a slant-desk\'s drawers'
+        raise CannotBuild([fault("face.kind", '"rails"', right)])
     if rows and design.face is not None:
         right = "expected no [face]: drawers run between the sides, and a face frame would stand in their way"
         raise CannotBuild([fault("face", "a face frame before drawers", right)])
@@ -84,6 +89,7 @@ def open_case(plan: CasePlan, *, rough: bool = False) -> Assembly:
     shelves = [bench[level.id] for level in plan.space.levels if level.kind == "shelf"]
     lay_back(bench, plan, (bottom, *shelves, top))
     lay_drawers(bench, plan)
+    lay_stops(bench, plan, ((row, drawer_size(plan, row).shoulder) for row in plan.rows))
     lay_compartments(bench, plan)
     if plan.design.face is not None:
         lay_face(bench, plan, plan.design.face)

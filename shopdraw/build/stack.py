@@ -10,7 +10,7 @@ from shopdraw.build.case import lay_across, rear_gap, stand_in_sides
 from shopdraw.build.case_plan import CasePlan, Level, Upright
 from shopdraw.build.joinery import Housing, house
 from shopdraw.build.level import pin_heights
-from shopdraw.build.web_frame import BEARING_MM, FramePlace, Middle, lay_frame, runner_bearing
+from shopdraw.build.web_frame import BEARING_MM, FramePlace, Middle, lay_frame, runner_bearing, under_wide
 from shopdraw.shape.path import circle
 from shopdraw.wood.assembly import Hardware
 from shopdraw.wood.board import Face, Fixing
@@ -43,7 +43,9 @@ def _key(level_id: str) -> str:
 
 
 def middles_of(plan: CasePlan, level_id: str) -> tuple[Middle, ...]:
-    """The runners of a frame between its outer ones: one under or over each divider; near ones become one.
+    """The runners of a frame between its outer ones: at dividers, and under wide drawers where the piece wants that.
+
+    Near ones become one.
 
     Raises:
         CannotBuild: a divider so near to a side that its runner would lie in the outer one.
@@ -68,7 +70,17 @@ def middles_of(plan: CasePlan, level_id: str) -> tuple[Middle, ...]:
             found[-1] = replace(found[-1], right=max(found[-1].right, one.right))
         else:
             found.append(one)
-    return tuple(found)
+    for row in plan.rows:
+        # a divider's runner near a wide drawer's middle carries that, too
+        found += [
+            one
+            for one in (under_wide(plan, row.key, row.left, row.right) if row.level == level_id else ())
+            if all(
+                one.right + BETWEEN_RUNNERS_MM <= other.left or other.right + BETWEEN_RUNNERS_MM <= one.left
+                for other in found
+            )
+        ]
+    return tuple(sorted(found, key=lambda one: one.left))
 
 
 def _lay_upright(bench: Bench, plan: CasePlan, upright: Upright) -> None:

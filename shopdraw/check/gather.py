@@ -10,6 +10,7 @@ from shopdraw.check.compartment import compartment_findings
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.fit import fit_findings
 from shopdraw.check.movement import movement_findings
+from shopdraw.check.no_effect import no_effect_findings
 from shopdraw.check.own_cut import own_cut_findings
 from shopdraw.check.own_figures import in_own_figures
 from shopdraw.check.revision import revision_findings
@@ -57,6 +58,7 @@ def by_rules(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
         *web_findings(subject),
         *back_findings(subject),
         *own_cut_findings(subject),
+        *no_effect_findings(subject),
         *sag_findings(subject),
         *short_grain_findings(subject),
         *screw_findings(subject),

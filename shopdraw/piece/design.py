@@ -346,7 +346,7 @@ class DivideTable(Table):
         None, description="each row higher than the one above by this; default 20 mm, in inch pieces 3/4 in"
     )
     ratio: Ratio | None = Field(None, description="each row higher than the one above by this factor")
-    sizes: tuple[PositiveLength, ...] | None = Field(
+    sizes: tuple[Clearance, ...] | None = Field(
         None, description="clear heights in the order of the keys; one may be 0 for what is left"
     )
 

@@ -64,3 +64,10 @@ def test_a_drawer_too_low_is_refused():
 def test_a_wrong_number_of_sizes_is_refused(sizes):
     with pytest.raises(BankDisagrees, match="3 drawers need 3 sizes"):
         bank_heights(600.0, 20.0, 3, "given", sizes=sizes)
+
+
+def test_one_height_may_be_0_and_takes_what_is_left():
+    # 600 less two rails of 20 is 560; 560 - 100 - 310
+    assert bank_heights(600.0, 20.0, 3, "given", sizes=(100.0, 0.0, 310.0)) == pytest.approx((100.0, 150.0, 310.0))
+    with pytest.raises(BankDisagrees, match="2 sizes are 0"):
+        bank_heights(600.0, 20.0, 3, "given", sizes=(0.0, 0.0, 310.0))

@@ -9,6 +9,7 @@ from shopdraw.build import CannotBuild, build
 from shopdraw.build.build import plan_of
 from shopdraw.build.upper_plan import PAST_UPRIGHT_DEG
 from shopdraw.piece.design import Design
+from shopdraw.wood.interference import box_of
 
 CASE = {"width": 900.0, "height": 1000.0, "depth": 480.0}
 
@@ -131,6 +132,7 @@ def test_a_free_piece_is_an_empty_case():
         ("chest", {"opening": {"bank": {}, "bank.9": {"fill": "none"}}}, "opening.bank.9"),
         ("chest", {"opening": {"bank": {}, "bank.1": {"divide": {"by": "rows"}}}}, "opening.bank.1.divide"),
         ("chest", {"face": {}}, "face"),
+        ("bookcase", {"face": {"kind": "rails"}}, "face.kind"),
         ("bookcase", {"level": {"1": {"member": "shelf", "top": 100.0}}}, "level.1.top"),
         ("bookcase", {"face": {"overhang": 40.0}}, "face.overhang"),
         ("lectern", {}, "slant"),
@@ -141,3 +143,21 @@ def test_what_does_not_fit_is_told_at_its_address(kind, tables, address):
     fault = refusal(made(kind, **tables))
     assert fault.address == address
     assert fault.right.startswith("expected")
+
+
+def test_a_wide_drawers_frame_has_a_runner_under_its_middle_and_a_stop_behind_its_front():
+    tables = {"opening": {"bank": {"divide": {"keys": ("1", "2")}}}, "frame": {"middle_over": 600.0, "stops": True}}
+    piece = build(made("chest", **tables))
+    runner = box_of(piece.board("frame.1.runner-middle-1"))
+    assert (runner[0] + runner[3]) / 2 == pytest.approx(450.0)
+    # the front is 20 thick: the block stands behind it, on the frame's front rail and on the bottom
+    assert box_of(piece.board("stop.1"))[1] == pytest.approx(20.0)
+    assert box_of(piece.board("stop.2"))[2] == pytest.approx(90.0)
+    assert not build(made("chest", **{**tables, "frame": {"middle_over": 900.0}})).has("frame.1.runner-middle-1")
+
+
+def test_a_column_of_0_takes_what_is_left():
+    columns = {"divide": {"by": "columns", "keys": ("1", "2", "3"), "rule": "given", "sizes": (200.0, 0.0, 200.0)}}
+    design = made("chest", opening={"bank": {"divide": {"keys": ("1",)}}, "bank.1": columns})
+    # 860 inside less two dividers of 20 and 400
+    assert [one.width for one in build(design).openings] == pytest.approx([200.0, 420.0, 200.0])

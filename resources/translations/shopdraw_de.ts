@@ -375,23 +375,23 @@
     </message>
     <message>
         <source>face</source>
-        <translation>Fläche</translation>
+        <translation>Bezugsfläche</translation>
     </message>
     <message>
         <source>back</source>
-        <translation>Rückseite</translation>
+        <translation>Rückfläche</translation>
     </message>
     <message>
         <source>near</source>
-        <translation>nahe</translation>
+        <translation>Bezugskante</translation>
     </message>
     <message>
         <source>far</source>
-        <translation>ferne</translation>
+        <translation>ferne Kante</translation>
     </message>
     <message>
         <source>head</source>
-        <translation>Kopf</translation>
+        <translation>Kopfende</translation>
     </message>
     <message>
         <source>rectangle</source>
@@ -1631,6 +1631,10 @@
         <translation>Profil an der Oberkante der Stufe</translation>
     </message>
     <message>
+        <source>its middle: from the reference edge; else from the reference face</source>
+        <translation>seine Mitte: von der Bezugskante; sonst von der Bezugsfläche</translation>
+    </message>
+    <message>
         <source>width of a cap</source>
         <translation>Breite einer Hirnleiste</translation>
     </message>
@@ -2005,10 +2009,6 @@
     <message>
         <source>its middle: from the reference end; on an end, from the reference edge</source>
         <translation>seine Mitte: vom Bezugsende; an einem Ende von der Bezugskante</translation>
-    </message>
-    <message>
-        <source>its middle: from the reference edge; from the face on edges and ends</source>
-        <translation>seine Mitte: von der Bezugskante; an Kanten und Enden von der Bezugsfläche</translation>
     </message>
     <message>
         <source>of a round one</source>
@@ -3481,7 +3481,7 @@
     </message>
     <message>
         <source>Face</source>
-        <translation>Fläche</translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Shape</source>

@@ -1643,6 +1643,10 @@
         <translation>geht an jeder gefügten Kante eines vorhandenen Bretts verloren</translation>
     </message>
     <message>
+        <source>its parts may lie with their grain across the sheet: painted, or without grain</source>
+        <translation>seine Teile dürfen quer zur Faser der Platte liegen: deckend gestrichen oder ohne Faser</translation>
+    </message>
+    <message>
         <source>length of the tongue in a cap; default half its width</source>
         <translation>Länge der Feder in der Hirnleiste; Vorgabe: halbe Breite</translation>
     </message>
@@ -1993,6 +1997,10 @@
     <message>
         <source>one board&apos;s own stock, grain words, note.</source>
         <translation>Material, Bezeichnung und Notiz eines einzelnen Bretts.</translation>
+    </message>
+    <message>
+        <source>it may lie with its grain across the sheet; default as its stock says</source>
+        <translation>es darf quer zur Faser der Platte liegen; Vorgabe wie sein Werkstoff</translation>
     </message>
     <message>
         <source>a person&apos;s own hole or notch in one board, with its reason.</source>
@@ -3070,6 +3078,10 @@
     <message>
         <source>Sheet</source>
         <translation>Plattenformat</translation>
+    </message>
+    <message>
+        <source>Turn</source>
+        <translation>Drehen</translation>
     </message>
     <message>
         <source>Member</source>

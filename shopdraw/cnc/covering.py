@@ -241,6 +241,7 @@ def _nested(nested: Nests, design: Design, check_sums: Mapping[str, str]) -> Tab
         Column("measured thickness", "mm", 2),
         Column("sheet"),
         Column("parts"),
+        Column("laid"),
         Column("gap at least", "mm", 2),
         Column("for a cutter of", "mm", 2),
         Column("edge margin", "mm", 1),
@@ -254,12 +255,12 @@ def _nested(nested: Nests, design: Design, check_sums: Mapping[str, str]) -> Tab
         labels = " ".join(one.board.label for one in nest.parts)
         rows.append(
             (
-                nest.file, trade_name(nest.stock), nest.stock.thickness, size, labels, nest.gap, nest.cutter,
+                nest.file, trade_name(nest.stock), nest.stock.thickness, size, labels, nest.way, nest.gap, nest.cutter,
                 nest.nesting.margin, strips or "none", check_sums.get(nest.file, ""),
             )
         )  # fmt: skip
     for label, reason in nested.left_out:
-        rows.append(("not nested", "", None, "", label, None, None, None, reason, ""))
+        rows.append(("not nested", "", None, "", label, "", None, None, None, reason, ""))
     return Table("Nested sheets", columns, tuple(rows))
 
 

@@ -1,7 +1,8 @@
 """Nested sheets: the parts of a sheet stock laid on whole sheets, with room between them for the cutter.
 
-Cuts between parts run edge to edge, so that the same sheet can be broken down on a saw. A part that is cut from both
-faces isn't nested, since the sheet can't be turned under it; every part has its own file in any case.
+Two ways are tried: in strips, with cuts between parts that run edge to edge, which leaves whole offcuts; and, where
+that could cost less, freely by true outlines. The cheaper one is taken, strips where both cost the same. A part that
+is cut from both faces isn't nested, since the sheet can't be turned under it; every part has its own file in any case.
 """
 
 from __future__ import annotations
@@ -11,14 +12,17 @@ from dataclasses import dataclass, replace
 
 from shopdraw.cnc.corner import through_cutter
 from shopdraw.cnc.cutter import Cutter
-from shopdraw.cnc.nested_sheet import Nest, Nested, Nesting, nested_sheet
+from shopdraw.cnc.free_nest import Filled, Loose, Spot, free_nest, least_cost
+from shopdraw.cnc.nested_sheet import Nest, Nested, Nesting, Way, nested_sheet
 from shopdraw.cnc.part import RouterPart
+from shopdraw.lists.free_grain import free_to_turn
 from shopdraw.lists.layout.answer import CutUp, Misfit
 from shopdraw.lists.layout.job import Piece, SheetJob, Span, Wanted
 from shopdraw.lists.layout.lay_out import NoLayout, lay_out
 from shopdraw.lists.layout.yard import sheets_for
 from shopdraw.piece.design import Design
 from shopdraw.piece.shop import Shop
+from shopdraw.shape.no_fit import blank
 from shopdraw.wood.board import Stock
 
 _JUST_MORE_MM = 0.1
@@ -62,11 +66,13 @@ def nests(
             by_stock.setdefault(board.stock, []).append(part)
     sheets: list[Nest] = []
     for number, (stock, own) in enumerate(by_stock.items(), 1):
-        cut, misfits, cutter, gap = _laid_out(stock, own, design, shop, job, how)
+        cutter, gap = gap_for(own, job, how)
+        filled, misfits, way = _laid_out(stock, own, design, shop, gap, how)
         left_out += [(_label(own, misfit.part), misfit.reason) for misfit in misfits]
-        for size, placed in cut:
-            lying = _nested(own, placed)
-            sheets.append(nested_sheet(len(sheets) + 1, f"P{number}", stock, size, lying, cutter, gap, how))
+        for one in filled:
+            lying = _nested(own, one.spots, design)
+            size = (one.piece.length, one.piece.width)
+            sheets.append(nested_sheet(len(sheets) + 1, f"P{number}", stock, size, lying, cutter, gap, how, way))
     return Nests(tuple(sheets), tuple(left_out))
 
 
@@ -82,39 +88,51 @@ def gap_for(parts: Sequence[RouterPart], job: Sequence[Cutter], how: Nesting) ->
     return cutter, max(cutter + 2 * how.allowance, over + _JUST_MORE_MM)
 
 
-Place = tuple[str, float, float]
-"""A board's id and its lower left corner, mm."""
-
-
 def _laid_out(
-    stock: Stock, parts: Sequence[RouterPart], design: Design, shop: Shop, job: Sequence[Cutter], how: Nesting
-) -> tuple[list[tuple[tuple[float, float], list[Place]]], tuple[Misfit, ...], float, float]:
-    """Sheets with places, what fits none, the cutter and the gap."""
-    cutter, gap = gap_for(parts, job, how)
+    stock: Stock, parts: Sequence[RouterPart], design: Design, shop: Shop, gap: float, how: Nesting
+) -> tuple[Sequence[Filled], tuple[Misfit, ...], Way]:
+    """Sheets with places, what fits none, and which way they were filled."""
+    pieces = sheets_for(stock, shop, design).pieces
+    loose = [
+        Loose(board.id, blank(part.settings[0].flat.outline), free_to_turn(board, design))
+        for part in parts
+        for board in part.part.boards
+        if part.settings[0].flat.outline is not None
+    ]
+    in_strips, misfits = _in_strips(parts, pieces, design, gap, how)
+    left_out = {misfit.part for misfit in misfits}
+    fitting = [part for part in loose if part.id not in left_out]
+    cost = sum(one.piece.cost for one in in_strips)
+    if fitting and cost > least_cost(fitting, pieces, how) + 1e-6:
+        freely = free_nest(fitting, pieces, gap, how, cost)
+        if freely is not None:
+            return freely, misfits, "freely"
+    return in_strips, misfits, "in strips"
+
+
+def _in_strips(
+    parts: Sequence[RouterPart], pieces: Sequence[Piece], design: Design, gap: float, how: Nesting
+) -> tuple[list[Filled], tuple[Misfit, ...]]:
     wanted = tuple(
-        Wanted(board.id, board.length, board.width, label=board.label) for part in parts for board in part.part.boards
+        Wanted(board.id, board.length, board.width, free=free_to_turn(board, design), label=board.label)
+        for part in parts
+        for board in part.part.boards
     )
     stretches = [
-        (piece, start, _stretch(piece, start, end, how))
-        for piece in sheets_for(stock, shop, design).pieces
-        for start, end in _stretches(piece, how)
+        (piece, start, _stretch(piece, start, end, how)) for piece in pieces for start, end in _stretches(piece, how)
     ]
     try:
         layout = lay_out(SheetJob(wanted, tuple(one for _, _, one in stretches), gap, 0.0))
     except (NoLayout, ValueError) as error:
-        return [], tuple(Misfit(one.id, str(error)) for one in wanted), cutter, gap
-    by_piece: dict[str, list[list[Place]]] = {}
-    sizes: dict[str, tuple[float, float]] = {}
+        return [], tuple(Misfit(one.id, str(error)) for one in wanted)
+    filled: dict[str, list[Filled]] = {}
     for piece, start, stretch in stretches:
-        sizes[piece.id] = (piece.length, piece.width)
-        uses = [cut for cut in layout.cut_up if cut.piece.id == stretch.id]
-        sheets = by_piece.setdefault(piece.id, [])
-        for count, cut in enumerate(uses):
+        sheets = filled.setdefault(piece.id, [])
+        for count, cut in enumerate(one for one in layout.cut_up if one.piece.id == stretch.id):
             if count == len(sheets):
-                sheets.append([])
-            sheets[count] += _places(cut, start, how.margin)
-    found = [(sizes[key], places) for key, sheets in by_piece.items() for places in sheets]
-    return found, layout.misfits, cutter, gap
+                sheets.append(Filled(piece))
+            sheets[count].spots += _spots(cut, start, how.margin)
+    return [one for sheets in filled.values() for one in sheets], layout.misfits
 
 
 def _stretch(piece: Piece, start: float, end: float, how: Nesting) -> Piece:
@@ -133,13 +151,17 @@ def _stretches(piece: Piece, how: Nesting) -> Iterator[Span]:
         at = max(at, high)
 
 
-def _places(cut: CutUp, start: float, margin: float) -> list[Place]:
-    return [(one.part, start + one.x, margin + one.y) for one in cut.laid]
+def _spots(cut: CutUp, start: float, margin: float) -> list[Spot]:
+    return [Spot(one.part, start + one.x, margin + one.y, int(one.turned)) for one in cut.laid]
 
 
-def _nested(parts: Sequence[RouterPart], places: Sequence[Place]) -> tuple[Nested, ...]:
+def _nested(parts: Sequence[RouterPart], spots: Sequence[Spot], design: Design) -> tuple[Nested, ...]:
     boards = {board.id: (board, part) for part in parts for board in part.part.boards}
-    return tuple(Nested(boards[key][0], (x, y), boards[key][1]) for key, x, y in places)
+    return tuple(
+        Nested(board, (spot.x, spot.y), part, spot.quarters, free_to_turn(board, design))
+        for spot in spots
+        for board, part in (boards[spot.part],)
+    )
 
 
 def _label(parts: Sequence[RouterPart], board_id: str) -> str:

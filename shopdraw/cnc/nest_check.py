@@ -11,7 +11,7 @@ _GRID_MM = 2e-3
 
 
 def nest_faults(nest: Nest) -> tuple[str, ...]:
-    """What is wrong with a sheet: gaps, margins, run-outs, keep-out strips, a sentence each; empty where nothing is."""
+    """What is wrong with a sheet: gaps, margins, run-outs, keep-out strips, grain; empty where nothing is."""
     found: list[str] = []
     length, width = nest.size
     need = nest.cutter + 2 * nest.nesting.allowance
@@ -21,6 +21,8 @@ def nest_faults(nest: Nest) -> tuple[str, ...]:
         room = min(x0, y0, length - x1, width - y1)
         if room < margin - _GRID_MM:
             found.append(f"{one.board.label} lies {room:.2f} mm from the sheet's edge; the margin is {margin:g}")
+        if one.quarters % 2 and not one.free:
+            found.append(f"{one.board.label} lies with its grain across the sheet and isn't free to")
         for low, high in nest.nesting.keep_out:
             if x0 < high - _GRID_MM and x1 > low + _GRID_MM:
                 found.append(f"{one.board.label} lies in the keep-out strip from {low:g} to {high:g}")

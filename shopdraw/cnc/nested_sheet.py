@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from typing import Literal
 
 from shopdraw.cnc.flat import THROUGH, Circle, FlatPart, OpenLine, Operation, Unit
 from shopdraw.cnc.free_place import Ground
@@ -14,7 +15,7 @@ from shopdraw.cnc.setting import LayerUse, Setting
 from shopdraw.drawing.mark import Line, Meaning, Text
 from shopdraw.lists.layout.job import Span
 from shopdraw.lists.rough import trade_name
-from shopdraw.shape.path import Path, rectangle
+from shopdraw.shape.path import Path, Point, bounds, rectangle
 from shopdraw.shape.region import region
 from shopdraw.wood.board import Board, Stock
 
@@ -25,6 +26,10 @@ CAUTIONS = (
     "The machine's manual, the shop's rules and local codes come first.",
 )
 """What stands on each nested sheet, in short."""
+
+
+Way = Literal["in strips", "freely"]
+"""How a sheet was filled: with cuts that run edge to edge, or by true outlines."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,11 +55,15 @@ class Nested:
         board: which it is.
         at: its lower left corner on the sheet, mm.
         made: what the router does to it.
+        quarters: right angles by which it lies turned, anticlockwise.
+        free: its grain may run across the sheet's.
     """
 
     board: Board
     at: tuple[float, float]
     made: RouterPart
+    quarters: int = 0
+    free: bool = False
 
     @property
     def setting(self) -> Setting:
@@ -63,7 +72,7 @@ class Nested:
 
     def paths(self) -> Iterator[tuple[Operation, Path | Circle | OpenLine]]:
         """Everything that is cut, on the sheet; the outer edge last."""
-        x, y = self.at
+        place = self._placing()
         for operation in (*self.setting.flat.operations, Operation(THROUGH, self.outline)):
             shape = operation.shape
             if operation.layer == THROUGH:
@@ -71,19 +80,33 @@ class Nested:
                 continue
             match shape:
                 case Path():
-                    moved: Path | Circle | OpenLine = shape.moved(x, y)
+                    moved: Path | Circle | OpenLine = shape.mapped(place)
                 case Circle():
-                    moved = Circle((shape.centre[0] + x, shape.centre[1] + y), shape.radius)
+                    moved = Circle(place(shape.centre), shape.radius)
                 case OpenLine():
-                    (x0, y0), (x1, y1) = shape.start, shape.end
-                    moved = OpenLine((x0 + x, y0 + y), (x1 + x, y1 + y), shape.bulge)
+                    moved = OpenLine(place(shape.start), place(shape.end), shape.bulge)
             yield operation, moved
 
     @property
     def outline(self) -> Path:
         """Its outer edge on the sheet."""
         assert self.setting.flat.outline is not None
-        return self.setting.flat.outline.moved(*self.at)
+        return self.setting.flat.outline.mapped(self._placing())
+
+    def _placing(self) -> Callable[[Point], Point]:
+        """From the part's own frame to the sheet's."""
+        assert self.setting.flat.outline is not None
+        _, _, length, width = bounds(self.setting.flat.outline)
+        (x, y), quarters = self.at, self.quarters % 4
+
+        def place(point: Point) -> Point:
+            u, v = point
+            return {
+                0: (x + u, y + v), 1: (x + width - v, y + u),
+                2: (x + length - u, y + width - v), 3: (x + v, y + length - u),
+            }[quarters]  # fmt: skip
+
+        return place
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,6 +124,7 @@ class Nest:
         nesting: as the shop wants it.
         flat: what the file holds.
         layers: its layers.
+        way: how it was filled.
     """
 
     number: int
@@ -113,6 +137,7 @@ class Nest:
     nesting: Nesting
     flat: FlatPart
     layers: tuple[LayerUse, ...]
+    way: Way = "in strips"
 
     @property
     def file(self) -> str:
@@ -122,7 +147,7 @@ class Nest:
 
 def nested_sheet(
     number: int, code: str, stock: Stock, size: tuple[float, float], parts: tuple[Nested, ...], cutter: float,
-    gap: float, how: Nesting,
+    gap: float, how: Nesting, way: Way = "in strips",
 ) -> Nest:  # fmt: skip
     """A sheet with its parts: layers of one name for all of them, a label on each, words beyond the sheet's edge.
 
@@ -131,6 +156,7 @@ def nested_sheet(
         parts: what lies on it.
         cutter, gap: what the gaps are for, and their least, mm.
         how: as the shop wants it.
+        way: how it was filled.
     """
     unit = parts[0].made.unit if parts else Unit.MM
     depths = distinct(layer.depth for one in parts for layer in one.setting.layers if layer.name.startswith("SINK"))
@@ -156,7 +182,7 @@ def nested_sheet(
         notes=(*(note for one in parts for note in _label_notes(one)), *_sheet_notes(number, stock, size, unit)),
         stock=rectangle(0.0, 0.0, length, width),
     )
-    return Nest(number, code, stock, size, parts, cutter, gap, how, flat, tuple(uses.values()))
+    return Nest(number, code, stock, size, parts, cutter, gap, how, flat, tuple(uses.values()), way)
 
 
 def _joined(there: LayerUse | None, layer: LayerUse, name: str, label: str) -> LayerUse:
@@ -172,7 +198,8 @@ def _joined(there: LayerUse | None, layer: LayerUse, name: str, label: str) -> L
 def _label_notes(one: Nested) -> tuple[Text | Line, ...]:
     outline = one.outline
     cuts = tuple(shape for operation, shape in one.paths() if isinstance(shape, Path) and operation.layer != THROUGH)
-    texts, _ = placed_words([f"{one.board.label} {one.board.name}"], Ground(region(outline), cuts))
+    turned = ", grain across the sheet" if one.quarters % 2 else ""
+    texts, _ = placed_words([f"{one.board.label} {one.board.name}{turned}"], Ground(region(outline), cuts))
     return texts
 
 

@@ -6,6 +6,7 @@ from collections import Counter
 from dataclasses import dataclass
 
 from shopdraw.lists.bank import banks_of
+from shopdraw.lists.free_grain import free_to_turn
 from shopdraw.lists.rough import trade_name
 from shopdraw.lists.rough_size import Kind, Rough, Yard, rough_of, yard_of
 from shopdraw.lists.show_face import show_faces
@@ -163,6 +164,8 @@ def _notes(part: Part, rough: Rough, known: _Context) -> list[str]:
     row = known.banks.get(board.id)
     if row is not None:
         notes.append(f"from one strip, in order {', '.join(one.label for one in row)}")
+    if free_to_turn(board, known.design):
+        notes.append("free to turn on the sheet")
     if board.layers:
         notes.append(f"{len(board.layers)} layers")
     if not board.stock.measured:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from shopdraw.piece.quantity import Angle, Clearance, Count, Length, Number, Percent, PositiveLength, Ratio
 
@@ -439,6 +439,15 @@ class StockTable(Table):
     sheet: str = Field(
         "", description="size a sheet is sold in, by its key in the trade tables; default 4x8, in mm pieces 1220x2440"
     )
+    turn: bool = Field(
+        False, description="its parts may lie with their grain across the sheet: painted, or without grain"
+    )
+
+    @model_validator(mode="after")
+    def _wood_keeps_its_grain(self) -> StockTable:
+        if self.turn and self.kind == "solid":
+            raise ValueError('expected turn = true for kind = "sheet" only: solid wood always keeps its grain')
+        return self
 
 
 class LoadTable(Table):
@@ -566,6 +575,9 @@ class BoardTable(Table):
     stock: str | None = None
     note: str | None = None
     name: str | None = None
+    turn: bool | None = Field(
+        None, description="it may lie with its grain across the sheet; default as its stock says"
+    )
 
 
 class PhotoTable(Table):

@@ -16,6 +16,7 @@ from shopdraw.shape.path import perimeter
 from shopdraw.wood.part import parts
 from shopdraw.wood.volume import volume_mm3
 from tests.build.designs import random_design
+from tests.build.kinds import KINDS, random_kind
 from tests.cnc.machining import wood_left
 from tests.cnc.router_reader import SAMPLES, piece, router_parts
 
@@ -56,6 +57,21 @@ def test_wood_left_of_parts_of_random_desks(first: int, tmp_path: Path) -> None:
             judged(router_part(part, design), job_of(design), tmp_path)
             done += 1
     assert done > 20
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_wood_left_of_parts_of_random_pieces_of_the_other_kinds(kind: str, tmp_path: Path) -> None:
+    done = 0
+    for seed in range(8):
+        design = random_kind(kind, seed)
+        try:
+            boards = build(design).boards
+        except CannotBuild:
+            continue
+        for part in parts(boards)[seed % 5 :: 5]:
+            judged(router_part(part, design), job_of(design), tmp_path)
+            done += 1
+    assert done > 8
 
 
 @pytest.mark.parametrize("sample", SAMPLES)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from shopdraw.lists.bank import banks_of
+from shopdraw.lists.free_grain import free_to_turn
 from shopdraw.lists.layout.answer import Layout, Misfit
 from shopdraw.lists.layout.job import BoardJob, Piece, SheetJob, Wanted
 from shopdraw.lists.layout.lay_out import NoLayout, lay_out
@@ -101,7 +102,8 @@ def _sheet_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Sho
     banks = banks_of(boards)
     yard = yard_of(design, shop)
     wanted = tuple(
-        Wanted(board.id, rough.length, rough.width, strip=banks.get(board.id, ""), label=board.label)
+        Wanted(board.id, rough.length, rough.width, free=free_to_turn(board, design),
+               strip=banks.get(board.id, ""), label=board.label)
         for board in boards
         for rough in (rough_of(board, yard),)
     )

@@ -30,6 +30,10 @@ SLIGHT_MM = 1e-6
 """Two planes nearer than this are one plane."""
 
 
+_SIDE = {"-x": 0, "+x": 1, "-y": 2, "+y": 3, "-z": 4, "+z": 5}
+"""Where a box keeps its side towards a direction."""
+
+
 class Box(NamedTuple):
     """An upright box in world coordinates, mm."""
 
@@ -46,17 +50,17 @@ class Box(NamedTuple):
 
     def with_side(self, direction: str, at: float) -> Box:
         """The box with its side towards a direction (such as "+x") moved to a coordinate."""
-        name = direction[1] + ("1" if direction[0] == "+" else "0")
-        return self._replace(**{name: at})
+        i = _SIDE[direction]
+        return Box._make((*self[:i], at, *self[i + 1 :]))
 
     def side(self, direction: str) -> float:
         """Coordinate of the side towards a direction."""
-        value: float = getattr(self, direction[1] + ("1" if direction[0] == "+" else "0"))
-        return value
+        return self[_SIDE[direction]]
 
     def grown(self, direction: str, by: float) -> Box:
         """The box with one side moved outwards by mm."""
-        return self.with_side(direction, self.side(direction) + (by if direction[0] == "+" else -by))
+        i = _SIDE[direction]
+        return Box._make((*self[:i], self[i] + by if i % 2 else self[i] - by, *self[i + 1 :]))
 
 
 def opposite(direction: str) -> str:
@@ -83,6 +87,8 @@ _PLANE_OF = {
 }
 _AXIS_OF = {Face.FACE: 2, Face.BACK: 2, Face.NEAR: 1, Face.FAR: 1, Face.FOOT: 0, Face.HEAD: 0}
 _FROM_HIGH = {Face.FACE, Face.FAR, Face.HEAD}
+_LIES = {face: (_AXIS_OF[face], *_PLANE_OF[face], face in _FROM_HIGH) for face in _AXIS_OF}
+"""Of each face: its axis, the two axes of its plane, whether a cut enters from the axis's high end."""
 
 
 @dataclass
@@ -120,9 +126,11 @@ class Blank:
 
     def axis_of(self, direction: str) -> tuple[int, int]:
         """The local axis (0 to 2) that lies along a world direction, and its sign."""
-        local = self.frame.local_direction(AXES[direction])
-        axis = max(range(3), key=lambda i: abs(local[i]))
-        return axis, 1 if local[axis] > 0 else -1
+        a, b, c = self.frame.local_direction(AXES[direction])
+        x, y, z = abs(a), abs(b), abs(c)
+        if x >= y and x >= z:
+            return 0, 1 if a > 0 else -1
+        return (1, 1 if b > 0 else -1) if y >= z else (2, 1 if c > 0 else -1)
 
     def box(self) -> Box:
         """The blank's extent in the world, for a board that lies square to the axes."""
@@ -146,9 +154,8 @@ class Blank:
         Args:
             round_end: a world direction at whose end the pocket keeps the cutter's radius, and that radius, mm.
         """
-        a, b = (self.frame.local(corner) for corner in box.corners())
-        low = [min(a[i], b[i]) for i in range(3)]
-        high = [max(a[i], b[i]) for i in range(3)]
+        a, b = self.frame.local((box.x0, box.y0, box.z0)), self.frame.local((box.x1, box.y1, box.z1))
+        low, high = _low_and_high(a, b)
         axis, sign = self.axis_of(into)
         face = _FACE_OF[(axis, -sign)]
         p, q = _PLANE_OF[face]
@@ -221,7 +228,20 @@ def world_box(frame: Frame, low: Sequence[float], high: Sequence[float]) -> Box:
     """The upright box between two local corners of a frame that lies square to the world's axes."""
     a = frame.point((low[0], low[1], low[2]))
     b = frame.point((high[0], high[1], high[2]))
-    return Box(min(a[0], b[0]), max(a[0], b[0]), min(a[1], b[1]), max(a[1], b[1]), min(a[2], b[2]), max(a[2], b[2]))
+    (x0, y0, z0), (x1, y1, z1) = _low_and_high(a, b)
+    return Box(x0, x1, y0, y1, z0, z1)
+
+
+def _low_and_high(a: Vec3, b: Vec3) -> tuple[Vec3, Vec3]:
+    """The least and the greatest corner of the box between two points."""
+    (ax, ay, az), (bx, by, bz) = a, b
+    if ax > bx:
+        ax, bx = bx, ax
+    if ay > by:
+        ay, by = by, ay
+    if az > bz:
+        az, bz = bz, az
+    return (ax, ay, az), (bx, by, bz)
 
 
 def square_frame(box: Box, u: str, w: str) -> tuple[Frame, list[float], list[float]]:
@@ -233,9 +253,8 @@ def square_frame(box: Box, u: str, w: str) -> tuple[Frame, list[float], list[flo
     du, dw = AXES[u], AXES[w]
     dv = cross(dw, du)
     frame = Frame(du, dv, dw, (0.0, 0.0, 0.0))
-    a, b = (frame.local(corner) for corner in box.corners())
-    low = [min(a[i], b[i]) for i in range(3)]
-    high = [max(a[i], b[i]) for i in range(3)]
+    a, b = frame.local((box.x0, box.y0, box.z0)), frame.local((box.x1, box.y1, box.z1))
+    low, high = _low_and_high(a, b)
     at = frame.point((low[0], low[1], high[2]))
     size = [high[i] - low[i] for i in range(3)]
     return Frame(du, dv, dw, at), [0.0, 0.0, -size[2]], [size[0], size[1], 0.0]
@@ -353,11 +372,10 @@ def finished(blank: Blank, *, rough: bool = False) -> Board:
 
 def _measured(sunk: Sunk, low: Sequence[float], high: Sequence[float]) -> Cut | None:
     """A cut measured from the finished blank's faces, or None where it only takes air."""
-    axis = _AXIS_OF[sunk.face]
-    p, q = _PLANE_OF[sunk.face]
+    axis, p, q, from_high = _LIES[sunk.face]
     enter = min(max(sunk.enter, low[axis]), high[axis])
     floor = min(max(sunk.floor, low[axis]), high[axis])
-    start = high[axis] - enter if sunk.face in _FROM_HIGH else enter - low[axis]
+    start = high[axis] - enter if from_high else enter - low[axis]
     depth = abs(enter - floor)
     if depth < SLIGHT_MM:
         return None
@@ -377,12 +395,14 @@ def _measured(sunk: Sunk, low: Sequence[float], high: Sequence[float]) -> Cut | 
 
 def _clipped(outline: Path, x0: float, y0: float, x1: float, y1: float) -> Path | None:
     """An upright pocket's outline held to the blank; corners that lie outside move to its edge."""
-    corners = [Corner(min(max(c.x, x0), x1), min(max(c.y, y0), y1), c.bulge) for c in outline.corners]
+    if all(x0 <= x <= x1 and y0 <= y <= y1 for x, y, _ in outline.corners) and _is_spread(outline.corners):
+        return outline
     kept: list[Corner] = []
-    for corner in corners:
-        if not kept or max(abs(kept[-1].x - corner.x), abs(kept[-1].y - corner.y)) > SLIGHT_MM:
-            kept.append(corner)
-        elif corner.bulge == 0.0:
+    for x, y, bulge in outline.corners:
+        x, y = min(max(x, x0), x1), min(max(y, y0), y1)  # noqa: PLW2901
+        if not kept or max(abs(kept[-1].x - x), abs(kept[-1].y - y)) > SLIGHT_MM:
+            kept.append(Corner(x, y, bulge))
+        elif bulge == 0.0:
             kept[-1] = kept[-1]._replace(bulge=0.0)
     while len(kept) > 1 and max(abs(kept[0].x - kept[-1].x), abs(kept[0].y - kept[-1].y)) <= SLIGHT_MM:
         kept.pop()
@@ -390,6 +410,16 @@ def _clipped(outline: Path, x0: float, y0: float, x1: float, y1: float) -> Path 
     if len(kept) < 3 or max(xs) - min(xs) < SLIGHT_MM or max(ys) - min(ys) < SLIGHT_MM:
         return None
     return Path(tuple(kept))
+
+
+def _is_spread(corners: Sequence[Corner]) -> bool:
+    """Whether no two corners that follow each other are one place, so that nothing is to be left out."""
+    x0, y0, _ = corners[-1]
+    for x, y, _ in corners:
+        if abs(x - x0) <= SLIGHT_MM and abs(y - y0) <= SLIGHT_MM:
+            return False
+        x0, y0 = x, y
+    return len(corners) >= 3
 
 
 _QUARTER = 0.41421356237309503

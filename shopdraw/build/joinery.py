@@ -46,17 +46,19 @@ class Housing:
 
 def body_in(box: Box, into: str, depth: float) -> Body:
     """The body of an upright box that enters a host by `depth` towards `into`; its plane is the host's surface."""
-    out = AXES[opposite(into)]
-    axis_index = "xyz".index(into[1])
-    a: Vec3 = AXES["+y"] if axis_index == 0 else AXES["+z"] if axis_index == 1 else AXES["+x"]
-    b = cross(out, a)
-    low, high = box.corners()
+    a, b, out = _ENTERING[into]
     surface = box.side(opposite(into))
-    at = [0.0, 0.0, 0.0]
-    at[axis_index] = surface
-    frame = Frame(a, b, out, (at[0], at[1], at[2]))
-    p, q = frame.local(low), frame.local(high)
+    at = {"x": (surface, 0.0, 0.0), "y": (0.0, surface, 0.0), "z": (0.0, 0.0, surface)}[into[1]]
+    frame = Frame(a, b, out, at)
+    p, q = frame.local((box.x0, box.y0, box.z0)), frame.local((box.x1, box.y1, box.z1))
     return Body(frame, rectangle(p[0], p[1], q[0], q[1]), depth)
+
+
+_ALONG = {"x": AXES["+y"], "y": AXES["+z"], "z": AXES["+x"]}
+_ENTERING: dict[str, tuple[Vec3, Vec3, Vec3]] = {
+    into: (_ALONG[into[1]], cross(AXES[opposite(into)], _ALONG[into[1]]), AXES[opposite(into)]) for into in AXES
+}
+"""The axes of a body's frame by the direction in which it enters: two in the host's surface, the third out of it."""
 
 
 def house(

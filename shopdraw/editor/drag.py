@@ -25,7 +25,7 @@ class Step:
 
     Attributes:
         value: of the handle, mm or degrees.
-        state: the piece with that value.
+        state: the piece with that value, built for a draft.
         says: the magnet that holds it, or "".
         limit: why it goes no further, or "".
     """
@@ -60,6 +60,7 @@ class Drag:
         self._low: tuple[float, str] | None = None
         self._high: tuple[float, str] | None = None
         self.step = Step(handle.value, before)
+        self._full: State | None = None
 
     def to(self, point: Point, *, reach: float, fine: bool = False) -> Step:
         """Moves to a point of the view's plane.
@@ -84,8 +85,13 @@ class Drag:
         return self.step
 
     def finished(self) -> State:
-        """The state in which the drag ends; the one before where nothing has changed."""
-        return self.before if self.step.state.text == self.before.text else self.step.state
+        """The state in which the drag ends, built in full; the one before where nothing has changed."""
+        text = self.step.state.text
+        if text == self.before.text:
+            return self.before
+        if self._full is None or self._full.text != text:
+            self._full = state_of(text, self._source, self._variant)
+        return self._full
 
     def nudged(self, count: int, *, fine: bool = False) -> Step:
         """Moves by whole steps from where it stands, as the arrow keys do."""
@@ -120,7 +126,7 @@ class Drag:
                 text = changed_text(self.before.text, self.handle.sets(value), self._variant)
             except CannotSet:
                 return self.before
-            known = self._known[value] = state_of(text, self._source, self._variant)
+            known = self._known[value] = state_of(text, self._source, self._variant, rough=True)
         return known
 
     def _last_sound(self, value: float, reason: str) -> tuple[float, str]:

@@ -8,8 +8,9 @@ from shopdraw.check import findings
 from shopdraw.check.unknown_key import unknown_key
 from shopdraw.cnc.part import router_findings
 from shopdraw.cnc.shop_cutters import cutters_of
-from shopdraw.editor.shop_of import shop_of
+from shopdraw.editor.shop_of import shop_read
 from shopdraw.piece.design import Design
+from shopdraw.piece.shop import Shop
 from shopdraw.piece.unknown import UnknownKey
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding
@@ -25,6 +26,8 @@ def piece_findings(
         cautions: keys of its file that mean nothing.
         path: of the piece file, if it has one: the shop is found from there.
     """
-    cutters = cutters_of(shop_of(design, path))
+    read = shop_read(design, path)
+    cutters = cutters_of(read.shop if read is not None else Shop())
     found = findings(design, assembly, router_findings(assembly, design, cutters))
-    return (*found, *(unknown_key(caution) for caution in cautions))
+    unknown = (*cautions, *(read.cautions if read is not None else ()))
+    return (*found, *(unknown_key(caution) for caution in unknown))

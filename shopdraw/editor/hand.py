@@ -24,7 +24,7 @@ class Hand(QObject):
 
     Signals:
         said: a sentence about what a drag did besides moving.
-        paused: the state in which a hand has stopped without letting go.
+        paused: the state, built in full, in which a hand has stopped without letting go.
     """
 
     said = Signal(str)
@@ -70,8 +70,8 @@ class Hand(QObject):
             self._pause.start()
 
     def _paused(self) -> None:
-        if self._drag is not None and self._drag.step.state is not self._drag.before:
-            self.paused.emit(self._drag.step.state)
+        if self._drag is not None and self._drag.finished() is not self._drag.before:
+            self.paused.emit(self._drag.finished())
 
     def _leave(self) -> None:
         gc.enable()

@@ -69,12 +69,9 @@ class Frame:
 
     def point(self, p: Vec3) -> Vec3:
         """A point given in this frame, in the outer frame."""
-        u, v, w, at = self.u, self.v, self.w, self.at
-        return (
-            u[0] * p[0] + v[0] * p[1] + w[0] * p[2] + at[0],
-            u[1] * p[0] + v[1] * p[1] + w[1] * p[2] + at[1],
-            u[2] * p[0] + v[2] * p[1] + w[2] * p[2] + at[2],
-        )
+        (ux, uy, uz), (vx, vy, vz), (wx, wy, wz), (x, y, z) = self.u, self.v, self.w, self.at
+        a, b, c = p
+        return (ux * a + vx * b + wx * c + x, uy * a + vy * b + wy * c + y, uz * a + vz * b + wz * c + z)
 
     def direction(self, d: Vec3) -> Vec3:
         """A direction given in this frame, in the outer frame."""
@@ -82,8 +79,9 @@ class Frame:
 
     def local(self, p: Vec3) -> Vec3:
         """A point of the outer frame, in this one."""
-        q = subtract(p, self.at)
-        return (dot(q, self.u), dot(q, self.v), dot(q, self.w))
+        (ux, uy, uz), (vx, vy, vz), (wx, wy, wz), (x, y, z) = self.u, self.v, self.w, self.at
+        a, b, c = p[0] - x, p[1] - y, p[2] - z
+        return (a * ux + b * uy + c * uz, a * vx + b * vy + c * vz, a * wx + b * wy + c * wz)
 
     def local_direction(self, d: Vec3) -> Vec3:
         """A direction of the outer frame, in this one."""

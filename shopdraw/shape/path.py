@@ -7,6 +7,7 @@ chords for those who need them.
 from __future__ import annotations
 
 import math
+import sys
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import lru_cache
@@ -39,6 +40,10 @@ class Arc(NamedTuple):
     end_deg: float
 
 
+_LARGEST = sys.float_info.max
+_SIZED = 1e-6
+
+
 class NotAPath(ValueError):
     """Corners that don't make a closed outline; the message says which and why."""
 
@@ -60,15 +65,27 @@ class Path:
         # Thousands of outlines are made at every step of a drag: one plain loop, the place asked only for faults.
         x0, y0, _ = corners[-1]
         for x, y, bulge in corners:
-            if not math.isfinite(x + y + bulge):
+            # A sum that isn't finite differs from itself, or lies beyond every number.
+            if not -_LARGEST <= x + y + bulge <= _LARGEST:
                 self._refuse_endless()
-            if abs(x - x0) < 1e-9 and abs(y - y0) < 1e-9 and math.hypot(x - x0, y - y0) < 1e-9:
+            if -1e-9 < x - x0 < 1e-9 and -1e-9 < y - y0 < 1e-9 and math.hypot(x - x0, y - y0) < 1e-9:
                 raise NotAPath(f"an outline's corner stands twice at ({x0:g}, {y0:g})")
             x0, y0 = x, y
-        object.__setattr__(self, "_hash", hash(corners))
 
     def __hash__(self) -> int:
-        return self._hash  # type: ignore[attr-defined, no-any-return]
+        # Kept: most outlines of a drag are never asked for it, the rest again and again.
+        try:
+            return self._hash  # type: ignore[attr-defined, no-any-return]
+        except AttributeError:
+            object.__setattr__(self, "_hash", hash(self.corners))
+            return self._hash  # type: ignore[attr-defined, no-any-return]
+
+    @classmethod
+    def _known(cls, corners: tuple[Corner, ...]) -> Path:
+        """A path whose corners are known to make one: those of another one, moved."""
+        made = object.__new__(cls)
+        object.__setattr__(made, "corners", corners)
+        return made
 
     def _refuse_endless(self) -> None:
         for corner in self.corners:
@@ -78,12 +95,11 @@ class Path:
     def pairs(self) -> Iterator[tuple[Corner, Corner]]:
         """Each segment as its two corners; the first one's bulge is the segment's."""
         corners = self.corners
-        for i, corner in enumerate(corners):
-            yield corner, corners[(i + 1) % len(corners)]
+        return zip(corners, (*corners[1:], corners[0]), strict=True)
 
     def moved(self, dx: float, dy: float) -> Path:
         """The path shifted, mm."""
-        return Path(tuple(Corner(x + dx, y + dy, b) for x, y, b in self.corners))
+        return Path._known(tuple([Corner(x + dx, y + dy, b) for x, y, b in self.corners]))
 
     def mapped(self, to: Callable[[Point], Point], *, mirrored: bool = False) -> Path:
         """The path under a rigid map of the plane.
@@ -116,9 +132,14 @@ class Path:
 
 def rectangle(x0: float, y0: float, x1: float, y1: float) -> Path:
     """An upright rectangle between two opposite corners, mm, anticlockwise from its lower left."""
-    x0, x1 = min(x0, x1), max(x0, x1)
-    y0, y1 = min(y0, y1), max(y0, y1)
-    return Path((Corner(x0, y0), Corner(x1, y0), Corner(x1, y1), Corner(x0, y1)))
+    if x0 > x1:
+        x0, x1 = x1, x0
+    if y0 > y1:
+        y0, y1 = y1, y0
+    corners = (Corner(x0, y0), Corner(x1, y0), Corner(x1, y1), Corner(x0, y1))
+    # Four corners that lie well apart need no closer look.
+    plain = x1 - x0 > _SIZED and y1 - y0 > _SIZED and -_LARGEST <= x0 + x1 + y0 + y1 <= _LARGEST
+    return Path._known(corners) if plain else Path(corners)
 
 
 def polygon(points: Iterable[Point]) -> Path:
@@ -209,6 +230,8 @@ def flattened(path: Path, tolerance_mm: float = CHORD_TOLERANCE_MM) -> tuple[Poi
     Returns:
         Points in order, the first not repeated.
     """
+    if not any(bulge for _, _, bulge in path.corners):
+        return tuple([(x, y) for x, y, _ in path.corners])
     points: list[Point] = []
     for (x0, y0, bulge), (x1, y1, _) in path.pairs():
         points.append((x0, y0))

@@ -78,13 +78,14 @@ def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...
     boxes, nearest = _board_boxes(tuple(boards), direction)
     areas = (boxes[:, 2] - boxes[:, 0]) * (boxes[:, 3] - boxes[:, 1])
     largest = [int(index) for index in np.argsort(-areas, kind="stable")]
-    faces: dict[int, tuple[_Face, ...]] = {}
+    faces: dict[int, list[_Face]] = {}
     for index in largest[:_COVERS]:
-        faces[index] = _faces(boards[index].shape, boards[index].frame, direction)
-    covered = _covered(boxes, nearest, _covers(faces.values()))
+        faces[index] = _faces(boards[index].shape, boards[index].frame, direction, ())
+    before = _covers(faces.values())
+    covered = _covered(boxes, nearest, before)
     for index in largest[_COVERS:]:
         if not covered[index]:
-            faces[index] = _faces(boards[index].shape, boards[index].frame, direction)
+            faces[index] = _faces(boards[index].shape, boards[index].frame, direction, before)
     covers = _covers(faces.values())
     seen = [
         (face.depth, index, face)
@@ -134,7 +135,7 @@ def _covered(boxes: Floats, nearest: Floats, covers: Sequence[tuple[Box, float]]
     return found
 
 
-def _covers(faces: Iterable[tuple[_Face, ...]]) -> list[tuple[Box, float]]:
+def _covers(faces: Iterable[Sequence[_Face]]) -> list[tuple[Box, float]]:
     """The largest upright rectangles: what lies whole behind one of them isn't seen."""
     found = [
         (face.box, face.depth)
@@ -150,42 +151,88 @@ def _area(box: Box) -> float:
     return (box[2] - box[0]) * (box[3] - box[1])
 
 
+def _faces(
+    shape: Shape, frame: Frame, direction: Direction, covers: Sequence[tuple[Box, float]]
+) -> list[_Face]:  # fmt: skip
+    """The faces of a board that are turned to the viewer: those of any board of its shape that lies the same way.
+
+    Args:
+        shape, frame: the board.
+        direction: which way one looks.
+        covers: what lies whole behind one of them is left out.
+    """
+    dx, dy = direction.on_paper(frame.at)
+    dz = dot(frame.at, direction.toward)
+    found = []
+    made = _turned_faces(shape, frame.u, frame.v, frame.w, direction)
+    for depth, points, (x0, y0, x1, y1), square, cut, facing, upward in made:
+        box = (x0 + dx, y0 + dy, x1 + dx, y1 + dy)
+        if not _hidden(box, depth + dz, covers):
+            moved = tuple([(x + dx, y + dy) for x, y in points])
+            found.append(_Face(depth + dz, moved, box, square, cut, facing, upward))
+    return found
+
+
+class _Lying(NamedTuple):
+    """How a board lies in a view: its three axes along the view's right, up and toward."""
+
+    right: Vec3
+    up: Vec3
+    toward: Vec3
+
+
 @lru_cache(maxsize=8192)
-def _faces(shape: Shape, frame: Frame, direction: Direction) -> tuple[_Face, ...]:
-    toward = direction.toward
-    du, dv, dw = dot(frame.u, toward), dot(frame.v, toward), dot(frame.w, toward)
-    outline = flattened(shape.outline, _CHORD_MM)
+def _turned_faces(shape: Shape, u: Vec3, v: Vec3, w: Vec3, direction: Direction) -> tuple[_Face, ...]:
+    """The faces of a shape that begins at the world's origin."""
+    ways = (direction.right, direction.up, direction.toward)
+    right, up, toward = ((dot(u, way), dot(v, way), dot(w, way)) for way in ways)
+    lying = _Lying(right, up, toward)
+    du, dv, dw = toward
+    outline, t = flattened(shape.outline, _CHORD_MM), -shape.thickness
     found = []
     if abs(dw) > _FACING:
-        level = 0.0 if dw > 0 else -shape.thickness
-        corners = [(u, v, level) for u, v in outline]
-        upward = frame.w[2] if dw > 0 else -frame.w[2]
-        found.append(_face(corners, frame, direction, facing=abs(dw), upward=upward))
+        level = 0.0 if dw > 0 else t
+        found.append(_face([(a, b, level) for a, b in outline], lying, abs(dw), w[2] if dw > 0 else -w[2]))
     for (u0, v0), (u1, v1) in zip(outline, (*outline[1:], outline[0]), strict=True):
-        size = ((u1 - u0) ** 2 + (v1 - v0) ** 2) ** 0.5
-        facing = ((v1 - v0) * du - (u1 - u0) * dv) / size
-        if facing > _FACING:
-            t = -shape.thickness
-            corners = [(u0, v0, 0.0), (u1, v1, 0.0), (u1, v1, t), (u0, v0, t)]
-            upward = ((v1 - v0) * frame.u[2] - (u1 - u0) * frame.v[2]) / size
-            found.append(_face(corners, frame, direction, facing=facing, upward=upward))
-    return (*found, *_cuts(shape, frame, direction))
+        across, along = v1 - v0, u1 - u0
+        facing = across * du - along * dv
+        if facing > 0.0:
+            size = (along * along + across * across) ** 0.5
+            if facing / size > _FACING:
+                corners = [(u0, v0, 0.0), (u1, v1, 0.0), (u1, v1, t), (u0, v0, t)]
+                found.append(_face(corners, lying, facing / size, (across * u[2] - along * v[2]) / size))
+    return (*found, *_cuts(shape, lying))
 
 
-def _cuts(shape: Shape, frame: Frame, direction: Direction) -> list[_Face]:
+def _cuts(shape: Shape, lying: _Lying) -> list[_Face]:
     """Outlines of the cuts that are entered from the viewer's side, on the face that they are entered from."""
     found = []
     for cut in shape.cuts:
-        if cut.start > 0 or _out_of(cut, frame, direction.toward) < _SQUARE:
+        if cut.start > 0 or _out_of(cut, lying.toward) < _SQUARE:
             continue
-        prism = cut_prism(shape.outline, shape.thickness, cut)
-        out = dot(frame.direction(prism.frame.w), direction.toward) * prism.entry
-        if out < _SQUARE:
-            continue
-        level = prism.high if prism.entry > 0 else prism.low
-        corners = [prism.frame.point((a, b, level)) for a, b in flattened(cut.outline, _CHORD_MM)]
-        found.append(_face([_on_blank(shape, corner) for corner in corners], frame, direction, cut=True))
+        if cut.face is not Face.TILTED:
+            corners = _on_face(shape, cut)
+        else:
+            prism = cut_prism(shape.outline, shape.thickness, cut)
+            if dot(prism.frame.w, lying.toward) * prism.entry < _SQUARE:
+                continue
+            level = prism.high if prism.entry > 0 else prism.low
+            corners = [prism.frame.point((a, b, level)) for a, b in flattened(cut.outline, _CHORD_MM)]
+        found.append(_face([_on_blank(shape, corner) for corner in corners], lying, cut=True))
     return found
+
+
+def _on_face(shape: Shape, cut: Cut) -> list[Vec3]:
+    """A cut's outline on the face of the blank that it is entered from, in the board's (u, v, w)."""
+    outline, (u0, v0, u1, v1) = flattened(cut.outline, _CHORD_MM), shape.box
+    if cut.face in (Face.FACE, Face.BACK):
+        level = 0.0 if cut.face is Face.FACE else -shape.thickness
+        return [(a, b, level) for a, b in outline]
+    if cut.face in (Face.NEAR, Face.FAR):
+        edge = v0 if cut.face is Face.NEAR else v1
+        return [(a, edge, b) for a, b in outline]
+    end = u0 if cut.face is Face.FOOT else u1
+    return [(end, a, b) for a, b in outline]
 
 
 def _on_blank(shape: Shape, point: Vec3) -> Vec3:
@@ -195,38 +242,32 @@ def _on_blank(shape: Shape, point: Vec3) -> Vec3:
     return min(max(u, u0), u1), min(max(v, v0), v1), min(max(w, -shape.thickness), 0.0)
 
 
-def _out_of(cut: Cut, frame: Frame, toward: Vec3) -> float:
+def _out_of(cut: Cut, toward: Vec3) -> float:
     """How far the face that a cut is entered from is turned to the viewer; 1 for a tilted one, which is tried later."""
+    du, dv, dw = toward
     match cut.face:
         case Face.FACE:
-            return dot(frame.w, toward)
+            return dw
         case Face.BACK:
-            return -dot(frame.w, toward)
+            return -dw
         case Face.FAR:
-            return dot(frame.v, toward)
+            return dv
         case Face.NEAR:
-            return -dot(frame.v, toward)
+            return -dv
         case Face.HEAD:
-            return dot(frame.u, toward)
+            return du
         case Face.FOOT:
-            return -dot(frame.u, toward)
+            return -du
         case Face.TILTED:
             return 1.0
 
 
 def _face(
-    corners: Sequence[Vec3],
-    frame: Frame,
-    direction: Direction,
-    *,
-    facing: float = 1.0,
-    upward: float = 0.0,
-    cut: bool = False,
+    corners: Sequence[Vec3], lying: _Lying, facing: float = 1.0, upward: float = 0.0, *, cut: bool = False
 ) -> _Face:
-    world = [frame.point(corner) for corner in corners]
-    points = tuple(direction.on_paper(point) for point in world)
-    toward = direction.toward
-    depth = max(dot(point, toward) for point in world) + (_ABOVE_MM if cut else 0.0)
+    (ru, rv, rw), (uu, uv, uw), (tu, tv, tw) = lying
+    points = tuple([(a * ru + b * rv + c * rw, a * uu + b * uv + c * uw) for a, b, c in corners])
+    depth = max([a * tu + b * tv + c * tw for a, b, c in corners]) + (_ABOVE_MM if cut else 0.0)
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return _Face(depth, points, (min(xs), min(ys), max(xs), max(ys)), facing > _SQUARE, cut, facing, upward)
 

@@ -62,13 +62,16 @@ class Stands(Enum):
 def _flank_stands(outline: Path, thickness: float, prism: Prism, ring: Path, index: int, out: float) -> Stands:
     """How the flank over one of a ring's segments, moved outwards, stands to the blank."""
     low, high = max(prism.low, -1e5), min(prism.high, 1e5)
-    run = _run_of(ring, index, out)
-    margin = ON_BOUNDARY_MM if len(run) == 2 else _ON_AN_ARC_MM
     plain = _side_of_box(outline, thickness, prism.frame)
     if plain is not None:
         (across_low, across_high), box = plain
         if min(high, across_high) - max(low, across_low) <= ON_BOUNDARY_MM:
             return Stands.OUTSIDE
+        if _lies_well_inside(box, ring, index, out):
+            return Stands.IN_WOOD
+    run = _run_of(ring, index, out)
+    margin = ON_BOUNDARY_MM if len(run) == 2 else _ON_AN_ARC_MM
+    if plain is not None:
         return _worst(_stands_in_plane(box, start, end, margin) for start, end in pairwise(run))
     lines = (
         [prism.frame.point((a, b, level)) for a, b in run] for level in _levels(prism, thickness, low, high)
@@ -90,6 +93,18 @@ def _lies_within(outline: Path, thickness: float, prism: Prism, ring: Path) -> b
     u0, v0, u1, v1 = bounds(ring)
     clear = min(u0 - box[0], v0 - box[1], box[2] - u1, box[3] - v1)
     return clear > 2 * _ON_AN_ARC_MM and min(prism.high, across_high) - max(prism.low, across_low) > ON_BOUNDARY_MM
+
+
+def _lies_well_inside(box: Box, ring: Path, index: int, out: float) -> bool:
+    """Whether a segment, moved outwards, keeps off a rectangle's sides by more than any margin: most mortises do."""
+    here, there = ring.corners[index], ring.corners[(index + 1) % len(ring.corners)]
+    # an arc of up to half a circle keeps within its height over the chord
+    size = math.hypot(there.x - here.x, there.y - here.y)
+    if abs(here.bulge) > 1.0 or size <= 3 * _ON_AN_ARC_MM:
+        return False
+    air = out + size / 2 * abs(here.bulge) + 2 * _ON_AN_ARC_MM
+    x0, y0, x1, y1 = box[0] + air, box[1] + air, box[2] - air, box[3] - air
+    return x0 < here.x < x1 and x0 < there.x < x1 and y0 < here.y < y1 and y0 < there.y < y1
 
 
 def _worst(found: Iterable[Stands]) -> Stands:

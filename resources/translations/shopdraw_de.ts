@@ -1707,6 +1707,10 @@
         <translation>Buchleiste eines Pults: wie weit sie über die Außenfläche der Klappe steht; Vorgabe 12 mm</translation>
     </message>
     <message>
+        <source>least slant, degrees from level, that a lectern&apos;s stays are made for; by their maker</source>
+        <translation>kleinste Schräge, Grad zur Waagerechten, für die die Klappenhalter eines Stehpults gemacht sind; vom Hersteller</translation>
+    </message>
+    <message>
         <source>width of a leaf from the pin&apos;s centre</source>
         <translation>Breite eines Lappens von der Stiftmitte</translation>
     </message>
@@ -3294,6 +3298,10 @@
     <message>
         <source>Hinges</source>
         <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>Stay angle</source>
+        <translation>Haltewinkel</translation>
     </message>
     <message>
         <source>Hinge length</source>

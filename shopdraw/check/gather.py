@@ -24,6 +24,7 @@ from shopdraw.check.subject import subject_of
 from shopdraw.check.support import support_findings
 from shopdraw.check.swing import swing_findings
 from shopdraw.check.tipping import tipping_findings
+from shopdraw.check.use import use_findings
 from shopdraw.check.web import web_findings
 from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly
@@ -55,6 +56,7 @@ def by_rules(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
         *drawer_findings(subject),
         *compartment_findings(subject),
         *support_findings(subject),
+        *use_findings(subject),
         *web_findings(subject),
         *back_findings(subject),
         *own_cut_findings(subject),

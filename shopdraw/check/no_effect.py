@@ -55,6 +55,10 @@ def _hinged_below(subject: Subject) -> bool:
     return subject.slanted is not None
 
 
+def _stayed(subject: Subject) -> bool:
+    return subject.slanted is not None and any(one.kind.startswith("lid stay") for one in subject.assembly.hardware)
+
+
 def _seat(*seats: str) -> Callable[[Subject], bool]:
     return lambda subject: (
         subject.slanted is not None and subject.design.slant is not None and subject.design.slant.seat in seats
@@ -80,6 +84,7 @@ RULES: tuple[Rule, ...] = (
     Rule("lid", LOCKED, lambda s: s.slanted is not None and s.design.lid.lock, "lid.lock = true"),
     Rule("lid", ("edge_size",), _design(lambda d: d.lid.edge != "square"), "lid.edge, a moulding"),
     Rule("lid", ("ledge",), _kind("lectern"), "a lectern"),
+    Rule("lid", ("stay_angle",), _stayed, "a lectern hinged below"),
     Rule("lid", ("bevel",), _seat("flush", "on"), 'slant.seat = "flush" or "on"; else lip and reveal give it'),
     Rule("supports", (), _kind("slant-desk"), "a slant-desk"),
     Rule("writing", (), _kind("slant-desk", "lectern"), "a slant-desk"),

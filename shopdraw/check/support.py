@@ -1,4 +1,4 @@
-"""Lid supports: reach and what stays inside, droop; and the height of the writing surface."""
+"""Lid supports: reach and what stays inside, droop; what stands before the pin."""
 
 from __future__ import annotations
 
@@ -13,16 +13,13 @@ from shopdraw.wood.interference import box_of
 LEAST_REACH = 1 / 2
 LEAST_INSIDE = 1 / 3
 MOST_DROOP_MM = 3.0
-LOWEST_WRITING_MM, HIGHEST_WRITING_MM = 711.0, 762.0
-"""28 to 30 in."""
 
 
 def support_findings(subject: Subject) -> Iterator[Finding]:
-    """All findings about supports and the writing height."""
+    """All findings about supports."""
     yield from reach_and_rest(subject)
     yield from droops(subject)
     yield from pin_side_findings(subject)
-    yield from writing_height(subject)
 
 
 def reach_and_rest(subject: Subject) -> Iterator[Finding]:
@@ -82,24 +79,4 @@ def droops(subject: Subject) -> Iterator[Finding]:
         f"a pad or shim of {mm(size.droop)} mm takes it up",
         size.droop,
         MOST_DROOP_MM,
-    )
-
-
-def writing_height(subject: Subject) -> Iterator[Finding]:
-    """A note: a desk's writing surface lower or higher than people are used to; at a lectern one stands."""
-    if subject.desk is None:
-        return
-    height = subject.desk.writing
-    if LOWEST_WRITING_MM <= height <= HIGHEST_WRITING_MM:
-        return
-    limit = LOWEST_WRITING_MM if height < LOWEST_WRITING_MM else HIGHEST_WRITING_MM
-    yield Finding(
-        "writing-height",
-        Severity.NOTE,
-        ("shelf.writing",),
-        f"the writing surface is {mm(height)} mm above the floor; usual are {LOWEST_WRITING_MM:g} to "
-        f"{HIGHEST_WRITING_MM:g} mm",
-        height,
-        limit,
-        basis="common practice",
     )

@@ -140,6 +140,9 @@ class LidTable(Table):
         None, description="a lectern's ledge: how far it stands over the lid's outer face; default 12 mm"
     )
     hinges: int = Field(3, ge=2, le=6)
+    stay_angle: Angle | None = Field(
+        None, description="least slant, degrees from level, that a lectern's stays are made for; by their maker"
+    )
     hinge_length: PositiveLength = 60.0
     hinge_leaf: PositiveLength = Field(18.0, description="width of a leaf from the pin's centre")
     hinge_thickness: PositiveLength = 2.0

@@ -24,7 +24,8 @@ def figure(group: str, name: str) -> Figure:
     """A figure of the table `loads`: `figure("load", "shelf")`.
 
     Args:
-        group: "load" (kg a metre, kg/m³, kg), "limit" (shares, MPa), "scope" (mm, kg, litres) or "knees" (mm).
+        group: "load" (kg a metre, kg/m³, kg), "limit" (shares, MPa), "scope" (mm, kg, litres), "knees",
+            "writing" (mm) or "lid" (degrees, mm).
         name: within the group.
     Raises:
         KeyError: there is none.

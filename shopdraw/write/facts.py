@@ -194,6 +194,7 @@ def _hardware(fitting: Hardware) -> dict[str, Any]:
         "quantity": fitting.quantity,
         "on": list(fitting.on),
         **{_size_key(name): size for name, size in fitting.sizes},
+        **({"through_mm": fitting.through, "room_mm": fitting.room} if fitting.through else {}),
     }
 
 

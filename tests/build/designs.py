@@ -12,6 +12,7 @@ from typing import Any
 from shopdraw.piece.design import Design
 from tests.build.compartment_designs import compartment_tables
 from tests.build.drawer_choices import lay_over_corners, lay_over_drawers
+from tests.build.outer_choices import lay_over_back, lay_over_base, lay_over_handles
 
 SOLID = (
     "cherry_black",
@@ -74,6 +75,9 @@ def random_tables(rng: random.Random) -> dict[str, Any]:
     lay_over_drawers(tables, rng)
     lay_over_corners(tables, rng, ("through", "clean-sides", "clean-top"))
     lay_over_face(tables, rng)
+    lay_over_base(tables, rng)
+    lay_over_back(tables, rng)
+    lay_over_handles(tables, rng)
     return tables
 
 

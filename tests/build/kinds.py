@@ -8,6 +8,7 @@ from typing import Any
 from shopdraw.piece.design import Design
 from tests.build.designs import SOLID
 from tests.build.drawer_choices import lay_over_corners, lay_over_drawers
+from tests.build.outer_choices import lay_over_back, lay_over_base, lay_over_handles
 
 KINDS = ("chest", "bookcase", "lectern", "free")
 
@@ -33,9 +34,14 @@ def random_kind(kind: str, seed: int) -> Design:
     climate = rng.choice(({}, {"build": 7.0, "dry": 6.0, "wet": 11.0}, {"build": 10.0, "dry": 6.5, "wet": 13.5}))
     use = {"shelf": "secondary"} if rng.random() < 0.2 else {}
     tables |= {"stock": stocks, "use": use}
+    if kind in ("chest", "free") and rng.random() < 0.3:
+        tables["frame"] = {**tables.get("frame", {}), "stops": rng.random() < 0.7, "middle_over": 600.0}
     lay_over_drawers(tables, rng)
     ways = ("through", "clean-sides") if kind == "lectern" else ("through", "clean-sides", "clean-top")
     lay_over_corners(tables, rng, ways)
+    lay_over_base(tables, rng)
+    lay_over_back(tables, rng)
+    lay_over_handles(tables, rng)
     piece = {"title": f"Random {kind}", "kind": kind, "units": rng.choice(("mm", "inch"))}
     return Design.model_validate({"piece": piece, "climate": climate, **tables})
 

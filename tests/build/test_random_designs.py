@@ -127,6 +127,16 @@ def test_random_desks_cover_the_space_of_inputs():
     assert len({d.stock["primary"].species for d in designs}) >= 7
 
 
+def test_random_desks_cover_plinths_backs_and_handles():
+    designs = [random_design(seed) for seed in range(DESIGNS)]
+    assert {d.base.feet for d in designs} == {"plain", "hollow", "ogee", "own"}
+    assert {d.base.mitre for d in designs} == {"plain", "spline", "biscuits"}
+    assert len({d.base.edge for d in designs}) == 7
+    assert {d.base.glue_blocks for d in designs} == {True, False}
+    assert {d.back.kind for d in designs} == {"panel", "boards", "frame"}
+    assert {d.drawer.handle for d in designs} == {"knob", "pull"}
+
+
 def test_a_seed_stands_for_one_design():
     assert random_design(7) == random_design(7)
     assert random_design(7) != random_design(8)

@@ -80,3 +80,30 @@ def test_what_opens_first_is_out_of_the_way_of_what_opens_after_it():
     assert [(hit.board, hit.other) for hit in swept((shut, stop), (TURN, slide)) if hit.motion == "stop"]
     after = Motion("stop", ("stop",), "slide", (0.0, 0.0, 0.0), (0.0, 1.0, 0.0), 50.0, after=("lid",))
     assert [hit for hit in swept((shut, stop), (TURN, after)) if hit.motion == "stop"] == []
+
+
+def test_case_51_a_gallery_door_stops_at_a_moulding_beside_its_pin_and_stands_in_the_opening():
+    # a door of 140 × 12.7, pin on its front face; a moulding 9.5 proud begins 4 beside the pin
+    door = board("door", plain(140.0, 12.7, 200.0), LYING.moved((0.0, 0.0, 200.0)))
+    moulding = board("moulding", plain(30.0, 9.5, 200.0), LYING.moved((-34.0, -9.5, 200.0)))
+    way = Motion("door", ("door",), "turn", (0.0, 0.0, 0.0), (0.0, 0.0, -1.0), 170.0)
+    (hit,) = swept((door, moulding), (way,))
+    # its front face reaches the moulding's nearer corner: 180° less atan(9.5 / 4)
+    stops = 180.0 - math.degrees(math.atan2(9.5, 4.0))
+    assert stops == pytest.approx(112.8, abs=0.05)
+    assert hit.position == pytest.approx(stops, abs=0.5)
+    # there its thickness still stands 12.7 sin 112.8° in the opening
+    assert 12.7 * math.sin(math.radians(stops)) == pytest.approx(11.7, abs=0.05)
+    opened = door.frame.turned(way.point, (0.0, 0.0, -1.0), stops)
+    corners = [opened.point((u, v, 0.0)) for u in (0.0, 140.0) for v in (0.0, 12.7)]
+    assert max(x for x, _, _ in corners) == pytest.approx(11.7, abs=0.05)
+    # so an inner drawer narrower by that on the hinge's side comes out, and one as wide as the opening doesn't
+    open_door = board("door", plain(140.0, 12.7, 200.0), opened)
+    for left, free in ((11.8, True), (0.5, False)):
+        drawer = board("drawer", plain(139.0 - left, 150.0, 60.0), LYING.moved((left, 20.0, 100.0)))
+        out = Motion("drawer", ("drawer",), "slide", (0.0, 0.0, 0.0), (0.0, -1.0, 0.0), 140.0)
+        assert (swept((open_door, moulding, drawer), (out,)) == ()) == free
+    # moved out by the moulding's projection and a little more, the pin lets the door by
+    further = Motion("door", ("door",), "turn", (0.0, -9.6, 0.0), (0.0, 0.0, -1.0), 170.0)
+    proud = board("door", plain(140.0, 12.7, 200.0), LYING.moved((0.0, -9.6, 200.0)))
+    assert swept((proud, moulding), (further,)) == ()

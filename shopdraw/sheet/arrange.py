@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from shopdraw.drawing.sheet import Placed
@@ -99,12 +99,20 @@ def stand_in_rows(views: Sequence[ComposedView], area: FreeArea) -> tuple[Standi
     return standing if not rest else None
 
 
-def stand_on_pages(views: Sequence[ComposedView], area: FreeArea) -> tuple[tuple[Standing, ...], ...] | None:
-    """Views in rows on as many sheets as they need, in their order; None where one is too large for any sheet."""
+def stand_on_pages(
+    views: Sequence[ComposedView], area: FreeArea, loose: Collection[str] = ()
+) -> tuple[tuple[Standing, ...], ...] | None:
+    """Views in rows on as many sheets as they need, in their order; None where one is too large for any sheet.
+
+    Args:
+        views: in order.
+        area: free area of each sheet.
+        loose: ids of views that may come earlier than their order where a row or a sheet has room for them.
+    """
     pages: list[tuple[Standing, ...]] = []
     rest: Sequence[ComposedView] = views
     while rest:
-        standing, after = _fill(rest, area)
+        standing, after = _fill(rest, area, loose)
         if not standing:
             return None
         pages.append(standing)
@@ -151,43 +159,49 @@ def _slid_into(group: Sequence[Standing], area: FreeArea) -> tuple[Standing, ...
     return None
 
 
-def _fill(views: Sequence[ComposedView], area: FreeArea) -> tuple[tuple[Standing, ...], Sequence[ComposedView]]:
-    """Rows from the top down until the next view finds no place; what stands, and what is left."""
+def _fill(
+    views: Sequence[ComposedView], area: FreeArea, loose: Collection[str] = ()
+) -> tuple[tuple[Standing, ...], Sequence[ComposedView]]:
+    """Rows from the top down until no further view finds a place; what stands, and what is left."""
     x0, y0, x1, y1 = area.box
     standing: list[Standing] = []
     top = y1
-    done = 0
-    while done < len(views):
-        count, tall = _row_from(views[done:], top, area)
-        if not count:
+    rest = list(views)
+    while rest:
+        held = _row_from(rest, top, area, loose)
+        if not held:
             break
-        row = views[done : done + count]
+        row = [rest[i] for i in held]
+        tall = max(view.height for view in row)
         right = area.block[0] if top - tall < area.block[3] else x1
-        spare = (right - x0 - sum(v.width for v in row) - BETWEEN_VIEWS * (count - 1)) / (count + 1)
+        spare = (right - x0 - sum(v.width for v in row) - BETWEEN_VIEWS * (len(row) - 1)) / (len(row) + 1)
         x = x0
         for view in row:
             x += spare
             standing.append(Standing(view, (x - view.room[0], top - tall - view.room[1])))
             x += view.width + BETWEEN_VIEWS
         top -= tall + BETWEEN_VIEWS
-        done += count
+        rest = [view for i, view in enumerate(rest) if i not in held]
     lowest = min((s.box[1] for s in standing), default=y0)
-    return tuple(_lowered(standing, max(0.0, lowest - y0), area)), views[done:]
+    return tuple(_lowered(standing, max(0.0, lowest - y0), area)), rest
 
 
-def _row_from(views: Sequence[ComposedView], top: float, area: FreeArea) -> tuple[int, float]:
-    """How many of the views make the next row, and how tall it is."""
+def _row_from(views: Sequence[ComposedView], top: float, area: FreeArea, loose: Collection[str]) -> list[int]:
+    """Which of the views make the next row: those that come next, then loose ones that make it no taller."""
     x0, y0, x1, _ = area.box
-    best = (0, 0.0)
-    for count in range(1, len(views) + 1):
-        row = views[:count]
-        tall = max(view.height for view in row)
-        wide = sum(view.width for view in row) + BETWEEN_VIEWS * (count - 1)
-        right = area.block[0] if top - tall < area.block[3] - 1e-6 else x1
-        if top - tall < y0 - 1e-6 or wide > right - x0 + 1e-6:
-            break
-        best = (count, tall)
-    return best
+    held: list[int] = []
+    wide = tall = 0.0
+    for i, view in enumerate(views):
+        in_order = len(held) == i
+        if not in_order and view.drawing.id not in loose:
+            continue
+        taller = max(tall, view.height) if in_order or not held else tall
+        wider = wide + view.width + (BETWEEN_VIEWS if held else 0.0)
+        right = area.block[0] if top - taller < area.block[3] - 1e-6 else x1
+        if view.height <= taller and top - taller >= y0 - 1e-6 and wider <= right - x0 + 1e-6:
+            held.append(i)
+            wide, tall = wider, taller
+    return held
 
 
 def _lowered(standing: Sequence[Standing], spare: float, area: FreeArea) -> Iterator[Standing]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import pairwise
 
 from shopdraw.drawing.dimension import Dimension
 from shopdraw.drawing.explode import dimension_marks
@@ -71,11 +72,18 @@ def _serving_lines(upper: ComposedView, edge: float, look: Look) -> Iterator[Mar
         ):
             continue
         x = dimension.b[0] * scale
+        bent = [(p, q) for d in upper.drawing.dimensions if d is not dimension for p, q in pairwise(d.leader)]
         tops = [box[1] - 1.0 for box in boxes if box[0] - 0.6 < x < box[2] + 0.6 and box[3] < upper.outline[1]]
         tops += [
             min(y0, y1) - 1.0
             for x0, y0, x1, y1 in lines
             if min(x0, x1) - 0.6 < x < max(x0, x1) + 0.6 and max(y0, y1) < upper.outline[1]
+        ]
+        tops += [
+            min(p[1], q[1]) * scale - 1.0
+            for p, q in bent
+            if min(p[0], q[0]) * scale - 0.3 < x < max(p[0], q[0]) * scale + 0.3
+            and max(p[1], q[1]) * scale < upper.outline[1]
         ]
         top = min([dimension.line[1] * scale - 2.0, *tops])
         if top - edge > _LEAST_LINE:

@@ -9,7 +9,7 @@ from dataclasses import replace
 from shopdraw.shape.path import Point, arc_of
 from shopdraw.sheet.board_view import PLANES
 from shopdraw.sheet.cell import Cell, needed_views
-from shopdraw.sheet.cut_at import ACROSS, ALONG, Place, frame_of
+from shopdraw.sheet.cut_at import ACROSS, ALONG, CutNote, Place, frame_of
 from shopdraw.sheet.fact import Fact, Feature, Rank, Sight
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Face
@@ -62,7 +62,7 @@ def _view_facts(cell: Cell, face: Face, assembly: Assembly) -> Iterator[Fact]:
         used.append(target)
         feature = _feature(cell, face, f"{note.kind.strip()}-{number}", target)
         yield Fact(
-            f"{feature.id}/words",
+            note_id(cell, face, note, number),
             feature,
             feature,
             Rank.SIZE,
@@ -72,6 +72,11 @@ def _view_facts(cell: Cell, face: Face, assembly: Assembly) -> Iterator[Fact]:
             rounding="cut",
             board=cell.board.id,
         )
+
+
+def note_id(cell: Cell, face: Face, note: CutNote, number: int) -> str:
+    """The id of a note's fact: of so many alike on a view each has its own."""
+    return f"{_feature(cell, face, f'{note.kind.strip()}-{number}', note.targets[0]).id}/words"
 
 
 def _target(targets: Sequence[Point], used: Sequence[Point]) -> Point:

@@ -12,7 +12,7 @@ from shopdraw.sheet.bench_pair import join_pair
 from shopdraw.sheet.board_view import board_marks
 from shopdraw.sheet.box import united
 from shopdraw.sheet.cell import Cell, needed_views, view_titles
-from shopdraw.sheet.cell_fact import cell_facts, moved_to, overall_facts, view_id
+from shopdraw.sheet.cell_fact import cell_facts, moved_to, note_id, overall_facts, view_id
 from shopdraw.sheet.cell_heading import heading_lines
 from shopdraw.sheet.compose import compose_view
 from shopdraw.sheet.face_mark import Wanted, edge_mark, face_marks
@@ -130,12 +130,12 @@ def _composed(
     for turn in range(_TURNS):
         missed = {entry.fact for entry in best.unplaced}
         movable = [
-            i for i, fact in enumerate(tries) if fact.id in missed and len(spare.get(figures[fact.id], ())) > turn
+            i for i, fact in enumerate(tries) if fact.id in missed and len(spare.get(fact.id, ())) > turn
         ]
         if not movable:
             break
         for i in movable:
-            tries[i] = _aimed(tries[i], spare[figures[tries[i].id]][turn])
+            tries[i] = _aimed(tries[i], spare[tries[i].id][turn])
         found = compose_view(view, tries, scale, look, figures)
         if len(found.unplaced) < len(best.unplaced):
             best = found
@@ -143,8 +143,12 @@ def _composed(
 
 
 def _spare_targets(cell: Cell, face: Face) -> Mapping[str, tuple[Point, ...]]:
-    """Further points for a note's leader, by its words, those that lie furthest apart first."""
-    return {note.words: (*note.targets[::-1], *note.targets[1:]) for note in cell.notes if note.view is face}
+    """Further points for a note's leader, by its fact, those that lie furthest apart first."""
+    notes = [note for note in cell.notes if note.view is face]
+    return {
+        note_id(cell, face, note, number): (*note.targets[::-1], *note.targets[1:])
+        for number, note in enumerate(notes)
+    }
 
 
 def _aimed(fact: Fact, at: Point) -> Fact:

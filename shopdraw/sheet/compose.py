@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
+from shopdraw.drawing.bounds import drawing_box
 from shopdraw.drawing.dimension import Dimension
 from shopdraw.drawing.explode import dimension_marks
 from shopdraw.drawing.mark import ArcMark, Area, Arrow, Dot, Line, Mark, Meaning, Text
@@ -85,6 +86,9 @@ def compose_view(
     marks = (*_hatch_cleared(own, dimensions, notes, scale), *(_to_view(m, scale) for m in (*notes, *title)))
     drawing = Drawing(view.id, view.title, marks, tuple(_dimension_to_view(d, view.id, scale) for d in dimensions))
     placed = tuple(fact.id for fact in seen if fact.id not in failed)
+    # Heads of arrows and strokes at the ends of lines reach a hair past the lines themselves.
+    x0, y0, x1, y1 = drawing_box(drawing, scale, look.style, look.group)
+    room = united([room, (x0 * scale, y0 * scale, x1 * scale, y1 * scale)])
     return ComposedView(drawing, scale, outline, room, placed, tuple(unplaced))
 
 

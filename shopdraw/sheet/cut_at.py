@@ -14,6 +14,9 @@ ALONG, ACROSS = "along", "across"
 SAME = 1e-3
 """Sizes nearer than this are one size, mm."""
 
+_ROUND = (math.tan(math.pi / 8), 1.0)
+"""Bulges of a quarter of a circle, a rounded corner, and of half of one, a round end."""
+
 
 @dataclass(frozen=True, slots=True)
 class Place:
@@ -117,12 +120,14 @@ class At:
 
 
 def box_of(path: Path) -> tuple[float, float, float, float, float] | None:
-    """A rectangle's sides x0, y0, x1, y1 and the radius of its rounded corners; None for any other outline."""
+    """A rectangle's sides x0, y0, x1, y1 and the radius of its rounded corners or ends; None for any other outline."""
     x0, y0, x1, y1 = bounds(path)
     radius = 0.0
+    if all(corner.bulge for corner in path.corners):
+        return None
     for (ax, ay, bulge), (bx, by, _) in path.pairs():
         if bulge:
-            if abs(abs(bulge) - math.tan(math.pi / 8)) > 1e-6:
+            if min(abs(abs(bulge) - round_one) for round_one in _ROUND) > 1e-6:
                 return None
             radius = max(radius, arc_of((ax, ay), (bx, by), bulge).radius)
         elif (abs(ax - bx) > 1e-6 and abs(ay - by) > 1e-6) or not any(

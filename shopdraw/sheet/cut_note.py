@@ -25,12 +25,12 @@ def cut_notes(board: Board, sizes: CutSizes) -> tuple[CutNote, ...]:
     """
     frame = frame_of(board)
     single = [note for i in standing_cuts(board) for note in _notes(board, frame, i, board.shape.cuts[i], sizes)]
-    grouped: dict[tuple[Face, str], list[CutNote]] = {}
+    grouped: dict[tuple[Face, str, str], list[CutNote]] = {}
     for note in single:
-        grouped.setdefault((note.view, note.kind), []).append(note)
+        grouped.setdefault((note.view, note.kind, note.words), []).append(note)
     told: list[CutNote] = []
     for notes in grouped.values():
-        if len(notes) > 1 and len({note.words for note in notes}) == 1:
+        if len(notes) > 1:
             targets = tuple(target for note in notes for target in note.targets)
             places = tuple(place for note in notes for place in note.places)
             cuts = tuple(dict.fromkeys(i for note in notes for i in note.cuts))

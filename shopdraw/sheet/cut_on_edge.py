@@ -26,6 +26,10 @@ def on_edge(at: At) -> Iterator[CutNote]:
     if is_sliding(at):
         yield from sliding_note(at)
         return
+    round_one = circle_of(cut.outline)
+    if round_one is not None and not cut.islands:
+        yield _bore(at, *round_one)
+        return
     box = box_of(cut.outline)
     if box is None or cut.islands:
         yield from profile(at)
@@ -47,6 +51,14 @@ def on_edge(at: At) -> Iterator[CutNote]:
     middle_w = sign * (w0 + w1) / 2
     targets = tuple((u0 + share * (u1 - u0), middle_w) for share in (0.62, 0.38, 0.5))
     yield at.note(words, targets, places)
+
+
+def _bore(at: At, centre: Point, radius: float) -> CutNote:
+    """A round hole in an edge: its diameter and depth, how far its middle lies from the reference face, where along."""
+    (u, w), sign = centre, -1.0 if at.view is Face.FAR else 1.0
+    words = f"{at.kind} Ø {at.sizes.cut(2 * radius)}{at.depth_words}, centre {at.sizes.cut(-w)} from face"
+    place = Place(ALONG, u - at.frame.u0, (u, sign * w), f"{at.feature}:centre-along")
+    return at.note(words, ((u, sign * w),), (place,))
 
 
 def v_groove(at: At) -> Iterator[CutNote]:
@@ -97,6 +109,7 @@ def _tenons(at: At) -> Iterator[CutNote]:
     cut, frame = at.cut, at.frame
     foot = cut.face is Face.FOOT
     shoulder = frame.u0 + cut.depth if foot else frame.u1 - cut.depth
+    name = "tongue" if cut.kind == "tongue" else "tenon"
     for n, island in enumerate(cut.islands):
         box = box_of(island)
         if box is None:
@@ -104,7 +117,7 @@ def _tenons(at: At) -> Iterator[CutNote]:
             return
         v0, w0, v1, w1, _ = box
         words = (
-            f"tenon {at.sizes.cut(cut.depth)} × {at.sizes.cut(v1 - v0)} × {at.sizes.cut(w1 - w0)} thick"
+            f"{name} {at.sizes.cut(cut.depth)} × {at.sizes.cut(v1 - v0)} × {at.sizes.cut(w1 - w0)} thick"
             f"{below_face(at, -w1, w0 <= -frame.thickness + SAME)}"
         )
         low = low_edge(frame, v0, v1)

@@ -22,6 +22,8 @@ from shopdraw.view.clip import Window, clipped
 from shopdraw.wood.assembly import Assembly, SlantFact
 
 NAME_GAP = 1.5
+_GAPS = (NAME_GAP, 4.0, 8.0, 12.0, 17.0, 23.0, 30.0, 38.0, 47.0, 57.0, 68.0, 80.0)
+"""How far off its circle a detail's name may stand, paper mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,6 +154,7 @@ def name_at_circle(detail: Detail, words: str, scale: float, look: Look, ground:
         ground: of the section, with the circles of all details; it gains the words.
     """
     spots = list(_name_spots(detail, words, scale, look, EIGHT, (NAME_GAP, 6.0, 12.0, 20.0, 30.0)))
+    spots += _name_spots(detail, words, scale, look, range(0, 360, 15), _GAPS)
     return words_in_free_spot(Text((0.0, 0.0), words, look.balloon), spots, ground, scale)
 
 
@@ -164,10 +167,7 @@ def name_near_circle(detail: Detail, words: str, scale: float, look: Look, middl
     """
     inward = math.degrees(math.atan2(middle[1] - detail.centre[1], middle[0] - detail.centre[0]))
     turns = sorted(range(0, 360, 15), key=lambda turn: round(abs((turn - inward + 180.0) % 360.0 - 180.0), 3))
-    gaps = (NAME_GAP, 4.0, 8.0, 12.0, 17.0, 23.0, 30.0, 38.0, 47.0, 57.0, 68.0, 80.0)
-    return Name(
-        Text((0.0, 0.0), words, look.balloon), tuple(_name_spots(detail, words, scale, look, turns, gaps))
-    )
+    return Name(Text((0.0, 0.0), words, look.balloon), tuple(_name_spots(detail, words, scale, look, turns, _GAPS)))
 
 
 EIGHT = (45.0, 135.0, 0.0, 180.0, 315.0, 225.0, 90.0, 270.0)

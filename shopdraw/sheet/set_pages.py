@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
 from shopdraw.drawing.mark import Mark
@@ -21,7 +21,7 @@ LEAST_BANDS = 60.0
 LARGEST_RATIO = 0.5
 DETAIL_SCALES = ("1:1", "1:2")
 MOST_NAMED = 3
-"""A sheet's title names each of so many details; of more it names the first and the last."""
+"""A sheet's title names each of so many details that follow each other; of more, the first and the last."""
 TILT = ("tilt",)
 
 
@@ -155,7 +155,7 @@ def _rows(made: SetViews, manner: Manner) -> tuple[tuple[Standing, ...], ...] | 
     """Sections, then details, on as many sheets as they need; None where one is too large."""
     area, _ = with_cautions(TILT, manner.size, manner.look)
     names = [*(plane.view for plane in made.planes), *(detail.view for detail in made.details)]
-    return stand_on_pages([made.done.views[name] for name in names], area)
+    return stand_on_pages([made.done.views[name] for name in names], area, {detail.view for detail in made.details})
 
 
 def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner) -> Iterator[Page]:
@@ -166,7 +166,7 @@ def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
         shown = [plane.title.partition(" ")[::2] for plane in made.planes if plane.view in held]
         sections = [name for word, name in shown if word == "Section"]
         views = [name for word, name in shown if word == "View"]
-        details = _from_to([detail.name for detail in made.details if detail.view in held])
+        details = _from_to([detail.name for detail in made.details], {d.name for d in made.details if d.view in held})
         key = "sections" if shown else "details"
         counts[key] = counts.get(key, 0) + 1
         title = "; ".join(
@@ -183,6 +183,15 @@ def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
         )
 
 
-def _from_to(names: list[str]) -> list[str]:
-    """Names of details that follow each other; of many the first and the last one."""
-    return names if len(names) <= MOST_NAMED else [f"{names[0]} to {names[-1]}"]
+def _from_to(names: Sequence[str], held: Collection[str]) -> list[str]:
+    """The names that a sheet holds; of many that follow each other the first and the last one."""
+    runs: list[list[str]] = []
+    for name, before in zip(names, ("", *names), strict=False):
+        if name in held:
+            if runs and before in held:
+                runs[-1].append(name)
+            else:
+                runs.append([name])
+    return [
+        word for run in runs for word in (run if len(run) <= MOST_NAMED else [f"{run[0]} to {run[-1]}"])
+    ]

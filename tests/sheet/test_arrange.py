@@ -114,3 +114,24 @@ def test_a_larger_paper_is_taken_where_no_scale_fits_the_first():
 
 def test_nothing_fits_nowhere():
     assert choose_scale([A1], preferred_scales(Unit.MM), lambda _: LOOK, lambda *_: None) is None
+
+
+def test_loose_views_fill_rows_and_sheets_that_others_leave_open():
+    """A tall view leaves its row and the foot of the sheet open; small details come there, large ones keep order."""
+    large = [view(f"section.{n}", 2000, 2000) for n in "ABC"]
+    small = [view(f"detail.{n}", 250, 250) for n in range(16)]
+    plain = stand_on_pages([*large, *small], AREA)
+    pages = stand_on_pages([*large, *small], AREA, {v.drawing.id for v in small})
+    assert len(pages) < len(plain)
+    names = [s.view.drawing.id for page in pages for s in page]
+    assert sorted(names) == sorted(v.drawing.id for v in [*large, *small])
+    assert [n for n in names if n.startswith("section")] == [v.drawing.id for v in large]
+    for page in pages:
+        assert min(gaps(page), default=20.0) >= 20.0 - 1e-6
+        assert all(AREA.holds(s.box) for s in page)
+
+
+def test_without_loose_views_the_order_stands():
+    views = [view("a", 1700, 1300), view("b", 1700, 1300), view("c", 200, 200)]
+    names = [s.view.drawing.id for page in stand_on_pages(views, AREA) for s in page]
+    assert names == ["a", "b", "c"]

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
 from pathlib import Path as FilePath
@@ -16,15 +15,14 @@ from shopdraw.drawing.mark import Line, Meaning, Text
 from shopdraw.drawing.sheet import Drawing, Sheet, SheetSet
 from shopdraw.lists.rough_size import Yard
 from shopdraw.piece.reading import read_piece
-from shopdraw.shape.path import Path, bounds
+from shopdraw.shape.path import Path
 from shopdraw.sheet.cell import Cell, cells
 from shopdraw.sheet.cell_heading import heading_lines
-from shopdraw.sheet.cut_note import home_of, standing_cuts
 from shopdraw.sheet.manner import Manner, manner_of, title_fields
 from shopdraw.sheet.part_page import MOST_CELLS
 from shopdraw.sheet.part_sheet import count_part_sheets, part_pages, part_sheets
 from shopdraw.wood.assembly import Assembly
-from shopdraw.wood.board import Board, Cut, Face
+from shopdraw.wood.board import Board, Face
 from shopdraw.wood.part import mirrored, parts, same_shape
 from shopdraw.write.pdf import write_pdf
 from tests.sheet.judge import judge
@@ -149,17 +147,6 @@ def test_the_pair_lies_on_the_bench_backs_together_feet_left(name: str) -> None:
 
 
 @pytest.mark.parametrize("name", NAMES)
-def test_every_cut_can_be_rebuilt_from_the_strings_of_its_cell(name: str) -> None:
-    checked = 0
-    for cell in told_cells(name):
-        board = cell.board
-        for index in standing_cuts(board):
-            rebuild(name, cell, board.shape.cuts[index], index)
-            checked += 1
-    assert checked > 40
-
-
-@pytest.mark.parametrize("name", NAMES)
 def test_length_and_width_stand_once_on_each_cell(name: str) -> None:
     step = 0.05 if not made(name)[1].inch else 25.4 / 64
     for cell in told_cells(name):
@@ -210,106 +197,6 @@ def table_sizes(name: str, cell: Cell, letter: str) -> list[str]:
     return found
 
 
-def rebuild(name: str, cell: Cell, cut: Cut, index: int) -> None:
-    """Works a cut out from the words on its view and holds it against the board."""
-    board, manner = cell.board, made(name)[1]
-    view = home_of(board, cut)
-    drawing = drawings(name)[f"part.{cell.id}.{view.value}"]
-    step = (25.4 / 64 if manner.inch else 0.05) + 1e-6
-    told = [numbers(w, manner) for w in words_for(name, cell, drawing, cut, index)]
-    where = f"{name} {cell.id} {board.cut_ids[index]}"
-    assert told, f"{where}: no words on {view.value}"
-    if cut.face in (Face.FACE, Face.BACK) and not cut.islands:
-        sides = dict(zip(("u0", "v0", "u1", "v1"), bounds(cut.outline), strict=True))
-        _pocket(where, board, cut, sides, told, located(drawing, board, view, manner), step)
-    elif cut.face in (Face.NEAR, Face.FAR) and cut.depth < board.width - 1e-3:
-        u0, w0, u1, w1 = bounds(cut.outline)
-        assert any(_holds(t, (u1 - u0, w1 - w0, cut.depth, -w1), step) for t in told), f"{where}: {told}"
-        assert _placed(u0, "along", located(drawing, board, view, manner), step), f"{where}: not located"
-    elif cut.islands and cut.face in (Face.FOOT, Face.HEAD):
-        for island in cut.islands:
-            v0, w0, v1, w1 = bounds(island)
-            assert any(_holds(t, (w1 - w0, v1 - v0, cut.depth, -w1), step) for t in told), f"{where}: {told}"
-            low = min(_from_edge(board, v0), _from_edge(board, v1))
-            assert low < 1e-3 or _placed(low, "across", located(drawing, board, view, manner), step)
-    elif cut.islands:
-        for island in cut.islands:
-            places = located(drawing, board, view, manner)
-            assert any(_placed(_from_edge(board, c.y), "across", places, step) for c in island.corners), where
-            xs = sorted({round(c.x, 6) for c in island.corners})
-            for x in xs:
-                ys = [c.y for c in island.corners if abs(c.x - x) < 1e-3]
-                assert any(_holds(t, (max(ys) - min(ys),), step) for t in told), f"{where}: {told}"
-    else:
-        _end_cut(where, name, cell, cut, told, drawing, step)
-
-
-def _end_cut(
-    where: str, name: str, cell: Cell, cut: Cut, told: list[list[float]], drawing: Drawing, step: float
-) -> None:
-    """Bevels and mitres by tilt and one point, sockets by both widths, channels along the grain by their diameter."""
-    board, manner = cell.board, made(name)[1]
-    if any(c.bulge for c in cut.outline.corners):
-        x0, _, x1, _ = bounds(cut.outline)
-        assert any(_holds(t, (x1 - x0, cut.depth), step) for t in told), f"{where}: {told}"
-        start = cut.start if cut.face is Face.FOOT else board.length - cut.start - cut.depth
-        assert _placed(start, "along", located(drawing, board, Face.FACE, manner), step), where
-        return
-    levels = sorted({round(c.y, 6) for c in cut.outline.corners})
-    if cut.depth < board.length / 2 and len(levels) == 2 and cut.face in (Face.FOOT, Face.HEAD):
-        for level in levels:
-            xs = [c.x for c in cut.outline.corners if abs(c.y - level) < 1e-3]
-            assert any(_holds(t, (max(xs) - min(xs), cut.depth), step) for t in told), f"{where}: {told}"
-        places = located(drawing, board, cut.face, manner)
-        assert any(_placed(_from_edge(board, c.x), "across", places, step) for c in cut.outline.corners), where
-        return
-    # One flank stands in the wood: its slope from w, and where it crosses one of the two faces.
-    (i,) = [i for i in range(len(cut.outline.corners)) if i not in cut.open]
-    (ax, aw, _), (bx, bw, _) = list(cut.outline.pairs())[i]
-    tilt = abs(math.degrees(math.atan2(bx - ax, bw - aw)))
-    tilt = min(tilt, 180.0 - tilt)
-    crossings = [ax + (level - aw) * (bx - ax) / (bw - aw) for level in (0.0, -board.thickness)]
-    whole = board.width if cut.face in (Face.FOOT, Face.HEAD) else board.length
-    distances = [d for x in crossings for d in (abs(x), abs(whole - x))]
-    scale = 25.4 if manner.inch else 1.0
-    ok = any(
-        any(abs(n / scale - tilt) < 0.051 for n in t) and any(abs(n - d) <= step for n in t for d in distances)
-        for t in told
-    )
-    assert ok, f"{where}: {told}, tilt {tilt:.2f}, crossings {crossings}"
-
-
-def _pocket(
-    where: str,
-    board: Board,
-    cut: Cut,
-    sides: dict[str, float],
-    told: list[list[float]],
-    places: dict[str, list[tuple[float, float]]],
-    step: float,
-) -> None:
-    """Both extents of a pocket must follow: from the board's edges, from figures, or from one of these and words."""
-    u0, v0, u1, v1 = sides.values()
-    across = sorted((_from_edge(board, v0), _from_edge(board, v1)))
-    for way, (low, high), whole in (("along", (u0, u1), board.length), ("across", across, board.width)):
-        at_low = low < 1e-3 or _placed(low, way, places, step)
-        at_high = high > whole - 1e-3 or _placed(high, way, places, step)
-        size = any(_holds(t, (high - low,), step) for t in told)
-        follows = (at_low and at_high) or ((at_low or at_high) and size)
-        assert follows, f"{where}: {way} {sides} from {told} and {places}"
-    through = cut.start + cut.depth >= board.thickness - 1e-3
-    assert through or any(_holds(t, (cut.depth,), step) for t in told), f"{where}: depth {cut.depth} not in {told}"
-
-
-def _from_edge(board: Board, v: float) -> float:
-    return board.width - v if board.reference_edge == "far" else v
-
-
-def _holds(told: list[float], sizes: tuple[float, ...], step: float) -> bool:
-    """Whether a string holds each of the sizes; one of 0 needs no figure."""
-    return all(size < 1e-3 or any(abs(n - size) <= step for n in told) for size in sizes)
-
-
 def _placed(distance: float, way: str, places: dict[str, list[tuple[float, float]]], step: float) -> bool:
     """Whether a figure stands at that distance and says it."""
     return any(abs(exact - distance) < 1e-3 and abs(said - distance) <= step for exact, said in places[way])
@@ -324,42 +211,6 @@ def located(drawing: Drawing, board: Board, view: Face, manner: Manner) -> dict[
             exact = abs(d.b[0] - d.a[0]) if along else abs(d.b[1] - d.a[1])
             found["along" if along else "across"].append((exact, value_of(d.words, manner)))
     return found
-
-
-_OTHER_WORDS = {"dovetail": ("socket", "tail")}
-
-
-def words_for(name: str, cell: Cell, drawing: Drawing, cut: Cut, index: int) -> list[str]:
-    """The notes of a view that name a cut's kind, and whose leader ends at it or that speak for several."""
-    kind = cut.kind.replace("-", " ")
-    kinds = _OTHER_WORDS.get(kind, (kind,))
-    found = []
-    for text, tip in notes_of(drawing):
-        if any(k in text for k in kinds) and (re.match(r"\d+ × ", text) or _belongs(tip, cut)):
-            found.append(text)
-            bare = re.sub(r"^\d+ × ", "", text)
-            # A flank's angles and place stand in the heading, under the words that its leader carries.
-            found += [line for line in heading_lines(cell, made(name)[0], ()) if line.startswith(f"{bare}: ")]
-    return found
-
-
-def notes_of(drawing: Drawing) -> list[tuple[str, tuple[float, float]]]:
-    """Words at leaders with the point that the leader goes to: the line from it stands before its shelf and its end."""
-    marks = drawing.marks
-    return [
-        (mark.words, marks[i - 3].start)
-        for i, mark in enumerate(marks)
-        if isinstance(mark, Text) and mark.meaning is Meaning.SIZE and isinstance(marks[i - 3], Line)
-    ]
-
-
-def _belongs(tip: tuple[float, float], cut: Cut) -> bool:
-    """Whether a leader ends within a cut that its view shows square; in any other view the kind must do."""
-    if cut.face not in (Face.FACE, Face.BACK):
-        return True
-    x0, y0, x1, y1 = bounds(cut.outline)
-    y = -tip[1] if cut.face is Face.BACK and tip[1] < 0 else tip[1]
-    return x0 - 1e-6 <= tip[0] <= x1 + 1e-6 and y0 - 1e-6 <= y <= y1 + 1e-6
 
 
 def test_a_cell_of_a_varying_size_has_six_lines_at_most() -> None:
@@ -382,24 +233,3 @@ def test_outline_of_the_slant_is_told_by_its_two_ends_and_the_angle_in_brackets(
         written = f"{angle:.1f}".replace(".", manner.writing.decimal_sign)
         words = [m.words for m in drawing.marks if isinstance(m, Text)]
         assert any(w.startswith(f"(slant {written}° from level") and w.endswith(")") for w in words), words
-
-
-@pytest.mark.parametrize("spoil", ["no places", "wrong place", "wrong width", "no words"])
-def test_the_rebuilding_itself_notices_what_is_missing(spoil: str, monkeypatch: pytest.MonkeyPatch) -> None:
-    name = "chart-room-desk"
-    (cell,) = [cell for cell in told_cells(name) if cell.board.id == "side.left"]
-    drawing = drawings(name)["part.1L.face"]
-    marks, dimensions = drawing.marks, drawing.dimensions
-    if spoil == "no places":
-        dimensions = tuple(d for d in dimensions if d.kind != "running")
-    elif spoil == "wrong place":
-        dimensions = tuple(replace(d, words=d.words.replace("15", "25")) for d in dimensions)
-    elif spoil == "wrong width":
-        marks = tuple(replace(m, words=m.words.replace("21.10", "22.10")) if isinstance(m, Text) else m for m in marks)
-    else:
-        marks = tuple(m for m in marks if not (isinstance(m, Text) and "dado" in m.words))
-    spoilt = {**drawings(name), "part.1L.face": replace(drawing, marks=marks, dimensions=dimensions)}
-    monkeypatch.setattr("tests.sheet.test_part_sheet.drawings", lambda _name: spoilt)
-    index = next(i for i, cut_id in enumerate(cell.board.cut_ids) if cut_id == "dado:side.left:bottom")
-    with pytest.raises(AssertionError):
-        rebuild(name, cell, cell.board.shape.cuts[index], index)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
+from itertools import pairwise
 from typing import NamedTuple
 
 from shopdraw.build.label import label_of
@@ -393,12 +394,42 @@ def _measured(sunk: Sunk, low: Sequence[float], high: Sequence[float]) -> Cut | 
     )
 
 
+def _squared(corners: Sequence[Corner], blank: tuple[float, float, float, float]) -> list[Corner]:
+    """A pocket's corners, those square at which it runs out of the blank's edge: the cutter leaves nothing there."""
+    sharp = [_sharp_at_edge(here, there, corners, blank) for here, there in pairwise((*corners, corners[0]))]
+    kept: list[Corner] = []
+    for i, corner in enumerate(corners):
+        made = sharp[i]
+        if made is not None:
+            kept.append(made)
+        elif sharp[i - 1] is None or corner.bulge:
+            kept.append(corner)
+    return kept
+
+
+def _sharp_at_edge(
+    here: Corner, there: Corner, corners: Sequence[Corner], blank: tuple[float, float, float, float]
+) -> Corner | None:
+    """The square corner in place of an upright pocket's rounded one that lies on the blank's edge; else None."""
+    if not here.bulge:
+        return None
+    xs, ys = [c.x for c in corners], [c.y for c in corners]
+    for x, y in ((here.x, there.y), (there.x, here.y)):
+        outermost = x in (min(xs), max(xs)) and y in (min(ys), max(ys))
+        if outermost and min(x - blank[0], y - blank[1], blank[2] - x, blank[3] - y) <= SLIGHT_MM:
+            return Corner(x, y)
+    return None
+
+
 def _clipped(outline: Path, x0: float, y0: float, x1: float, y1: float) -> Path | None:
     """An upright pocket's outline held to the blank; corners that lie outside move to its edge."""
-    if all(x0 <= x <= x1 and y0 <= y <= y1 for x, y, _ in outline.corners) and _is_spread(outline.corners):
-        return outline
+    corners: Sequence[Corner] = outline.corners
+    if any(bulge for _, _, bulge in corners):
+        corners = _squared(corners, (x0, y0, x1, y1))
+    if all(x0 <= x <= x1 and y0 <= y <= y1 for x, y, _ in corners) and _is_spread(corners):
+        return outline if len(corners) == len(outline.corners) else Path(tuple(corners))
     kept: list[Corner] = []
-    for x, y, bulge in outline.corners:
+    for x, y, bulge in corners:
         x, y = min(max(x, x0), x1), min(max(y, y0), y1)  # noqa: PLW2901
         if not kept or max(abs(kept[-1].x - x), abs(kept[-1].y - y)) > SLIGHT_MM:
             kept.append(Corner(x, y, bulge))

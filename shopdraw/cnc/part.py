@@ -25,7 +25,7 @@ from shopdraw.lists.size import sizes_of
 from shopdraw.piece.design import Design
 from shopdraw.shape.path import signed_area
 from shopdraw.shape.reach import Left
-from shopdraw.shape.region import Region, difference, region, region_area
+from shopdraw.shape.region import Region, Unclosed, difference, region, region_area
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Face
 from shopdraw.wood.finding import Finding
@@ -120,12 +120,15 @@ def router_part(
         cutters: of the job; the stated defaults where not given.
         marks: the layout of second settings is scored, not only noted.
     Raises:
-        NotFlat: the board falls apart when its cuts are made.
+        NotFlat: the board falls apart when its cuts are made, or an outline doesn't close.
     """
     board = part.first
     unit = unit or unit_of(design)
     job = cutters if cutters is not None else default_cutters(inch=design.piece.units == "inch")
-    flat = _flat_region(board)
+    try:
+        flat = _flat_region(board)
+    except Unclosed as error:
+        raise NotFlat(f"{board.id}: {error}") from error
     outer = [path for path in flat.outline if signed_area(path) > 0]
     if len(outer) != 1:
         raise NotFlat(f"{board.id}: its cuts leave {len(outer)} pieces; a board must stay one piece")

@@ -13,7 +13,7 @@ from shopdraw.cnc.free_place import Ground
 from shopdraw.cnc.lay import Lay, lay
 from shopdraw.cnc.layer import depth_figure, sink_layers
 from shopdraw.cnc.note import boxes_of, grain_arrow, layout_lines, measures, placed_words
-from shopdraw.cnc.pocket import Pocket
+from shopdraw.cnc.pocket import Pocket, tenon_edges
 from shopdraw.cnc.run_out import run_out
 from shopdraw.cnc.second import finished_lines
 from shopdraw.cnc.side_name import reference_edge, side_name, side_word
@@ -282,6 +282,8 @@ class Maker:
             fence = side_name(board, edge)
             turned = ", turned about its long edge" if self._number > 1 else ""
             words.append(f"face {self._number} of {self._faces}{turned}; {fence} to the fence both times")
+        radii = {round(radius, 6) for cut in board.shape.cuts for radius, _ in tenon_edges(board.shape, cut)}
+        words += [f"tenon's edges: round to R {_file_size(radius, self._unit)}" for radius in sorted(radii)]
         if self._others:
             words.append("not flat: see sheet")
         return words

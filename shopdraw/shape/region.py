@@ -46,7 +46,7 @@ class Side:
 
 
 class Unclosed(ValueError):
-    """The sides of a result don't close; the message says where."""
+    """The sides of a result don't close; the message says where, and how wide the gap is."""
 
 
 def region(*paths: Path) -> Region:
@@ -116,7 +116,7 @@ def _combined(one: Region, two: Region, how: str) -> Region:
     kept = [side for side in first_split if _keep(side, two, second_split, how, first=True)]
     others = [side for side in second_split if _keep(side, one, first_split, how, first=False)]
     kept += [side.reversed() for side in others] if how == "difference" else others
-    return _oriented(_stitched(kept))
+    return _oriented(stitched(kept))
 
 
 def _keep(side: Side, other: Region, other_sides: Sequence[Side], how: str, *, first: bool) -> bool:
@@ -284,8 +284,12 @@ def _between_chord_and_arc(side: Side, point: Point) -> bool:
     return _left_of(side.start, side.end, point) is (side.bulge < 0.0)
 
 
-def _stitched(sides: Sequence[Side]) -> list[Path]:
-    """Closed paths out of loose sides; where several leave a point the sharpest left turn keeps a region together."""
+def stitched(sides: Sequence[Side]) -> list[Path]:
+    """Closed paths out of loose sides; where several leave a point the sharpest left turn keeps a region together.
+
+    Raises:
+        Unclosed: a side ends where no other begins.
+    """
     left = list(sides)
     paths = []
     while left:
@@ -294,7 +298,9 @@ def _stitched(sides: Sequence[Side]) -> list[Path]:
             here = run[-1]
             choices = [s for s in left if math.dist(s.start, here.end) <= 10 * TOUCH_MM]
             if not choices:
-                raise Unclosed(f"an outline stays open at ({here.end[0]:.3f}, {here.end[1]:.3f})")
+                gap = min(math.dist(here.end, s.start) for s in (*left, run[0]))
+                place = f"({here.end[0]:.3f}, {here.end[1]:.3f})"
+                raise Unclosed(f"an outline stays open at {place}: the next side begins {gap:.3g} mm from there")
             back = here.heading(at_end=True) + math.pi
             following = min(choices, key=lambda s: (back - s.heading() - 1e-9) % (2 * math.pi))
             left.remove(following)

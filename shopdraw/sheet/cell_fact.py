@@ -106,27 +106,42 @@ def _overall(cell: Cell, view: str, which: str, a: Point, b: Point, direction: f
 
 
 def _running(cell: Cell, face: Face, way: str, places: Sequence[Place]) -> Iterator[Fact]:
-    """Distances from the reference end or edge, each once."""
+    """Distances from the reference end or edge, each once; those across the board at whichever end is nearer."""
     wanted = [place for place in places if place.way == way and place.distance > _SAME]
-    if not wanted:
-        return
-    origin = origin_of(cell, face)
     flips = _edge_up(cell, face)
-    along = way == ALONG
+    if way == ALONG:
+        yield from _row(cell, face, way, _nearest(wanted, way, flips), "above" if flips else "below")
+    elif face in (Face.FOOT, Face.HEAD):
+        side = "right" if face is Face.HEAD else "left"
+        yield from _row(cell, face, way, _nearest(wanted, way, flips), side)
+    else:
+        best = _nearest(wanted, way, flips)
+        middle = (frame_of(cell.board).u0 + frame_of(cell.board).u1) / 2
+        for side in ("left", "right"):
+            yield from _row(cell, face, way, [p for p in best if (p.at[0] > middle) is (side == "right")], side)
+
+
+def _nearest(places: Sequence[Place], way: str, flips: bool) -> list[Place]:
+    """Of places at one distance the one nearest to where its dimension stands; the nearest distances first."""
     best: dict[float, Place] = {}
-    for place in wanted:
+    for place in places:
         key = round(place.distance, 3)
         held = best.get(key)
-        if held is None or _nearer(place.at, held.at, along, flips):
+        if held is None or _nearer(place.at, held.at, way == ALONG, flips):
             best[key] = place
-    spread = [place.at[0] for place in best.values()]
-    middle = (frame_of(cell.board).u0 + frame_of(cell.board).u1) / 2
-    right = not along and (face is Face.HEAD or (face is not Face.FOOT and sum(spread) / len(spread) > middle))
-    side = ("above" if flips else "below") if along else ("right" if right else "left")
-    far = max(best.values(), key=lambda place: place.at[0]) if right else None
-    at = (far.at[0], origin[1]) if far is not None else origin
-    start = _feature(cell, face, f"{way}-origin", at)
-    for place in sorted(best.values(), key=lambda place: place.distance):
+    return sorted(best.values(), key=lambda place: place.distance)
+
+
+def _row(cell: Cell, face: Face, way: str, places: Sequence[Place], side: str) -> Iterator[Fact]:
+    """One row of running dimensions beside a view."""
+    if not places:
+        return
+    origin = origin_of(cell, face)
+    right = side == "right"
+    at = (max(place.at[0] for place in places), origin[1]) if right else origin
+    name = f"{way}-right" if right else way
+    start = _feature(cell, face, f"{name}-origin", at)
+    for place in places:
         end = _feature(cell, face, place.feature, place.at)
         yield Fact(
             f"{start.id}/{end.id}",
@@ -134,11 +149,11 @@ def _running(cell: Cell, face: Face, way: str, places: Sequence[Place]) -> Itera
             end,
             Rank.LOCATION,
             (view_id(cell, face),),
-            0.0 if along else 90.0,
+            0.0 if way == ALONG else 90.0,
             kind="running",
             side=side,
             rounding="cut",
-            chain=f"{cell.id}:{face.value}:{way}",
+            chain=f"{cell.id}:{face.value}:{name}",
             measured=place.distance,
             board=cell.board.id,
         )

@@ -10,6 +10,7 @@ import pytest
 
 from shopdraw.build import CannotBuild, build
 from shopdraw.drawing.mark import Text
+from shopdraw.lists.rough_size import Yard
 from shopdraw.piece.design import Design
 from shopdraw.piece.reading import read_piece
 from shopdraw.sheet.cell_view import ComposedCell
@@ -23,7 +24,7 @@ from tests.sheet.rebuilt_cell import Untold, allowed_volume, differing_volume, l
 
 def cells_of(design: Design) -> tuple[tuple[ComposedCell, ...], bool]:
     assembly, manner = build(design), manner_of(design)
-    pages = part_pages(assembly, manner.writing, manner.scales, manner.look, manner.size, manner.third_angle)
+    pages = part_pages(assembly, manner.writing, manner.scales, manner.look, manner.size, manner.third_angle, Yard())
     return tuple(at.cell for page in pages for at in page.cells), manner.inch
 
 

@@ -171,8 +171,8 @@ def corner_by_corner(at: At) -> Iterator[CutNote]:
         (x, w), wide, deep, degrees = askew
         first = frame.from_edge(x) if cut.face in (Face.FOOT, Face.HEAD) else x - frame.u0
         words = (
-            f"{at.kind} {at.sizes.fine(wide)} × {at.sizes.cut(deep)} into each board, {at.sizes.angle(degrees)} to the face, "
-            f"{at.sizes.cut(cut.depth)} long{start}; its middle {at.sizes.cut(first)} from the "
+            f"{at.kind} {at.sizes.fine(wide)} × {at.sizes.cut(deep)} into each board, {at.sizes.angle(degrees)} to the "
+            f"face, {at.sizes.cut(cut.depth)} long{start}; its middle {at.sizes.cut(first)} from the "
             f"{'edge' if cut.face in (Face.FOOT, Face.HEAD) else 'end'}, {at.sizes.cut(-w)} from the reference face"
         )
         yield at.note(words, [*targets, _end_point(at)], places)

@@ -15,6 +15,10 @@ from shopdraw.sheet.cut_on_face import on_face
 from shopdraw.sheet.cut_size import CutSizes
 from shopdraw.wood.board import Board, Cut, Face
 
+HOLES = frozenset({"bore", "slot"})
+OWN = "own:"
+"""Ids of a person's own cuts begin so; their reason stands in the note."""
+
 
 def cut_notes(board: Board, sizes: CutSizes) -> tuple[CutNote, ...]:
     """Every cut of a board as it is told, alike ones together: "4 × tail ...".
@@ -25,9 +29,10 @@ def cut_notes(board: Board, sizes: CutSizes) -> tuple[CutNote, ...]:
     """
     frame = frame_of(board)
     single = [note for i in standing_cuts(board) for note in _notes(board, frame, i, board.shape.cuts[i], sizes)]
-    grouped: dict[tuple[Face, str], list[CutNote]] = {}
+    grouped: dict[tuple[Face, str, str], list[CutNote]] = {}
     for note in single:
-        grouped.setdefault((note.view, note.kind), []).append(note)
+        # holes of one size are told together, whatever other holes there are
+        grouped.setdefault((note.view, note.kind, note.words if note.kind in HOLES else ""), []).append(note)
     told: list[CutNote] = []
     for notes in grouped.values():
         if len(notes) > 1 and len({note.words for note in notes}) == 1:
@@ -85,6 +90,14 @@ def home_of(board: Board, cut: Cut) -> Face:
 
 def _notes(board: Board, frame: Frame2, index: int, cut: Cut, sizes: CutSizes) -> Iterator[CutNote]:
     view = home_of(board, cut)
+    own = board.cut_for[index] if index < len(board.cut_ids) and board.cut_ids[index].startswith(OWN) else ""
+    for note in _plain_notes(board, frame, index, view, cut, sizes):
+        yield replace(note, words=f"{note.words}: {own}") if own else note
+
+
+def _plain_notes(
+    board: Board, frame: Frame2, index: int, view: Face, cut: Cut, sizes: CutSizes
+) -> Iterator[CutNote]:
     feature = board.cut_ids[index] if index < len(board.cut_ids) else f"{cut.kind}:{board.id}:{index}"
     at = At(board, frame, index, cut, view, cut.kind.replace("-", " "), feature, sizes)
     if cut.face in (Face.FACE, Face.BACK):

@@ -12,6 +12,7 @@ from shopdraw.build.profile import mould, profile
 from shopdraw.build.screw import wood_screws
 from shopdraw.build.slot import across_slot
 from shopdraw.shape.path import circle
+from shopdraw.wood.assembly import Joint
 from shopdraw.wood.board import Face, Fixing
 
 GLUE_MM = 75.0
@@ -80,7 +81,10 @@ def lay_foot_blocks(bench: Bench, plan: CasePlan, returns: Mapping[str, Blank]) 
             for edge in ("-x", "+x", "-y", "+y"):
                 mould(block, edge, "-z", EASED, id=f"eased:{block.id}:{edge}", purpose="eased")
             board = returns[hand]
-            butt(bench, board, block, glued=True)
+            # its grain is upright and the plinth's isn't: glued above, where the plinth is held, and dry below
+            glued = min(GLUE_MM, plan.foot - plan.design.base.foot_gap)
+            name, sizes = f"butt:{board.id}:{block.id}", (("glue-above", glued),)
+            bench.joints.append(Joint(name, "butt", board.id, block.id, (block.id,), glued=True, sizes=sizes))
             butt(bench, bench[f"side.{hand}"], block, glued=False)
             on = (block.id, board.id)
             bench.hardware.append(wood_screws(plan, f"screw:{block.id}", 2, on, wide, board.stock.thickness))
@@ -92,19 +96,21 @@ def lay_glue_blocks(bench: Bench, plan: CasePlan, front: Blank, returns: Mapping
     under = plan.bottom_top - plan.stocks.of("bottom").thickness
     number = 0
     room = (plan.left + CLEAR_MM, plan.right - CLEAR_MM)
+    # a face frame's lower rail hangs down behind the plinth
+    framed = "face.rail-lower" in bench.blanks
+    before, y0 = (bench["face.rail-lower"], plan.front) if framed else (front, 0.0)
     for x0 in _spread(max(room[0], wide + CLEAR_MM), min(room[1], plan.width - wide - CLEAR_MM)):
         number += 1
-        y0 = bench["bottom"].box().y0
-        box = Box(x0, x0 + BLOCK_LONG_MM, 0.0, y0 + BLOCK_MM, under - BLOCK_MM, under)
-        block = _glue_block(bench, plan, number, box, "+x", "-y", front, (x0 + BLOCK_LONG_MM / 2, 0.0, under))
+        box = Box(x0, x0 + BLOCK_LONG_MM, y0, bench["bottom"].box().y0 + BLOCK_MM, under - BLOCK_MM, under)
+        block = _glue_block(bench, plan, number, box, "+x", "-y", before, (x0 + BLOCK_LONG_MM / 2, y0, under))
         butt(bench, bench["bottom"], block, glued=True)
     thick = stock.thickness
     for hand, board in returns.items():
-        for y0 in _spread(thick + CLEAR_MM, plan.depth - thick - 10.0 - CLEAR_MM):
+        for start in _spread(thick + CLEAR_MM, plan.depth - thick - 10.0 - CLEAR_MM):
             number += 1
             x0 = 0.0 if hand == "left" else plan.width - BLOCK_MM
-            box = Box(x0, x0 + BLOCK_MM, y0, y0 + BLOCK_LONG_MM, plan.foot - BLOCK_MM, plan.foot)
-            held = (0.0 if hand == "left" else plan.width, y0, plan.foot)
+            box = Box(x0, x0 + BLOCK_MM, start, start + BLOCK_LONG_MM, plan.foot - BLOCK_MM, plan.foot)
+            held = (0.0 if hand == "left" else plan.width, start, plan.foot)
             face = "-x" if hand == "left" else "+x"
             block = _glue_block(bench, plan, number, box, "+y", face, board, held)
             butt(bench, bench[f"side.{hand}"], block, glued=False)

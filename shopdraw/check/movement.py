@@ -76,8 +76,9 @@ def _glued_across(assembly: Assembly, joint: Joint) -> float:
     if host.stock.coefficient == 0.0 or abs(dot(guest.frame.u, along)) < 0.7:
         return 0.0
     sizes = dict(joint.sizes)
-    if "glue" in sizes:
-        return sizes["glue"]
+    for name in ("glue", "glue-above"):
+        if name in sizes:
+            return sizes[name]
     if joint.body is not None:
         reach = [dot(joint.body.frame.point((c.x, c.y, 0.0)), along) for c in joint.body.outline.corners]
         return max(reach) - min(reach)

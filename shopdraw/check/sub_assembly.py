@@ -19,7 +19,7 @@ def sub_assemblies(assembly: Assembly) -> Mapping[str, tuple[str, ...]]:
     families: dict[str, list[str]] = {}
     for board in assembly.boards:
         families.setdefault(_family(board.id, assembly), []).append(board.id)
-    beside = jointed(assembly)
+    beside = jointed(assembly, held=True)
     found: dict[str, tuple[str, ...]] = {}
     for family, members in families.items():
         for group in groups_of(members, beside):
@@ -35,10 +35,16 @@ def _family(board_id: str, assembly: Assembly) -> str:
     return board_id.rpartition(".")[0] or board_id
 
 
-def jointed(assembly: Assembly) -> Mapping[str, frozenset[str]]:
-    """For each board the boards that it has a joint with."""
+def jointed(assembly: Assembly, *, held: bool = False) -> Mapping[str, frozenset[str]]:
+    """For each board the boards that it has a joint with.
+
+    Args:
+        held: leave out dry laps, which hold nothing together.
+    """
     beside = {board.id: set[str]() for board in assembly.boards}
     for joint in assembly.joints:
+        if held and joint.kind == "lap" and not joint.glued:
+            continue
         for guest in joint.guest_boards or (joint.guest,):
             if joint.host in beside and guest in beside:
                 beside[joint.host].add(guest)

@@ -77,8 +77,11 @@ def _opening(joint: Joint, figures: Figures) -> tuple[str, str, str]:
 def fixing(joint: Joint, figures: Figures) -> str:
     """Whether a joint is glued, and over how much of it; whether it floats."""
     if joint.glued:
-        glue = dict(joint.sizes).get("glue")
-        return f"glued over the front {figures.size(glue)}" if glue else "glued"
+        for name, where in (("glue", "front"), ("glue-above", "upper")):
+            glue = dict(joint.sizes).get(name)
+            if glue:
+                return f"glued over the {where} {figures.size(glue)}"
+        return "glued"
     return "dry, floats" if joint.floats else "dry"
 
 

@@ -15,6 +15,10 @@ from shopdraw.sheet.cut_on_face import on_face
 from shopdraw.sheet.cut_size import CutSizes
 from shopdraw.wood.board import Board, Cut, Face
 
+HOLES = frozenset({"bore", "slot"})
+OWN = "own:"
+"""Ids of a person's own cuts begin so; their reason stands in the note."""
+
 
 def cut_notes(board: Board, sizes: CutSizes) -> tuple[CutNote, ...]:
     """Every cut of a board as it is told, alike ones together: "4 × tail ...".
@@ -85,6 +89,14 @@ def home_of(board: Board, cut: Cut) -> Face:
 
 def _notes(board: Board, frame: Frame2, index: int, cut: Cut, sizes: CutSizes) -> Iterator[CutNote]:
     view = home_of(board, cut)
+    own = board.cut_for[index] if index < len(board.cut_ids) and board.cut_ids[index].startswith(OWN) else ""
+    for note in _plain_notes(board, frame, index, view, cut, sizes):
+        yield replace(note, words=f"{note.words}: {own}") if own else note
+
+
+def _plain_notes(
+    board: Board, frame: Frame2, index: int, view: Face, cut: Cut, sizes: CutSizes
+) -> Iterator[CutNote]:
     feature = board.cut_ids[index] if index < len(board.cut_ids) else f"{cut.kind}:{board.id}:{index}"
     at = At(board, frame, index, cut, view, cut.kind.replace("-", " "), feature, sizes)
     if cut.face in (Face.FACE, Face.BACK):

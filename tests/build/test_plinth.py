@@ -185,3 +185,18 @@ def test_the_weakest_section_of_a_foot_is_where_it_is_shortest_for_its_height():
     weakest = weakest_section(neck.board("plinth.front").shape.outline)
     assert (weakest.length, weakest.height) == (pytest.approx(30.0, abs=0.1), pytest.approx(30.0, abs=0.1))
     assert weakest_section(build(made()).board("plinth.front").shape.outline) is None
+
+
+def test_a_high_plinths_foot_blocks_are_glued_above_and_dry_below():
+    piece = build(made(height=130.0))
+    joint = next(one for one in piece.joints if one.id == "butt:plinth.left:block.front-left")
+    # the block is 130 - 20 - 15 = 95 high, 93.5 of it behind the plinth
+    assert dict(joint.sizes)["glue-above"] == 75.0
+    low = next(one for one in build(made()).joints if one.id == "butt:plinth.left:block.front-left")
+    assert dict(low.sizes)["glue-above"] == pytest.approx(55.0 - 1.5)
+
+
+def test_glue_blocks_behind_a_face_frame_stand_behind_its_lower_rail():
+    tables = {"piece": {"kind": "bookcase"}, "case": CASE, "face": {}, "base": {"glue_blocks": True}}
+    piece = sound(Design.model_validate(tables))
+    assert box_of(piece.board("block.glue-1"))[1] == pytest.approx(box_of(piece.board("face.rail-lower"))[4])

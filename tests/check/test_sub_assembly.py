@@ -2,6 +2,7 @@
 
 from shopdraw.build import build
 from shopdraw.check.sub_assembly import groups_of, sub_assemblies
+from shopdraw.piece.design import Design
 from tests.check.desks import design
 
 
@@ -27,3 +28,12 @@ def test_every_board_stands_in_one_group():
 def test_groups_hang_together_by_joints_alone():
     beside = {"a": frozenset({"b"}), "b": frozenset({"a"}), "c": frozenset()}
     assert groups_of(("a", "c", "b"), beside) == [("a", "b"), ("c",)]
+
+
+def test_shiplapped_boards_go_in_one_by_one_and_a_framed_back_as_one():
+    case = {"width": 900.0, "height": 1000.0, "depth": 480.0}
+    for kind, alone in (("boards", True), ("frame", False)):
+        tables = {"piece": {"kind": "chest"}, "case": case, "back": {"kind": kind}}
+        found = sub_assemblies(build(Design.model_validate(tables)))
+        assert ("back.1" in found) == alone
+        assert (len(found.get("back", ())) > 1) != alone

@@ -36,8 +36,8 @@ def made(design: Design) -> Assembly | None:
         return None
 
 
-def judged(design: Design, shop: Shop) -> bool:
-    """Whether it can be built; fails where a list is wrong."""
+def judged(design: Design, shop: Shop, *, listed: bool) -> bool:
+    """Whether it can be built; fails where a rough size is wrong, and, where it is to be listed, the cut list."""
     assembly = made(design)
     if assembly is None:
         return False
@@ -49,22 +49,26 @@ def judged(design: Design, shop: Shop) -> bool:
         assert rough.length > each.length, each.id
         if rough.glue_up is not None:
             assert rough.glue_up.clear >= each.width - 1e-6, each.id
-    table = cut_list(assembly, design, shop)
-    listed = Counter(label for row in table.rows for label in str(row[0]).split(", "))
-    assert listed == Counter(each.label for each in assembly.boards)
+    if listed:
+        table = cut_list(assembly, design, shop)
+        labels = Counter(label for row in table.rows for label in str(row[0]).split(", "))
+        assert labels == Counter(each.label for each in assembly.boards)
     return True
 
 
 @pytest.mark.parametrize("first", range(0, DESKS, 50))
 def test_rough_is_never_less_than_net_on_any_line_of_a_random_desk(first: int) -> None:
     shops = (Shop(), YARD)
-    assert sum(judged(random_design(seed), shops[seed % 2]) for seed in range(first, first + 50)) > 25
+    seeds = range(first, first + 50)
+    assert sum(judged(random_design(seed), shops[seed % 2], listed=seed % 8 == 0) for seed in seeds) > 25
 
 
 @pytest.mark.parametrize("kind", KINDS)
 def test_rough_is_never_less_than_net_on_any_line_of_the_other_kinds(kind: str) -> None:
     shops = (Shop(), YARD)
-    assert sum(judged(random_kind(kind, seed), shops[seed % 2]) for seed in range(OF_A_KIND)) > OF_A_KIND / 2
+    seeds = range(OF_A_KIND)
+    told = [judged(random_kind(kind, seed), shops[seed % 2], listed=seed % 8 == 0) for seed in seeds]
+    assert sum(told) > OF_A_KIND / 2
 
 
 def net_is_the_solids(design: Design) -> bool:

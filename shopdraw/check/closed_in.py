@@ -9,7 +9,7 @@ lid) closes in its own faces only, and nothing else closes in these.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator, Set
+from collections.abc import Callable, Iterator, Sequence, Set
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -33,6 +33,7 @@ TOUCHING_MM = 2.0
 _LEAST_POINTS = 3
 _FAR_MM = 5000.0
 _OFF_MM = 0.01
+_Floats = np.typing.NDArray[np.float64]
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,29 +95,55 @@ def _outlooks(assembly: Assembly, board: Board, side: str) -> Iterator[_Outlook]
     level = _OFF_MM if side == "face" else -board.thickness - _OFF_MM
     out = scale(frame.w, sign)
     wood = placed_solid(board)
-    goes = {name: motion.id for motion in assembly.motions for name in motion.boards}
-    others = [b for b in assembly.boards if b.id != board.id and goes.get(b.id) == goes.get(board.id)]
-    boxes = np.array([box_of(other) for other in others]).reshape(-1, 6)
+    spread = [((i + 0.5) / POINTS, (j + 0.5) / POINTS) for i in range(POINTS) for j in range(POINTS)]
+    points = [frame.point((u0 + i * (u1 - u0), v0 + j * (v1 - v0), level)) for i, j in spread]
+    points = [at for at in points if wood.ray_cast(at, add(at, scale(out, -3 * _OFF_MM)))]
+    if not points:
+        return
     sides = (frame.u, scale(frame.u, -1.0), frame.v, scale(frame.v, -1.0))
     ways = (out, *(scale(add(out, aside), math.sqrt(0.5)) for aside in sides))
-    for i in range(POINTS):
-        for j in range(POINTS):
-            at = frame.point((u0 + (i + 0.5) / POINTS * (u1 - u0), v0 + (j + 0.5) / POINTS * (v1 - v0), level))
-            if not wood.ray_cast(at, add(at, scale(out, -3 * _OFF_MM))):
-                continue
-            near = _met(at, add(at, scale(out, TOUCHING_MM)), others, boxes)
-            if not near:
-                yield _Outlook(tuple(_met(at, add(at, scale(way, _FAR_MM)), others, boxes) for way in ways))
+    rays = (scale(out, TOUCHING_MM), *(scale(way, _FAR_MM) for way in ways))
+    stands = _others(assembly, board)
+    may_meet = _boxes_met(np.array(points), np.array(rays), stands.boxes)
+    for at, rows in zip(points, may_meet, strict=True):
+        near, *far = (_met(at, add(at, ray), row, stands) for ray, row in zip(rays, rows, strict=True))
+        if not near:
+            yield _Outlook(tuple(far))
 
 
-def _met(start: Vec3, end: Vec3, others: list[Board], boxes: np.typing.NDArray[np.float64]) -> frozenset[str]:
-    """Boards that a ray meets, or starts in."""
-    at, way = np.array(start), np.array(end) - np.array(start)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        one, two = (boxes[:, :3] - at) / way, (boxes[:, 3:] - at) / way
-    inside = (boxes[:, :3] <= at) & (at <= boxes[:, 3:])
-    flat = np.abs(way) < 1e-12
-    low = np.where(flat, np.where(inside, -np.inf, np.inf), np.minimum(one, two)).max(axis=1)
-    high = np.where(flat, np.where(inside, np.inf, -np.inf), np.maximum(one, two)).min(axis=1)
-    rows = np.flatnonzero((low <= high) & (high >= 0.0) & (low <= 1.0))
-    return frozenset(others[row].id for row in rows if placed_solid(others[row]).ray_cast(start, end))
+@dataclass(frozen=True, slots=True)
+class _Others:
+    """What may stand in the way: ids, what a ray meets of each, boxes round them."""
+
+    ids: tuple[str, ...]
+    casts: tuple[Callable[[Vec3, Vec3], Sequence[object]], ...]
+    boxes: _Floats
+
+
+def _others(assembly: Assembly, board: Board) -> _Others:
+    """The other boards, without those that come out apart from it."""
+    goes = {name: motion.id for motion in assembly.motions for name in motion.boards}
+    others = [b for b in assembly.boards if b.id != board.id and goes.get(b.id) == goes.get(board.id)]
+    return _Others(
+        tuple(other.id for other in others),
+        tuple(placed_solid(other).ray_cast for other in others),
+        np.array([box_of(other) for other in others]).reshape(-1, 6),
+    )
+
+
+def _boxes_met(points: _Floats, rays: _Floats, boxes: _Floats) -> np.typing.NDArray[np.bool_]:
+    """For each point and each ray from it which boxes it meets, or starts in."""
+    low, high = boxes[:, :3] - points[:, None, :], boxes[:, 3:] - points[:, None, :]
+    inside = ((low <= 0.0) & (high >= 0.0))[:, None]
+    flat = (np.abs(rays) < 1e-12)[:, None, :]
+    safe = np.where(flat, 1.0, rays[:, None, :])
+    one, two = low[:, None] / safe, high[:, None] / safe
+    first = np.where(flat, np.where(inside, -np.inf, np.inf), np.minimum(one, two)).max(axis=3)
+    last = np.where(flat, np.where(inside, np.inf, -np.inf), np.maximum(one, two)).min(axis=3)
+    met: np.typing.NDArray[np.bool_] = (first <= last) & (last >= 0.0) & (first <= 1.0)
+    return met
+
+
+def _met(start: Vec3, end: Vec3, may: np.typing.NDArray[np.bool_], stands: _Others) -> frozenset[str]:
+    """Boards that a ray meets, of those whose boxes it meets."""
+    return frozenset([stands.ids[row] for row in may.nonzero()[0].tolist() if stands.casts[row](start, end)])

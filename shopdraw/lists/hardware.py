@@ -12,6 +12,8 @@ TITLE = "Hardware"
 def hardware_table(assembly: Assembly, figures: Figures) -> Table:
     """One row for fittings of one kind and size; boards by their labels, those that share a fitting with a +.
 
+    Of a screw is told what it passes and how far it bites, so that its length can be checked against the boards.
+
     Args:
         assembly: the piece.
         figures: how the drawings write sizes.
@@ -23,8 +25,18 @@ def hardware_table(assembly: Assembly, figures: Figures) -> Table:
     made: list[tuple[Cell, ...]] = []
     for (kind, sizes), alike in rows.items():
         where = dict.fromkeys(" + ".join(_label(assembly, board) for board in fitting.on) for fitting in alike)
-        made.append((kind, sum(fitting.quantity for fitting in alike), sizes, ", ".join(where)))
-    return Table(TITLE, (Column("fitting"), Column("quantity"), Column("sizes"), Column("on")), tuple(made))
+        bites = "; ".join(dict.fromkeys(filter(None, (_bite(fitting, figures) for fitting in alike))))
+        made.append((kind, sum(fitting.quantity for fitting in alike), sizes, bites, ", ".join(where)))
+    heads = ("fitting", "quantity", "sizes", "goes through, bites", "on")
+    return Table(TITLE, tuple(map(Column, heads)), tuple(made))
+
+
+def _bite(fitting: Hardware, figures: Figures) -> str:
+    """What a screw passes before it bites, and how far it bites; "" for other fittings."""
+    length = dict(fitting.sizes).get("length")
+    if not fitting.through or length is None:
+        return ""
+    return f"{figures.size(fitting.through)}, {figures.size(length - fitting.through)}"
 
 
 def _label(assembly: Assembly, board: str) -> str:

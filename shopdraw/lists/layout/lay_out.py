@@ -10,9 +10,10 @@ from shopdraw.lists.layout.boards import board_task, fillings, largest_first
 from shopdraw.lists.layout.bundle import Bundle, prepared
 from shopdraw.lists.layout.checker import faults_of_layout
 from shopdraw.lists.layout.contender import Entry
-from shopdraw.lists.layout.job import BoardJob, Job
+from shopdraw.lists.layout.job import BoardJob, Job, SheetJob
 from shopdraw.lists.layout.outside import OutsideRun
 from shopdraw.lists.layout.panels import sheet_task, strips
+from shopdraw.lists.layout.rectangles import least_cost
 
 SECONDS = 5.0
 """The longest a job may take."""
@@ -37,6 +38,15 @@ def lay_out(job: Job, seconds: float = SECONDS) -> Layout:
     if not bundles:
         return Layout(fit, (), 0.0, "nothing to cut", misfits)
     return _judged(fit, misfits, _entries(fit, bundles, time.monotonic() + seconds - _FOR_THE_REST))
+
+
+def bound_of(job: SheetJob) -> float:
+    """What no layout of a job for sheets costs less than, known before anything is searched; 0 where nothing fits."""
+    fit, bundles, _ = prepared(job)
+    if not bundles or not isinstance(fit, SheetJob):
+        return 0.0
+    task = sheet_task(fit, bundles)
+    return task.unit * least_cost(task.problem)
 
 
 def _entries(job: Job, bundles: tuple[Bundle, ...], stop: float) -> list[Entry]:

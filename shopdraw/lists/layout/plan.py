@@ -9,7 +9,7 @@ from shopdraw.lists.bank import banks_of
 from shopdraw.lists.free_grain import free_to_turn
 from shopdraw.lists.layout.answer import Layout, Misfit
 from shopdraw.lists.layout.job import BoardJob, Piece, SheetJob, Wanted
-from shopdraw.lists.layout.lay_out import NoLayout, lay_out
+from shopdraw.lists.layout.lay_out import NoLayout, bound_of, lay_out
 from shopdraw.lists.layout.yard import Supply, boards_for, sheets_for
 from shopdraw.lists.rough import rough_thickness, trade_name
 from shopdraw.lists.rough_size import Kind, Yard, rough_of, yard_of
@@ -118,9 +118,12 @@ def _board_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Sho
     yard = yard_of(design, shop)
     panels = tuple(_panels(boards, yard))
     wanted = tuple(_parts(boards, panels, yard))
-    by_width = _laid_out(_class_jobs(wanted, supply, shop))
-    at_once = _laid_out([_ripped(wanted, supply, shop)])
-    layouts, misfits = min((by_width, at_once), key=lambda one: (len(one[1]), sum(each.cost for each in one[0])))
+    layouts, misfits = _laid_out(_class_jobs(wanted, supply, shop))
+    cost, ripped = sum(layout.cost for layout in layouts), _ripped(wanted, supply, shop)
+    if misfits or cost > bound_of(ripped) * (1 + _NEAR):
+        at_once = _laid_out([ripped])
+        if (len(at_once[1]), sum(layout.cost for layout in at_once[0])) < (len(misfits), cost):
+            layouts, misfits = at_once
     return StockPlan(stock, trade_name(stock), supply, layouts, panels, misfits)
 
 

@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
+
+MOST_SUMS = 20_000
+"""Sums of prices above this aren't listed: they lie close to each other."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +121,18 @@ def least_cost(problem: Rectangles) -> float:
     prices = [area.cost for area in problem.areas]
     if len(kinds) == 1 and len(set(prices)) == 1:
         bound = max(bound, prices[0] * _by_thresholds(problem))
-    return math.ceil(bound - 1e-6) if problem.whole_costs else bound
+    return float(next_sum(math.ceil(bound - 1e-6), prices)) if problem.whole_costs else bound
+
+
+def next_sum(least: int, prices: Sequence[float]) -> int:
+    """The least sum of so many whole prices each as may be that isn't below a number."""
+    whole = sorted({round(price) for price in prices if price})
+    if least <= 0 or not whole or least > MOST_SUMS or whole[0] == 1:
+        return least
+    reached = [True] + [False] * (least + whole[-1])
+    for total in range(1, len(reached)):
+        reached[total] = any(total >= price and reached[total - price] for price in whole)
+    return next(total for total in range(least, len(reached)) if reached[total])
 
 
 def _by_area(problem: Rectangles) -> float:

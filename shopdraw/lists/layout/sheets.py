@@ -96,7 +96,7 @@ class SheetSearch:
         by = (number // 2) % 2 if number < 8 else self._chance.choice((0, 0, 1, 2, 3))
         attempt = Attempt(problem.areas, self._manner(number))
         if self._all_placed(attempt, in_order(problem, self._chance if number >= 8 else None, by)):
-            self._offer(attempt.cut(), side)
+            self._offer(attempt.cut(across=bool(side)))
 
     def _repair(self) -> None:
         """Takes some sheets of the best answer apart, the emptiest among them, and fills again."""
@@ -127,15 +127,15 @@ class SheetSearch:
         attempt = Attempt(areas, self._manner(8 + self._chance.randrange(100)))
         attempt.keep(mine)
         if self._all_placed(attempt, in_order(rest, self._chance, self._chance.choice((0, 0, 1, 2, 3)))):
-            self._offer(attempt.cut(), side, others)
+            self._offer(attempt.cut(across=bool(side)), others)
 
     def _all_placed(self, attempt: Attempt, turns: Sequence[tuple[int, tuple[tuple[int, int, bool], ...]]]) -> bool:
         placed = all(attempt.place(turn) for turn in turns)
         self._work += attempt.looked
         return placed
 
-    def _offer(self, cut: Sequence[CutSheet], side: int, others: Sequence[CutSheet] = ()) -> None:
-        made: Cut = (*(replace(sheet, across=bool(side)) for sheet in cut), *others)
+    def _offer(self, cut: Sequence[CutSheet], others: Sequence[CutSheet] = ()) -> None:
+        made: Cut = (*cut, *others)
         kinds = len(self._problems[0].wanted)
         if len(self._seen) < MOST_SEEN:
             for sheet in made:

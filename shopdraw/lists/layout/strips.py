@@ -32,6 +32,8 @@ class _Sheet:
     left: int
     strips: list[_Strip] = field(default_factory=list)
     filled: int = 0
+    as_cut: CutSheet | None = None
+    """What it was taken over from, while nothing more has been put on it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +76,7 @@ class Attempt:
                     made.columns.append(_Column(column.x, strip.y - taken, list(column.placed)))
                     made.room = max(made.room, strip.y - taken)
                     sheet.filled += sum(placed.x * placed.y for placed in column.placed)
+            sheet.as_cut = cut
 
     def place(self, turn: Turn) -> bool:
         """Puts a rectangle where it wastes least; False where no sheet is left to open."""
@@ -85,38 +88,45 @@ class Attempt:
             or self._in_new_sheet(kind, ways)
         )
 
-    def cut(self) -> tuple[CutSheet, ...]:
-        """What has become of the sheets, each exchanged for the cheapest kind that holds its strips."""
-        return tuple(
-            CutSheet(
-                self._cheapest(sheet),
-                tuple(
-                    Strip(strip.y, tuple(Column(column.x, tuple(column.placed)) for column in strip.columns))
-                    for strip in sheet.strips
-                ),
-            )
-            for sheet in self._sheets
-            if sheet.strips
-        )
+    def cut(self, *, across: bool) -> tuple[CutSheet, ...]:
+        """What has become of the sheets, each exchanged for the cheapest kind that holds its strips.
+
+        Args:
+            across: what the sheets say of their x and y.
+        """
+        return tuple(self._cut(sheet, across) for sheet in self._sheets if sheet.strips)
+
+    def _cut(self, sheet: _Sheet, across: bool) -> CutSheet:
+        kind, known = self._cheapest(sheet), sheet.as_cut
+        if known is not None and known.area == kind and known.across == across:
+            return known
+        strips = [
+            Strip(strip.y, tuple([Column(column.x, tuple(column.placed)) for column in strip.columns]))
+            for strip in sheet.strips
+        ]
+        return CutSheet(kind, tuple(strips), across)
 
     def _in_open_strip(self, kind: int, ways: tuple[tuple[int, int, bool], ...], slack: float) -> bool:
-        least: float = -1.0
+        least, looked = -1, 0
         spot: tuple[_Sheet, _Strip, _Column | None, int, int, bool] | None = None
         for x, y, turned in ways:
             for sheet in self._sheets:
                 for strip in sheet.strips:
-                    if strip.y < y:
+                    over = strip.y - y
+                    if over < 0:
                         continue
                     columns = strip.columns if strip.room >= y else ()
-                    self.looked += len(columns) + 2
+                    looked += len(columns) + 2
                     for column in columns:
                         if column.left >= y and column.x >= x:
                             waste = (column.x - x) * y
                             if least < 0 or waste < least:
                                 least, spot = waste, (sheet, strip, column, x, y, turned)
-                    waste = (strip.y - y) * x
-                    if strip.left >= x and strip.y - y <= slack * strip.y and (least < 0 or waste < least):
-                        least, spot = waste, (sheet, strip, None, x, y, turned)
+                    if strip.left >= x and over <= slack * strip.y:
+                        waste = over * x
+                        if least < 0 or waste < least:
+                            least, spot = waste, (sheet, strip, None, x, y, turned)
+        self.looked += looked
         if spot is None:
             return False
         sheet, strip, found, x, y, turned = spot
@@ -130,6 +140,7 @@ class Attempt:
             found.left -= y
             strip.room = max(column.left for column in strip.columns)
         sheet.filled += x * y
+        sheet.as_cut = None
         return True
 
     def _in_new_strip(self, kind: int, ways: tuple[tuple[int, int, bool], ...]) -> bool:
@@ -166,6 +177,7 @@ class Attempt:
 
     def _rip(self, sheet: _Sheet, y: int) -> _Strip:
         strip = _Strip(y, sheet.x, [])
+        sheet.as_cut = None
         sheet.strips.append(strip)
         sheet.left -= y
         return strip

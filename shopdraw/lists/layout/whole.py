@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from fractions import Fraction
 
 BOARD_UNIT = 0.01
 """mm: a board's length in this unit is what the one-way search counts in."""
@@ -11,6 +12,7 @@ SHEET_UNIT = 0.001
 _NOISE = 1e-4
 _CENT = 1e-4
 _LARGEST = 10_000
+_PROPORTION = 60
 
 
 def up(size: float, unit: float) -> int:
@@ -32,4 +34,14 @@ def cost_unit(costs: Sequence[float]) -> float:
     exact = all(abs(cost / _CENT - round(cost / _CENT)) < 1e-3 for cost in costs)
     if exact and max(counted) // common <= _LARGEST:
         return common * _CENT
-    return max(costs) / 100.0
+    return _in_proportion(costs) or max(costs) / 100.0
+
+
+def _in_proportion(costs: Sequence[float]) -> float:
+    """The unit of costs that stand in a small proportion, as boards of one width at so much a length do; else 0."""
+    paid = sorted({cost for cost in costs if cost})
+    shares = [Fraction(cost / paid[0]).limit_denominator(_PROPORTION) for cost in paid]
+    if any(abs(cost / paid[0] - float(share)) > 1e-9 for cost, share in zip(paid, shares, strict=True)):
+        return 0.0
+    parts = math.lcm(*(share.denominator for share in shares))
+    return paid[0] / parts if parts <= _PROPORTION and paid[-1] / paid[0] * parts <= _LARGEST else 0.0

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.on_sheet import OnSheets
-from shopdraw.editor.views import Views, full_views
+from shopdraw.editor.scene import Views
 from shopdraw.piece.design import Design
 from shopdraw.piece.unknown import UnknownKey
 from shopdraw.wood.assembly import Assembly
@@ -47,6 +47,9 @@ class Worked:
 
 def views_job(assembly: Assembly, section: bool) -> Worked:  # handed on by position
     """Full views of a piece."""
+    # Hidden lines need solids: the window opens without loading them.
+    from shopdraw.editor.views import full_views
+
     return Worked(views=full_views(assembly, section=section))
 
 
@@ -86,6 +89,7 @@ def collisions_job(boards: tuple[Board, ...]) -> frozenset[str]:
 def nothing_job() -> Worked:
     """Nothing: loads what the other jobs need."""
     # The sheets tell which hidden lines print: loaded now, not when the first views are asked for.
+    import shopdraw.editor.views
     import shopdraw.sheet.arrangement  # noqa: F401
 
     return Worked()

@@ -6,16 +6,13 @@ from dataclasses import replace
 
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
 from shopdraw.editor.arrangement import DIRECTIONS, SECTION, middle_plane
+from shopdraw.editor.scene import Views
 from shopdraw.shape.frame import WORLD
 from shopdraw.view.direction import FRONT, PLAN
 from shopdraw.view.projection import project
 from shopdraw.view.section import section as cut_through
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
-
-Views = dict[str, tuple[Mark, ...]]
-"""View id to marks in the view's own plane, true-size mm."""
-
 
 SECTION_SCALE = 0.15
 """About how large the canvas shows a piece: hatches have their pitch on paper."""

@@ -5,12 +5,11 @@ Threads would gain nothing (one piece of Python runs at a time), and a process o
 
 from __future__ import annotations
 
-import multiprocessing
 from collections.abc import Callable
-from concurrent.futures import Future, ProcessPoolExecutor
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from shopdraw.editor.job import (
     Worked,
@@ -27,6 +26,11 @@ from shopdraw.editor.tongue import translate
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
 
+if TYPE_CHECKING:
+    from concurrent.futures import Future, ProcessPoolExecutor
+
+FIRST_MS = 40
+"""So long after it was asked for the first job is begun."""
 VIEWS, CHECKS, SHEETS = "views", "checks", "sheets"
 """Three worker processes: views never wait for findings, nor findings for sheets."""
 
@@ -82,6 +86,15 @@ class Working(QObject):
             future.cancel()
         self._latest = state
         self._path = path
+        if self._apart and VIEWS not in self._pools:
+            # The window comes first: worker processes are started when it is up.
+            QTimer.singleShot(FIRST_MS, lambda: self._begin(state, section=section))
+        else:
+            self._begin(state, section=section)
+
+    def _begin(self, state: State, *, section: bool) -> None:
+        if state is not self._latest or self._closed:
+            return
         ahead, self._ahead = self._ahead, None
         if ahead is not None and ahead[0] is state and not section and not ahead[1].cancelled():
             ahead[1].add_done_callback(lambda finished: self._tell(state, finished))
@@ -89,7 +102,7 @@ class Working(QObject):
             return
         if ahead is not None:
             ahead[1].cancel()
-        self._waiting = [self._do(VIEWS, state, views_job, assembly, section)]
+        self._waiting = [self._do(VIEWS, state, views_job, state.assembly, section)]
 
     def ask_ahead(self, state: State) -> None:
         """Has the views of a state made before they are asked for: the hand that drags has stopped, not let go."""
@@ -137,6 +150,8 @@ class Working(QObject):
         self._pools.clear()
 
     def _do(self, pool: str, state: State, job: Callable[..., Worked], *of: object) -> Future[Worked]:
+        from concurrent.futures import Future
+
         if self._apart:
             future = self._executor(pool).submit(job, *of)
         else:
@@ -165,6 +180,10 @@ class Working(QObject):
 
     def _executor(self, pool: str) -> ProcessPoolExecutor:
         if pool not in self._pools:
+            # Loaded when the first job is begun: the window is up by then.
+            import multiprocessing
+            from concurrent.futures import ProcessPoolExecutor
+
             # What nobody waits for at the end of a drag gives way to the window and to the views.
             self._pools[pool] = ProcessPoolExecutor(
                 1,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.on_sheet import OnSheets
@@ -20,6 +20,8 @@ if TYPE_CHECKING:
     from shopdraw.editor.router_job import RouterSight
 
 
+MOST_KEPT = 600
+"""So many solids a worker process keeps while hands drag."""
 PATIENCE = 10
 """How far jobs that can wait step back: POSIX niceness."""
 
@@ -51,6 +53,33 @@ def views_job(assembly: Assembly, section: bool) -> Worked:  # handed on by posi
     from shopdraw.editor.views import full_views
 
     return Worked(views=full_views(assembly, section=section))
+
+
+def views_ahead_job(design: Design, number: int) -> Worked:
+    """Full views of a piece that a hand is passing; given up when a newer one is wanted."""
+    from shopdraw.build import build
+    from shopdraw.editor.views import full_views
+    from shopdraw.wood.facet import facets
+    from shopdraw.wood.solid import made
+
+    if facets.cache_info().currsize > MOST_KEPT:
+        # A long drag passes hundreds of sizes that nobody will see again.
+        facets.cache_clear()
+        made.cache_clear()
+
+    def stale() -> bool:
+        return bool(_newest and _newest[0].value != number)
+
+    return Worked(views=None if stale() else full_views(build(design), stale=stale))
+
+
+_newest: list[Any] = []
+"""In a worker process: where the window keeps the number of the newest job."""
+
+
+def know_newest(newest: Any) -> None:  # a ctypes value, which has no type of its own
+    """Tells a worker process where the number of the newest job is kept."""
+    _newest.append(newest)
 
 
 def findings_job(

@@ -93,16 +93,24 @@ def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...
 def _block(board: Board, direction: Direction) -> tuple[Box, float]:
     """The box round a board's blank in the view's plane, a little less, and the depth of its nearest corner."""
     frame, (u0, v0, u1, v1), t = board.frame, board.shape.box, board.shape.thickness
-    middle = ((u0 + u1) / 2, (v0 + v1) / 2, -t / 2)
-    half = ((u1 - u0) / 2, (v1 - v0) / 2, t / 2)
-    centre = frame.point(middle)
-    found = []
-    for way in (direction.right, direction.up, direction.toward):
-        reach = abs(dot(frame.u, way)) * half[0] + abs(dot(frame.v, way)) * half[1] + abs(dot(frame.w, way)) * half[2]
-        at = dot(centre, way)
-        found.append((at - reach, at + reach))
-    (x0, x1), (y0, y1), (_, nearest) = found
-    return (x0 + _SLACK_MM, y0 + _SLACK_MM, x1 - _SLACK_MM, y1 - _SLACK_MM), nearest
+    x, y, z = frame.point(((u0 + u1) / 2, (v0 + v1) / 2, -t / 2))
+    a, b, c = (u1 - u0) / 2, (v1 - v0) / 2, t / 2
+    right, up, toward = _shares(frame.u, frame.v, frame.w, direction)
+    across, high = right[0] * a + right[1] * b + right[2] * c, up[0] * a + up[1] * b + up[2] * c
+    way, lift = direction.right, direction.up
+    at_x = x * way[0] + y * way[1] + z * way[2]
+    at_y = x * lift[0] + y * lift[1] + z * lift[2]
+    near = dot((x, y, z), direction.toward) + toward[0] * a + toward[1] * b + toward[2] * c
+    less_x, less_y = across - _SLACK_MM, high - _SLACK_MM
+    return (at_x - less_x, at_y - less_y, at_x + less_x, at_y + less_y), near
+
+
+@lru_cache(maxsize=512)
+def _shares(u: Vec3, v: Vec3, w: Vec3, direction: Direction) -> tuple[Vec3, Vec3, Vec3]:
+    """How much of a board's length, width and thickness is seen to the right, upwards and towards the viewer."""
+    ways = (direction.right, direction.up, direction.toward)
+    right, up, toward = ((abs(dot(u, way)), abs(dot(v, way)), abs(dot(w, way))) for way in ways)
+    return right, up, toward
 
 
 def _covers(faces: Iterable[Sequence[_Face]]) -> list[tuple[Box, float]]:

@@ -6,14 +6,14 @@ numerator, a bar and a small denominator; `31 1/2` and `31 ½` look alike. Knows
 
 from __future__ import annotations
 
+import json
 import math
 import re
 import unicodedata
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from pathlib import Path as FilePath
-
-from fontTools.ttLib import TTFont
+from typing import Any
 
 from shopdraw.drawing.mark import Text
 from shopdraw.shape.path import Point
@@ -92,17 +92,14 @@ class _Font:
     """One shipped font's measures in heights of its capitals."""
 
     def __init__(self, name: str) -> None:
-        with TTFont(font_file(name)) as font:
-            self._glyf = font["glyf"]
-            self._cmap: dict[int, str] = font.getBestCmap()
-            self._advances = font["hmtx"].metrics
-            em = font["head"].unitsPerEm
+        told = _measures()[name]
+        self._glyphs: dict[str, list[int]] = told["glyphs"]
         self._known: dict[str, _Glyph] = {}
-        self.capital = float(self._glyf[self._cmap[ord("H")]].yMax)
-        self.em_per_capital = em / self.capital
+        self.capital = float(self._glyphs["H"][2])
+        self.em_per_capital = told["em"] / self.capital
 
     def has(self, character: str) -> bool:
-        return ord(character) in self._cmap
+        return character in self._glyphs
 
     def measures(self, glyphs: str) -> list[_Glyph]:
         """Of each glyph in a row."""
@@ -112,13 +109,20 @@ class _Font:
     def glyph(self, character: str) -> _Glyph:
         found = self._known.get(character)
         if found is None:
-            name = self._cmap[ord(character)]
-            outline = self._glyf[name]
-            drawn = outline.numberOfContours != 0
-            low, high = (outline.yMin, outline.yMax) if drawn else (0, 0)
-            found = _Glyph(self._advances[name][0] / self.capital, low / self.capital, high / self.capital)
+            advance, low, high = self._glyphs[character]
+            found = _Glyph(advance / self.capital, low / self.capital, high / self.capital)
             self._known[character] = found
         return found
+
+
+@cache
+def _measures() -> dict[str, Any]:
+    """By font its em and, by character, advance, least and greatest height of the ink, in the font's own units.
+
+    Read off the fonts once and kept beside them (`tests/font_measures.py`): a window that opens needs no more of them.
+    """
+    found: dict[str, Any] = json.loads(FilePath(resource_path("fonts/measures.json")).read_text(encoding="utf-8"))
+    return found
 
 
 def font_file(font: str) -> FilePath:

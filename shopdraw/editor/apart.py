@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-import multiprocessing
 from collections.abc import Callable
-from concurrent.futures import Future, ProcessPoolExecutor
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
 
 from shopdraw.editor.tongue import translate
+
+if TYPE_CHECKING:
+    from concurrent.futures import Future, ProcessPoolExecutor
 
 
 class Apart(QObject):
@@ -44,6 +45,10 @@ class Apart(QObject):
 
     def begin(self, job: Callable[..., object], *of: object) -> None:
         """Begins a job; one that is under way is given up for it."""
+        # Loaded when the first job is begun: the window opens without it.
+        import multiprocessing
+        from concurrent.futures import Future, ProcessPoolExecutor
+
         self.close()
         future: Future[Any]
         if self._apart:

@@ -7,12 +7,15 @@ side's outer face) at (0, 0).
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from shopdraw.piece.design import Design
 from shopdraw.shape.path import Point
 from shopdraw.view.direction import FRONT, PLAN, RIGHT_SIDE, Direction
-from shopdraw.view.section import Plane
 from shopdraw.wood.assembly import Assembly
+
+if TYPE_CHECKING:
+    from shopdraw.view.section import Plane
 
 SECTION = "section"
 """The id of the section through the middle."""
@@ -77,6 +80,9 @@ def arrange(assembly: Assembly, *, third: bool, gap: float, section: bool = Fals
 
 def middle_plane(assembly: Assembly) -> Plane:
     """The plane of the section: upright, from front to back, through the middle of the case, seen from the right."""
+    # Sections are cut by the worker process; the window opens without what cuts them.
+    from shopdraw.view.section import Plane
+
     return Plane(RIGHT_SIDE, (assembly.width / 2, 0.0, 0.0))
 
 

@@ -28,7 +28,6 @@ from shopdraw.editor.painting import batch, paint
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import State
 from shopdraw.editor.tongue import translate
-from shopdraw.editor.views import board_alone
 
 if TYPE_CHECKING:
     from shopdraw.editor.router_job import RouterSight
@@ -143,6 +142,9 @@ class BoardsPanel(QWidget):
             self.about.setText(self.tr("The router's file of {name} is being made…").format(name=board.name))
             self.router_wished.emit(board)
             return
+        # Lines of a board come from its solid: loaded when the first board is chosen.
+        from shopdraw.editor.views import board_alone
+
         self.alone.show_marks(board_alone(board) if self.isVisible() else ())
         sizes = " × ".join(shown.length(mm) for mm in (board.length, board.width, board.thickness))
         head = f"{board.label}  {board.name}: {sizes}"

@@ -15,6 +15,10 @@ from shopdraw.editor.showing import scene_of
 from shopdraw.editor.state import State, state_of
 
 
+OVERALL = ("case.", "slant.", "base.")
+"""What is dimensioned where two stand side by side: at half the size the rows of what is inside would crowd."""
+
+
 class CompareWindow(QWidget):
     """The file at the left, one of its variants at the right."""
 
@@ -59,7 +63,9 @@ class CompareWindow(QWidget):
     def _show(self) -> None:
         for state, canvas, note in zip(self.states(), (self.left, self.right), self.notes, strict=True):
             if state.sound:
-                canvas.show_scene(replace(scene_of(state, Layers(), self._sign), handles=()))
+                scene = scene_of(state, Layers(), self._sign)
+                told = tuple(figure for figure in scene.figures if figure.handle.startswith(OVERALL))
+                canvas.show_scene(replace(scene, handles=(), figures=told))
                 note.setText("")
             else:
                 note.setText(state.faults[0].right if state.faults else "")

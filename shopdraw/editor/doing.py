@@ -7,32 +7,33 @@ import re
 import sys
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QUrl
 from PySide6.QtGui import QAction, QDesktopServices
-from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QPushButton, QWidget
 
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.apart import Apart
 from shopdraw.editor.ask import Kind, Question, photo_files
-from shopdraw.editor.compare_window import CompareWindow
-from shopdraw.editor.contact_sheet import ContactSheet
 from shopdraw.editor.exporting import Exporting
 from shopdraw.editor.figure import named_sizes
 from shopdraw.editor.filing import Filing
 from shopdraw.editor.freezing import freeze
-from shopdraw.editor.help_window import HelpWindow
 from shopdraw.editor.look import Colours
-from shopdraw.editor.picture import PictureWindow
-from shopdraw.editor.printing import Choose, choose_printer, print_pages, printer_for
 from shopdraw.editor.sheet_view import SheetWindow
-from shopdraw.editor.shop_window import ShopWindow
 from shopdraw.editor.state import State
 from shopdraw.editor.tongue import LANGUAGES, translate
 from shopdraw.editor.tracing import TraceWindow, load_picture
 from shopdraw.editor.work_page import WorkPage
 from shopdraw.piece.shop_reading import own_shop_path
+
+# Windows of their own, and Qt's printing, are loaded when they are first wanted: the main window opens without them.
+if TYPE_CHECKING:
+    from PySide6.QtPrintSupport import QPrinter
+
+    from shopdraw.editor.picture import PictureWindow
+    from shopdraw.editor.printing import Choose
 
 
 class Doing(QObject):
@@ -48,7 +49,7 @@ class Doing(QObject):
         self._filing = filing
         self._actions = actions
         self.exporting = Exporting(self)
-        self.choose_printer: Choose = choose_printer
+        self.choose_printer: Choose = _choose_printer
         self.picture_window: PictureWindow | None = None
         self.open_windows: list[QWidget] = []
         self._folder = ""
@@ -185,6 +186,8 @@ class Doing(QObject):
 
     def print_set(self, sheets: SheetSet) -> None:
         """Prints a whole set, after the printer is chosen."""
+        from shopdraw.editor.printing import print_pages, printer_for
+
         printer = printer_for(sheets)
         if self.choose_printer(printer, self._window):
             print_pages(printer, sheets, _pages(printer, len(sheets.sheets)))
@@ -199,6 +202,8 @@ class Doing(QObject):
 
     def shop(self) -> None:
         """Opens the shop: the file that the piece names, else the user's own, whether it is there yet or not."""
+        from shopdraw.editor.shop_window import ShopWindow
+
         path = self._shop_path()
         if path is None:
             self._work.said.emit(self.tr("This system tells no folder for your own files: name a shop in the piece."))
@@ -225,6 +230,8 @@ class Doing(QObject):
 
     def picture(self) -> None:
         """Opens the picture."""
+        from shopdraw.editor.picture import PictureWindow
+
         if self.picture_window is None:
             self.picture_window = PictureWindow(self._work.canvas.colours)
             self.picture_window.resting.connect(self._work.working.ask_for_collisions)
@@ -235,6 +242,8 @@ class Doing(QObject):
 
     def compare(self) -> None:
         """Opens two variants side by side."""
+        from shopdraw.editor.compare_window import CompareWindow
+
         piece = self._work.piece
         if not piece.variants():
             self._work.said.emit(self.tr("The file has no variants yet: change the piece, then keep it as a variant."))
@@ -271,6 +280,8 @@ class Doing(QObject):
 
     def help(self) -> None:
         """Opens the help page."""
+        from shopdraw.editor.help_window import HelpWindow
+
         self._keep(HelpWindow(self._actions))
 
     def choose_language(self) -> None:
@@ -320,6 +331,8 @@ class Doing(QObject):
                 window.show_sets(work.sheet_sets, work.on_sheets, work.shown)
 
     def _all_pages(self, sets: tuple[SheetSet, ...]) -> None:
+        from shopdraw.editor.contact_sheet import ContactSheet
+
         contact = ContactSheet(sets, self._work.canvas.colours)
         contact.chosen.connect(self._work.sheets.go_to)
         self._keep(contact)
@@ -331,6 +344,12 @@ class Doing(QObject):
     def _collided(self, boards: frozenset[str]) -> None:
         if self.picture_window is not None:
             self.picture_window.show_colliding(boards)
+
+
+def _choose_printer(printer: QPrinter, parent: QWidget | None) -> bool:
+    from shopdraw.editor.printing import choose_printer
+
+    return choose_printer(printer, parent)
 
 
 def _pages(printer: QPrinter, count: int) -> range:

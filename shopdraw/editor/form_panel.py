@@ -5,7 +5,9 @@ Thin: what fields there are comes from `field`, what a value leads to from the o
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from functools import partial
+from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtWidgets import (
@@ -74,7 +76,12 @@ class FormPanel(QWidget):
         self._fields: dict[str, FormField] = {}
         self._widgets: dict[str, QLineEdit | QComboBox] = {}
         self._headers: dict[str, tuple[QToolButton, QWidget]] = {}
-        self._labels: dict[str, tuple[QWidget, QFormLayout, str]] = {}
+        self._group_of: dict[str, FormGroup] = {}
+        self._told: dict[str, str] = {}
+        self._rows: dict[str, QFormLayout] = {}
+        self._made: set[str] = set()
+        self._tables: Mapping[str, Any] = {}
+        self._shown: Shown | None = None
         self.search = QLineEdit(self)
         self.search.setPlaceholderText(self.tr("Find an input"))
         self.search.setAccessibleName(self.tr("Find an input"))
@@ -124,27 +131,26 @@ class FormPanel(QWidget):
 
     def show_form(self, groups: tuple[FormGroup, ...], text: str, shown: Shown) -> None:
         """Shows fields with what a file's text gives for them."""
+        self._tables, self._shown = typed_values(text), shown
         if groups != self._groups:
             self._make(groups)
-        tables = typed_values(text)
         for address, widget in self._widgets.items():
-            self._fill(widget, self._fields[address], typed_at(tables, address), shown)
+            self._fill(widget, self._fields[address], typed_at(self._tables, address), shown)
 
     def go_to(self, address: str) -> bool:
         """Opens an input's group and gives it the focus; False where there is no such input."""
-        widget = self._widgets.get(address)
-        if widget is None:
+        if address not in self._fields:
             return False
         self.search.clear()
-        for group in self._groups:
-            if any(field.address == address for field in group.fields):
-                self._headers[group.key][0].setChecked(True)
+        widget = self.widget_for(address)
+        self._headers[self._group_of[address].key][0].setChecked(True)
         self._scroll.ensureWidgetVisible(widget)
         widget.setFocus()
         return True
 
     def widget_for(self, address: str) -> QLineEdit | QComboBox:
-        """The widget of an input."""
+        """The widget of an input; its group's are made where it hasn't been opened yet."""
+        self._make_rows(self._group_of[address])
         return self._widgets[address]
 
     def complain(self, address: str, sentence: str) -> None:
@@ -191,7 +197,10 @@ class FormPanel(QWidget):
         self._fields.clear()
         self._widgets.clear()
         self._headers.clear()
-        self._labels.clear()
+        self._told.clear()
+        self._group_of.clear()
+        self._rows.clear()
+        self._made.clear()
         for number, group in enumerate(groups):
             self._body.insertWidget(number, self._group_widget(group, group.key in opened))
         self._filter(self.search.text())
@@ -217,11 +226,19 @@ class FormPanel(QWidget):
         rows.setVerticalSpacing(4)
         rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         rows.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        self._rows[group.key] = rows
         for field in group.fields:
-            self._add_row(rows, group, field)
+            self._fields[field.address] = field
+            self._group_of[field.address] = group
+            words = f"{group.title} {field.label} {field.description} {field.address.replace('_', ' ')}"
+            self._told[field.address] = words.lower()
+        if opened:
+            self._make_rows(group)
         body.setVisible(opened)
 
         def turn(checked: bool) -> None:
+            if checked:
+                self._make_rows(group)
             body.setVisible(checked)
             header.setArrowType(Qt.ArrowType.DownArrow if checked else Qt.ArrowType.RightArrow)
 
@@ -234,19 +251,24 @@ class FormPanel(QWidget):
         self._headers[group.key] = (header, whole)
         return whole
 
-    def _add_row(self, rows: QFormLayout, group: FormGroup, field: FormField) -> None:
+    def _make_rows(self, group: FormGroup) -> None:
+        """Makes the rows of a group when it is first opened: the panel itself is there at once."""
+        if group.key in self._made:
+            return
+        self._made.add(group.key)
+        for field in group.fields:
+            self._add_row(self._rows[group.key], field)
+            if self._shown is not None:
+                typed = typed_at(self._tables, field.address)
+                self._fill(self._widgets[field.address], field, typed, self._shown)
+
+    def _add_row(self, rows: QFormLayout, field: FormField) -> None:
         widget = self._widget(field)
         label = QLabel(f"{field.label}, {field.unit}" if field.unit else field.label)
         label.setWordWrap(True)
         label.setBuddy(widget)
         rows.addRow(label, widget)
-        self._fields[field.address] = field
         self._widgets[field.address] = widget
-        self._labels[field.address] = (
-            widget,
-            rows,
-            f"{group.title} {field.label} {field.description} {field.address.replace('_', ' ')}".lower(),
-        )
 
     def _widget(self, field: FormField) -> QLineEdit | QComboBox:
         made: QLineEdit | QComboBox
@@ -293,15 +315,12 @@ class FormPanel(QWidget):
         wanted = words.lower().split()
         for group in self._groups:
             header, whole = self._headers[group.key]
-            shown = False
-            for field in group.fields:
-                widget, rows, told = self._labels[field.address]
-                fits = all(word in told for word in wanted)
-                rows.setRowVisible(widget, fits)
-                shown = shown or fits
-            whole.setVisible(shown)
-            if wanted and shown:
+            fits = {f.address: all(word in self._told[f.address] for word in wanted) for f in group.fields}
+            whole.setVisible(any(fits.values()))
+            if wanted and any(fits.values()):
                 header.setChecked(True)
+            for address, fit in fits.items() if group.key in self._made else ():
+                self._rows[group.key].setRowVisible(self._widgets[address], fit)
 
 
 def _is_number(text: str) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import gc
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QObject, Signal
 
 from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.drag import Drag, Step
@@ -15,20 +15,17 @@ from shopdraw.editor.shown_size import shown_for
 from shopdraw.editor.state import State
 from shopdraw.shape.path import Point
 
-PAUSE_MS = 90
-"""A hand that rests so long may be about to let go: the full views are begun."""
-
 
 class Hand(QObject):
     """Joins the canvas's handles to the open piece.
 
     Signals:
         said: a sentence about what a drag did besides moving.
-        paused: the state, built in full, in which a hand has stopped without letting go.
+        passed: a state that a hand has come to without letting go; it may stay there.
     """
 
     said = Signal(str)
-    paused = Signal(object)
+    passed = Signal(object)
 
     def __init__(self, piece: OpenPiece, canvas: Canvas) -> None:
         super().__init__(canvas)
@@ -38,10 +35,6 @@ class Hand(QObject):
         self._keyed: tuple[str, State, int, float] | None = None
         self._series = 0
         self.decimal_sign = "."
-        self._pause = QTimer(self)
-        self._pause.setSingleShot(True)
-        self._pause.setInterval(PAUSE_MS)
-        self._pause.timeout.connect(self._paused)
         canvas.grip_taken.connect(self._take)
         canvas.grip_moved.connect(self._move)
         canvas.grip_left.connect(self._leave)
@@ -67,15 +60,11 @@ class Hand(QObject):
             step = self._drag.to(point, reach=self._canvas.scaled_reach(), fine=fine)
             self._canvas.show_label(self._words(step))
             self._piece.draft(step.state)
-            self._pause.start()
-
-    def _paused(self) -> None:
-        if self._drag is not None and self._drag.finished() is not self._drag.before:
-            self.paused.emit(self._drag.finished())
+            if step.state is not self._drag.before:
+                self.passed.emit(step.state)
 
     def _leave(self) -> None:
         gc.enable()
-        self._pause.stop()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())
         if drag is not None:

@@ -5,11 +5,11 @@ from __future__ import annotations
 import os
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.on_sheet import OnSheets
-from shopdraw.editor.views import Views, full_views
+from shopdraw.editor.scene import Views
 from shopdraw.piece.design import Design
 from shopdraw.piece.unknown import UnknownKey
 from shopdraw.wood.assembly import Assembly
@@ -20,6 +20,8 @@ if TYPE_CHECKING:
     from shopdraw.editor.router_job import RouterSight
 
 
+MOST_KEPT = 600
+"""So many solids a worker process keeps while hands drag."""
 PATIENCE = 10
 """How far jobs that can wait step back: POSIX niceness."""
 
@@ -47,7 +49,37 @@ class Worked:
 
 def views_job(assembly: Assembly, section: bool) -> Worked:  # handed on by position
     """Full views of a piece."""
+    # Hidden lines need solids: the window opens without loading them.
+    from shopdraw.editor.views import full_views
+
     return Worked(views=full_views(assembly, section=section))
+
+
+def views_ahead_job(design: Design, number: int) -> Worked:
+    """Full views of a piece that a hand is passing; given up when a newer one is wanted."""
+    from shopdraw.build import build
+    from shopdraw.editor.views import full_views
+    from shopdraw.wood.facet import facets
+    from shopdraw.wood.solid import made
+
+    if facets.cache_info().currsize > MOST_KEPT:
+        # A long drag passes hundreds of sizes that nobody will see again.
+        facets.cache_clear()
+        made.cache_clear()
+
+    def stale() -> bool:
+        return bool(_newest and _newest[0].value != number)
+
+    return Worked(views=None if stale() else full_views(build(design), stale=stale))
+
+
+_newest: list[Any] = []
+"""In a worker process: where the window keeps the number of the newest job."""
+
+
+def know_newest(newest: Any) -> None:  # a ctypes value, which has no type of its own
+    """Tells a worker process where the number of the newest job is kept."""
+    _newest.append(newest)
 
 
 def findings_job(
@@ -86,6 +118,7 @@ def collisions_job(boards: tuple[Board, ...]) -> frozenset[str]:
 def nothing_job() -> Worked:
     """Nothing: loads what the other jobs need."""
     # The sheets tell which hidden lines print: loaded now, not when the first views are asked for.
+    import shopdraw.editor.views
     import shopdraw.sheet.arrangement  # noqa: F401
 
     return Worked()

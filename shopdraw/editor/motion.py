@@ -12,7 +12,6 @@ from shopdraw.shape.path import Point, flattened
 from shopdraw.view.direction import Direction
 from shopdraw.wood.assembly import Assembly, Body, Motion
 from shopdraw.wood.board import Board
-from shopdraw.wood.sweep import moved_frame
 
 _CHORD_MM = 0.5
 _SQUARE = 1e-6
@@ -44,11 +43,19 @@ def motion_marks(assembly: Assembly, direction: Direction, kind: str) -> tuple[M
         if motion.kind != kind:
             continue
         boards = [assembly.board(name) for name in motion.boards if assembly.has(name)]
-        moved = [replace(board, frame=moved_frame(board.frame, motion, motion.reach)) for board in boards]
+        moved = [replace(board, frame=_moved(board.frame, motion, motion.reach)) for board in boards]
         marks += _outlines(moved, direction)
         if kind == "turn":
             marks += _swing(boards, motion, direction)
     return tuple(marks)
+
+
+def _moved(frame: Frame, motion: Motion, position: float) -> Frame:
+    """Where a motion brings a frame."""
+    # Sweeps work with solids: the window opens without loading them.
+    from shopdraw.wood.sweep import moved_frame
+
+    return moved_frame(frame, motion, position)
 
 
 def moved_boards(assembly: Assembly, parts: Mapping[str, float]) -> tuple[Board, ...]:
@@ -63,7 +70,7 @@ def moved_boards(assembly: Assembly, parts: Mapping[str, float]) -> tuple[Board,
         part = parts.get(motion.id, 0.0)
         for name in motion.boards if part else ():
             if assembly.has(name):
-                frames[name] = moved_frame(frames.get(name, assembly.board(name).frame), motion, part * motion.reach)
+                frames[name] = _moved(frames.get(name, assembly.board(name).frame), motion, part * motion.reach)
     return tuple(replace(board, frame=frames.get(board.id, board.frame)) for board in assembly.boards)
 
 

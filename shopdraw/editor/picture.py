@@ -6,9 +6,30 @@ import math
 
 import numpy as np
 import numpy.typing as npt
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QColor, QImage, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
-from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QSlider, QVBoxLayout, QWidget
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import (
+    QColor,
+    QImage,
+    QKeyEvent,
+    QMouseEvent,
+    QNativeGestureEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QGestureEvent,
+    QHBoxLayout,
+    QLabel,
+    QPinchGesture,
+    QPushButton,
+    QSizePolicy,
+    QSlider,
+    QVBoxLayout,
+    QWidget,
+)
 
 from shopdraw.editor.depth import Frame, Placed, placed, seen, wood_of
 from shopdraw.editor.look import LIGHT, Colours
@@ -75,6 +96,7 @@ class PictureView(QWidget):
         self._still.setInterval(REST_MS)
         self._still.timeout.connect(self._rest)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.grabGesture(Qt.GestureType.PinchGesture)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Picture of the piece"))
         self.setAccessibleDescription(self.tr("Arrow keys turn it, plus and minus make it larger and smaller."))
@@ -174,7 +196,25 @@ class PictureView(QWidget):
 
     def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
         """Comes nearer or goes back."""
-        self.zoom = min(8.0, max(0.3, self.zoom * 1.0015 ** event.angleDelta().y()))
+        self.come_nearer(1.0015 ** event.angleDelta().y())
+
+    def event(self, event: QEvent) -> bool:
+        """Takes a pinch, on a trackpad or with two fingers on the screen, as coming nearer or going back."""
+        if isinstance(event, QNativeGestureEvent) and event.gestureType() is Qt.NativeGestureType.ZoomNativeGesture:
+            self.come_nearer(1.0 + event.value())
+            return True
+        if isinstance(event, QGestureEvent):
+            pinch = event.gesture(Qt.GestureType.PinchGesture)
+            if isinstance(pinch, QPinchGesture):
+                self._grip = None
+                self.come_nearer(pinch.scaleFactor())
+                event.accept(pinch)
+                return True
+        return super().event(event)
+
+    def come_nearer(self, factor: float) -> None:
+        """Shows the piece larger by a factor, within bounds."""
+        self.zoom = min(8.0, max(0.3, self.zoom * factor))
         self._look_again()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802

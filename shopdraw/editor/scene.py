@@ -12,6 +12,9 @@ from shopdraw.editor.handle import Handle
 from shopdraw.editor.shown_size import Shown
 from shopdraw.view.draft import DraftFace
 
+Views = dict[str, tuple[Mark, ...]]
+"""View id to marks in the view's own plane, true-size mm."""
+
 
 @dataclass(frozen=True, slots=True)
 class Layers:

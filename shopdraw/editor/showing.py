@@ -8,10 +8,9 @@ from shopdraw.editor.figures import figures_of
 from shopdraw.editor.handles import handles_of
 from shopdraw.editor.motion import dado_marks, motion_marks
 from shopdraw.editor.overlay import overlay_marks
-from shopdraw.editor.scene import Layers, Scene
+from shopdraw.editor.scene import Layers, Scene, Views
 from shopdraw.editor.shown_size import shown_for
 from shopdraw.editor.state import State
-from shopdraw.editor.views import Views
 from shopdraw.piece.design import Design
 from shopdraw.view.direction import RIGHT_SIDE
 from shopdraw.view.draft import DraftFace, draft

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from shopdraw.editor.holding import steps
 from shopdraw.measure import Style, Unit, fractions, millimetres, write_angle, write_length
@@ -28,7 +29,7 @@ class Shown:
     def length(self, mm: float) -> str:
         """A length without its unit, as on a drawing."""
         sign = "−" if mm < 0 else ""
-        return sign + write_length(abs(mm), self.style)
+        return sign + _written(abs(mm), self.style)
 
     def length_with_unit(self, mm: float) -> str:
         """A length with its unit, as in a sentence."""
@@ -42,6 +43,12 @@ class Shown:
         """A bare number."""
         text = f"{value:.{places}f}".rstrip("0").rstrip(".")
         return text.replace(".", self.decimal_sign)
+
+
+@lru_cache(maxsize=4096)
+def _written(mm: float, style: Style) -> str:
+    """Kept: a canvas that follows a hand writes the same sizes again and again."""
+    return write_length(mm, style)
 
 
 def shown_for(design: Design, decimal_sign: str = ".") -> Shown:

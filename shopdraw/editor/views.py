@@ -2,35 +2,47 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
 from shopdraw.editor.arrangement import DIRECTIONS, SECTION, middle_plane
+from shopdraw.editor.scene import Views
 from shopdraw.shape.frame import WORLD
 from shopdraw.view.direction import FRONT, PLAN
 from shopdraw.view.projection import project
 from shopdraw.view.section import section as cut_through
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
-
-Views = dict[str, tuple[Mark, ...]]
-"""View id to marks in the view's own plane, true-size mm."""
-
+from shopdraw.wood.facet import facets
 
 SECTION_SCALE = 0.15
 """About how large the canvas shows a piece: hatches have their pitch on paper."""
 
 
-def full_views(assembly: Assembly, *, section: bool = False) -> Views:
+def full_views(assembly: Assembly, *, section: bool = False, stale: Callable[[], bool] = lambda: False) -> Views | None:
     """Front, side and plan, and the section through the middle where it is wanted.
 
     Of the hidden lines those are shown that the general arrangement prints.
+
+    Args:
+        assembly: the piece.
+        section: whether it is wanted.
+        stale: whether nobody waits for the views any more; looked at now and then.
+    Returns:
+        The views; None where nobody waits for them.
     """
     # The sheets are loaded by the process that draws, not by the window.
     from shopdraw.sheet.arrangement import HIDDEN_MEMBERS
 
     made: Views = {}
+    for shape in dict.fromkeys(board.shape for board in assembly.boards):
+        if stale():
+            return None
+        facets(shape)
     for view, direction in DIRECTIONS.items():
+        if stale():
+            return None
         told = HIDDEN_MEMBERS[view]
         made[view] = tuple(
             mark

@@ -193,7 +193,7 @@ class WorkPage(QWidget):
         self.working.done.connect(self._worked)
         self.working.failed.connect(self._failed)
         self.hand.said.connect(self.said)
-        self.hand.paused.connect(self.working.ask_ahead)
+        self.hand.passed.connect(self.working.ask_ahead)
         self.canvas.board_pointed.connect(self._pointed)
         self.canvas.board_chosen.connect(self._choose_board)
         self.canvas.figure_picked.connect(self._type_into)

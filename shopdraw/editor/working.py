@@ -5,21 +5,23 @@ Threads would gain nothing (one piece of Python runs at a time), and a process o
 
 from __future__ import annotations
 
-import multiprocessing
 from collections.abc import Callable
-from concurrent.futures import Future, ProcessPoolExecutor
+from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from shopdraw.editor.job import (
     Worked,
     collisions_job,
     findings_job,
     give_way,
+    know_newest,
     nothing_job,
     router_job,
     sheets_job,
+    views_ahead_job,
     views_job,
 )
 from shopdraw.editor.state import State
@@ -27,6 +29,11 @@ from shopdraw.editor.tongue import translate
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
 
+if TYPE_CHECKING:
+    from concurrent.futures import Future, ProcessPoolExecutor
+
+FIRST_MS = 40
+"""So long after it was asked for the first job is begun."""
 VIEWS, CHECKS, SHEETS = "views", "checks", "sheets"
 """Three worker processes: views never wait for findings, nor findings for sheets."""
 
@@ -58,7 +65,8 @@ class Working(QObject):
         self._slow: list[Future[Worked]] = []
         self._latest: State | None = None
         self._path: Path | None = None
-        self._ahead: tuple[State, Future[Worked]] | None = None
+        self._ahead: tuple[str, Future[Worked]] | None = None
+        self._newest: Any = None
         self._closed = False
         self.done.connect(self._check)
 
@@ -82,22 +90,45 @@ class Working(QObject):
             future.cancel()
         self._latest = state
         self._path = path
+        if self._apart and VIEWS not in self._pools:
+            # The window comes first: worker processes are started when it is up.
+            QTimer.singleShot(FIRST_MS, lambda: self._begin(state, section=section))
+        else:
+            self._begin(state, section=section)
+
+    def _begin(self, state: State, *, section: bool) -> None:
+        if state is not self._latest or self._closed:
+            return
         ahead, self._ahead = self._ahead, None
-        if ahead is not None and ahead[0] is state and not section and not ahead[1].cancelled():
+        if ahead is not None and ahead[0] == state.text and not section and not ahead[1].cancelled():
             ahead[1].add_done_callback(lambda finished: self._tell(state, finished))
             self._waiting = [ahead[1]]
             return
         if ahead is not None:
             ahead[1].cancel()
-        self._waiting = [self._do(VIEWS, state, views_job, assembly, section)]
+        self._newer()
+        self._waiting = [self._do(VIEWS, state, views_job, state.assembly, section)]
 
     def ask_ahead(self, state: State) -> None:
-        """Has the views of a state made before they are asked for: the hand that drags has stopped, not let go."""
-        if not self._apart or state.assembly is None or (self._ahead is not None and self._ahead[0] is state):
+        """Has the views of a state made before they are asked for: a hand that drags has come to it and may stay.
+
+        What was asked for ahead of it is given up.
+        """
+        if VIEWS not in self._pools or state.design is None:
             return
         if self._ahead is not None:
+            if self._ahead[0] == state.text:
+                return
             self._ahead[1].cancel()
-        self._ahead = (state, self._executor(VIEWS).submit(views_job, state.assembly, False))
+        future = self._executor(VIEWS).submit(views_ahead_job, state.design, self._newer())
+        self._ahead = (state.text, future)
+
+    def _newer(self) -> int:
+        """The number of a job before which all that was made ahead is given up."""
+        if self._newest is None:
+            return 0
+        self._newest.value += 1
+        return int(self._newest.value)
 
     def _check(self, state: State, worked: Worked) -> None:
         """Asks for findings once the views are there: on two cores they would slow each other down."""
@@ -137,6 +168,8 @@ class Working(QObject):
         self._pools.clear()
 
     def _do(self, pool: str, state: State, job: Callable[..., Worked], *of: object) -> Future[Worked]:
+        from concurrent.futures import Future
+
         if self._apart:
             future = self._executor(pool).submit(job, *of)
         else:
@@ -165,10 +198,15 @@ class Working(QObject):
 
     def _executor(self, pool: str) -> ProcessPoolExecutor:
         if pool not in self._pools:
+            # Loaded when the first job is begun: the window is up by then.
+            import multiprocessing
+            from concurrent.futures import ProcessPoolExecutor
+
+            context = multiprocessing.get_context("spawn")
             # What nobody waits for at the end of a drag gives way to the window and to the views.
-            self._pools[pool] = ProcessPoolExecutor(
-                1,
-                mp_context=multiprocessing.get_context("spawn"),
-                initializer=None if pool == VIEWS else give_way,
-            )
+            begin: Callable[[], None] = give_way
+            if pool == VIEWS:
+                self._newest = context.RawValue("q", 0)
+                begin = partial(know_newest, self._newest)
+            self._pools[pool] = ProcessPoolExecutor(1, mp_context=context, initializer=begin)
         return self._pools[pool]

@@ -11,9 +11,6 @@ from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
-import numpy as np
-import numpy.typing as npt
-
 from shopdraw.shape.frame import Frame, Vec3, dot
 from shopdraw.shape.path import Point, flattened
 from shopdraw.view.direction import Direction
@@ -29,10 +26,8 @@ _COVERS = 8
 """So many of the largest upright rectangles are tried as what hides other faces."""
 
 _SLACK_MM = 1e-9
-"""Boxes worked out in one go may be off by so much."""
+"""Boxes worked out in another way than faces may be off by so much."""
 
-Floats = npt.NDArray[np.float64]
-Bools = npt.NDArray[np.bool_]
 Box = tuple[float, float, float, float]
 
 
@@ -75,16 +70,14 @@ def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...
     """
     if not boards:
         return ()
-    boxes, nearest = _board_boxes(tuple(boards), direction)
-    areas = (boxes[:, 2] - boxes[:, 0]) * (boxes[:, 3] - boxes[:, 1])
-    largest = [int(index) for index in np.argsort(-areas, kind="stable")]
+    blocks = [_block(board, direction) for board in boards]
+    largest = sorted(range(len(boards)), key=lambda index: -_area(blocks[index][0]))
     faces: dict[int, list[_Face]] = {}
     for index in largest[:_COVERS]:
         faces[index] = _faces(boards[index].shape, boards[index].frame, direction, ())
     before = _covers(faces.values())
-    covered = _covered(boxes, nearest, before)
     for index in largest[_COVERS:]:
-        if not covered[index]:
+        if not _hidden(*blocks[index], before):
             faces[index] = _faces(boards[index].shape, boards[index].frame, direction, before)
     covers = _covers(faces.values())
     seen = [
@@ -97,42 +90,27 @@ def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...
     return tuple(DraftFace(f.points, boards[index].id, f.cut, f.facing, f.upward) for _, index, f in seen)
 
 
-@lru_cache(maxsize=8)
-def _blocks(boards: tuple[Board, ...]) -> tuple[Floats, Floats]:
-    """The middle of each board's blank in the world, (n, 3), and its three half sides as world vectors, (n, 3, 3)."""
-    rows = []
-    for board in boards:
-        u0, v0, u1, v1 = board.shape.box
-        t, frame = board.shape.thickness, board.frame
-        rows.append((*frame.u, *frame.v, *frame.w, *frame.at, u0, v0, -t, u1, v1, 0.0))
-    table = np.array(rows)
-    axes, at = table[:, :9].reshape(-1, 3, 3), table[:, 9:12]
-    low, high = table[:, 12:15], table[:, 15:]
-    middle = at + np.einsum("nij,ni->nj", axes, (low + high) / 2)
-    return middle, axes * ((high - low) / 2)[:, :, None]
+def _block(board: Board, direction: Direction) -> tuple[Box, float]:
+    """The box round a board's blank in the view's plane, a little less, and the depth of its nearest corner."""
+    frame, (u0, v0, u1, v1), t = board.frame, board.shape.box, board.shape.thickness
+    x, y, z = frame.point(((u0 + u1) / 2, (v0 + v1) / 2, -t / 2))
+    a, b, c = (u1 - u0) / 2, (v1 - v0) / 2, t / 2
+    right, up, toward = _shares(frame.u, frame.v, frame.w, direction)
+    across, high = right[0] * a + right[1] * b + right[2] * c, up[0] * a + up[1] * b + up[2] * c
+    way, lift = direction.right, direction.up
+    at_x = x * way[0] + y * way[1] + z * way[2]
+    at_y = x * lift[0] + y * lift[1] + z * lift[2]
+    near = dot((x, y, z), direction.toward) + toward[0] * a + toward[1] * b + toward[2] * c
+    less_x, less_y = across - _SLACK_MM, high - _SLACK_MM
+    return (at_x - less_x, at_y - less_y, at_x + less_x, at_y + less_y), near
 
 
-def _board_boxes(boards: tuple[Board, ...], direction: Direction) -> tuple[Floats, Floats]:
-    """The boxes round boards in the view's plane, (n, 4), and the depths of their nearest corners."""
-    middle, halves = _blocks(boards)
-    eye = np.array((direction.right, direction.up, direction.toward)).T
-    at, reach = middle @ eye, np.abs(halves @ eye).sum(axis=1)
-    low, high = at - reach, at + reach
-    return np.column_stack((low[:, :2], high[:, :2])), high[:, 2]
-
-
-def _covered(boxes: Floats, nearest: Floats, covers: Sequence[tuple[Box, float]]) -> Bools:
-    """Whether each box lies whole behind one of the covers."""
-    found = np.zeros(len(boxes), dtype=bool)
-    for (x0, y0, x1, y1), before in covers:
-        found |= (
-            (nearest < before)
-            & (boxes[:, 0] >= x0 - _SLACK_MM)
-            & (boxes[:, 1] >= y0 - _SLACK_MM)
-            & (boxes[:, 2] <= x1 + _SLACK_MM)
-            & (boxes[:, 3] <= y1 + _SLACK_MM)
-        )
-    return found
+@lru_cache(maxsize=512)
+def _shares(u: Vec3, v: Vec3, w: Vec3, direction: Direction) -> tuple[Vec3, Vec3, Vec3]:
+    """How much of a board's length, width and thickness is seen to the right, upwards and towards the viewer."""
+    ways = (direction.right, direction.up, direction.toward)
+    right, up, toward = ((abs(dot(u, way)), abs(dot(v, way)), abs(dot(w, way))) for way in ways)
+    return right, up, toward
 
 
 def _covers(faces: Iterable[Sequence[_Face]]) -> list[tuple[Box, float]]:

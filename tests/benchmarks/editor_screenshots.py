@@ -25,13 +25,14 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from shopdraw.editor.ask import Kind
 from shopdraw.editor.contact_sheet import ContactSheet
+from shopdraw.editor.sheet_view import SheetView, SheetWindow
 from shopdraw.editor.shop_window import ShopWindow
 from shopdraw.editor.start import application
 from shopdraw.editor.state import Setting
 from shopdraw.editor.tongue import speak
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_path
-from tests.editor.gestures import click, drag, move
+from tests.editor.gestures import click, drag, move, press
 from tests.editor.long_words import LongWords
 
 SIZE = (1440, 900)
@@ -227,6 +228,48 @@ def _light_again(window: Window) -> QWidget:
     return window
 
 
+def _large_sheet(window: Window) -> SheetView:
+    window.work.side.setCurrentWidget(window.work.sheets)
+    sets = window.work.sheet_sets
+    page = next(number for number, sheet in enumerate(sets[0].sheets) if sheet.key == "general-arrangement")
+    window.doing._large(sets[0], page)
+    large = window.doing.open_windows[-1]
+    assert isinstance(large, SheetWindow)
+    large.grab()
+    return large.view
+
+
+def _moving_dimension(window: Window) -> QWidget:
+    """A height drawn to the other side of its view."""
+    view = _large_sheet(window)
+    grip = next(one for one in view.on_sheet.dimensions if one.of == "floor/top:upper@front")
+    _draw_on(view, view.place_of(grip.middle), view.place_of((grip.view.box[2] + 12.0, grip.middle[1])))
+    return view.window()
+
+
+def _moving_plane(window: Window) -> QWidget:
+    view = _large_sheet(window)
+    grip = next(one for one in view.on_sheet.planes if one.letter == "A")
+    end = view.place_of(grip.ends[1])
+    _draw_on(view, end, end + QPointF(60, 0))
+    return view.window()
+
+
+def _adding_dimension(window: Window) -> QWidget:
+    view = _large_sheet(window)
+    places = {place.name: place for place in view.on_sheet.places if place.view.id == "front"}
+    ends = (view.place_of(places[name].at) for name in ("drawer.3.front:lower", "drawer.1.front:upper"))
+    _draw_on(view, *ends)
+    return view.window()
+
+
+def _draw_on(view: SheetView, start: QPointF, end: QPointF) -> None:
+    move(view, start, held=False)
+    press(view, start)
+    for part in (0.3, 0.7, 1.0):
+        move(view, start + (end - start) * part)
+
+
 METRIC = {"first-angle": "chart-room-desk", "small": "pilot-station-desk", "sheets": "chart-room-desk",
           "shelves": "logbook-shelves", "large-desk": "harbour-master-desk",
           "mail-case": "mail-case", "typing-level": "logbook-shelves",
@@ -268,6 +311,9 @@ STATES: dict[str, Callable[[Window], QWidget]] = {
     "finding": _finding,
     "sheets": lambda window: _tab(window, window.work.sheets),
     "picture": _picture,
+    "moving-dimension": _moving_dimension,
+    "moving-plane": _moving_plane,
+    "adding-dimension": _adding_dimension,
     "router": _router,
     "shop": _shop,
     "layouts": _layouts,

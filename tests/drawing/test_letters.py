@@ -1,5 +1,7 @@
 """Words have one width everywhere, fractions are built from figures, and no letter is lost."""
 
+import json
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -20,6 +22,7 @@ from shopdraw.drawing.letters import (
     text_width,
 )
 from shopdraw.drawing.mark import Text
+from tests.font_measures import FILE, measures
 
 
 @pytest.mark.parametrize("words", ["Drawer front", "0123456789", "Écritoire", "Ø 12 ± 0.5°"])
@@ -108,3 +111,10 @@ def test_box_is_in_the_drawings_own_mm_and_turns_with_the_words() -> None:
 def test_ink_below_the_baseline_belongs_to_the_box() -> None:
     assert lettered("Hg", 2.5).below > 0.4
     assert lettered("HH", 2.5).below == 0.0
+
+
+def test_the_measures_kept_beside_the_fonts_are_the_fonts_own() -> None:
+    """Read again by fontTools from the font files."""
+    kept = json.loads(FILE.read_text(encoding="utf-8"))
+    assert kept == measures()
+    assert len(kept["DejaVuSans"]["glyphs"]) > 500

@@ -275,6 +275,10 @@ def test_two_variants_stand_side_by_side_at_one_scale(open_desk: Window, answers
     widths = [state.design.case.width for state in window.states()]
     assert widths == pytest.approx([36 * 25.4, 44 * 25.4])
     assert window.left.sight.zoom == pytest.approx(window.right.sight.zoom)
+    told = [{figure.id for figure in canvas.scene.figures} for canvas in (window.left, window.right)]
+    assert told[0] == told[1]
+    assert "case:left/case:right@front" in told[0]
+    assert not any("opening" in name for name in told[0]), "what is inside would crowd at half the size"
 
 
 # Print

@@ -6,7 +6,7 @@ import pytest
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QNativeGestureEvent, QPointingDevice
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.window import Window
@@ -19,7 +19,7 @@ def canvas(open_desk: Window) -> Canvas:
     return open_desk.canvas
 
 
-def on_trackpad(canvas: Canvas, at: QPointF, value: float) -> None:
+def on_trackpad(canvas: QWidget, at: QPointF, value: float) -> None:
     pad = QPointingDevice.primaryPointingDevice()
     event = QNativeGestureEvent(
         Qt.NativeGestureType.ZoomNativeGesture, pad, 2, at, at, canvas.mapToGlobal(at), value, QPointF()
@@ -36,7 +36,7 @@ def test_a_pinch_on_a_trackpad_zooms_at_the_pointer(canvas: Canvas, value: float
     assert canvas.in_view("front", at) == pytest.approx(before)
 
 
-def two_fingers(canvas: Canvas, spreads: list[float], middle: QPointF) -> None:
+def two_fingers(canvas: QWidget, spreads: list[float], middle: QPointF) -> None:
     """Two fingers beside a point, first so far apart, then so far."""
     screen = SCREEN()
     for number, spread in enumerate(spreads):
@@ -71,3 +71,25 @@ def test_two_fingers_never_drag_a_handle(canvas: Canvas, open_desk: Window) -> N
     two_fingers(canvas, [80, 90, 110, 150], QPointF(place.x() + 40, place.y()))
     assert open_desk.piece.state.text == text
     assert not open_desk.work.hand.busy
+
+
+@pytest.mark.parametrize("value", [0.25, -0.2])
+def test_a_pinch_on_a_trackpad_brings_the_picture_nearer(open_desk: Window, value: float) -> None:
+    open_desk.doing.picture()
+    picture = open_desk.doing.picture_window
+    assert picture is not None
+    zoom = picture.view.zoom
+    on_trackpad(picture.view, QPointF(200, 150), value)
+    assert picture.view.zoom == pytest.approx(zoom * (1 + value))
+
+
+def test_two_fingers_bring_the_picture_nearer_without_turning_it(open_desk: Window, qtbot) -> None:
+    open_desk.doing.picture()
+    picture = open_desk.doing.picture_window
+    assert picture is not None
+    qtbot.waitExposed(picture)
+    view = picture.view
+    zoom, turned = view.zoom, (view.round_deg, view.over_deg)
+    two_fingers(view, [100, 110, 130, 160, 200], QPointF(250, 200))
+    assert view.zoom > 1.3 * zoom
+    assert (view.round_deg, view.over_deg) == turned

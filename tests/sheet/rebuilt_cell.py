@@ -236,6 +236,8 @@ def _remade_cut(board: Board, index: int, cut: Cut, said: Said) -> Cut:
         return cut
     if cut.face in (Face.FACE, Face.BACK):
         return _tails(at) if cut.islands else replace(cut, outline=_in_face(at), depth=at.depth())
+    if len(cut.open) < 2 and _is_askew(cut.outline):
+        return _askew(at)
     across = cut.kind in ("v-groove", "dovetail")
     if cut.face in (Face.NEAR, Face.FAR) and (cut.depth < board.width - SAME or across):
         return _in_edge(at)
@@ -340,6 +342,43 @@ def _down(at: _At, w0: float, w1: float) -> Callable[[float], float]:
         return _line(w0, w1, (foot, w1 if w1 >= -SAME else foot + at.size(w1 - w0)))
     top = -at.size(-w1) if w1 < -SAME else w1
     return _line(w0, w1, (top - at.size(w1 - w0), top))
+
+
+def _is_askew(path: Path) -> bool:
+    """Whether a path is a rectangle whose sides run with neither axis."""
+    corners = path.corners
+    if len(corners) != 4 or any(c.bulge for c in corners):
+        return False
+    (ax, ay, _), (bx, by, _), (cx, cy, _), (dx, dy, _) = corners
+    square = abs((bx - ax) * (cx - bx) + (by - ay) * (cy - by)) < 1e-6
+    even = math.dist((ax + cx, ay + cy), (bx + dx, by + dy)) < 1e-6
+    return square and even and abs(bx - ax) > SAME and abs(by - ay) > SAME
+
+
+def _askew(at: _At) -> Cut:
+    """A groove that lies askew across an edge: its width, its depth each way, its angle to the face, its middle."""
+    corners = [(c.x, c.y) for c in at.cut.outline.corners]
+    middle = (sum(x for x, _ in corners) / 4, sum(y for _, y in corners) / 4)
+    sides = [math.dist(corners[0], corners[1]), math.dist(corners[1], corners[2])]
+    first = 0 if sides[0] > sides[1] else 1
+    (ax, ay), (bx, by) = corners[first], corners[first + 1]
+    long, wide = max(sides), min(sides)
+    angle = math.degrees(math.atan2(abs(by - ay), abs(bx - ax)))
+    units = 25.4 if at.said.inch else 1.0
+    degrees = [n / units for told in at.told for n in told if abs(n / units - angle) < 0.051]
+    if not degrees:
+        raise Untold(f"{at.name}: no string says {angle:.1f}° to the face; there are {at.told}")
+    turned = math.radians(degrees[0])
+    way = (math.copysign(math.cos(turned), bx - ax), math.copysign(math.sin(turned), by - ay))
+    reach, half = at.size(long / 2), at.size(wide) / 2
+    x, w = at.size(middle[0]), -at.size(-middle[1])
+    made = []
+    for corner in at.cut.outline.corners:
+        dx, dy = corner.x - middle[0], corner.y - middle[1]
+        along = math.copysign(reach, dx * (bx - ax) + dy * (by - ay))
+        across = math.copysign(half, dy * (bx - ax) - dx * (by - ay))
+        made.append(corner._replace(x=x + along * way[0] - across * way[1], y=w + along * way[1] + across * way[0]))
+    return replace(at.cut, outline=Path(tuple(made)), start=at.size(at.cut.start), depth=at.size(at.cut.depth))
 
 
 def _flanked(at: _At, island: Path) -> Path:

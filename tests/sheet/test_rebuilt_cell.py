@@ -3,6 +3,7 @@ the step of the strings."""
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import replace
 from functools import lru_cache
 
@@ -14,16 +15,25 @@ from shopdraw.lists.rough_size import Yard
 from shopdraw.piece.design import Design
 from shopdraw.piece.reading import read_piece
 from shopdraw.sheet.cell_view import ComposedCell
-from shopdraw.sheet.manner import manner_of
-from shopdraw.sheet.part_sheet import part_pages
+from shopdraw.sheet.manner import Manner, larger_papers, manner_of
+from shopdraw.sheet.part_sheet import NoRoomForPart, part_pages
 from shopdraw.shipped import sample_names, sample_path
+from shopdraw.wood.assembly import Assembly
 from tests.build.designs import random_design
 from tests.build.kinds import KINDS, random_kind
 from tests.sheet.rebuilt_cell import Untold, allowed_volume, differing_volume, leaders, remade
 
 
 def cells_of(design: Design) -> tuple[tuple[ComposedCell, ...], bool]:
-    assembly, manner = build(design), manner_of(design)
+    """The cells on the set's paper, or on the next larger one that has room for them."""
+    assembly, asked = build(design), manner_of(design)
+    for size in larger_papers(asked.size):
+        with suppress(NoRoomForPart):
+            return _cells_on(assembly, asked.on(size))
+    raise AssertionError("no paper of the series has room for every part")
+
+
+def _cells_on(assembly: Assembly, manner: Manner) -> tuple[tuple[ComposedCell, ...], bool]:
     pages = part_pages(assembly, manner.writing, manner.scales, manner.look, manner.size, manner.third_angle, Yard())
     return tuple(at.cell for page in pages for at in page.cells), manner.inch
 

@@ -82,15 +82,29 @@ def stand_in_projection(
     """
     fx0, _, fx1, _ = front.room
     sx0, _, sx1, _ = side.room
-    side_x = fx1 + BETWEEN_VIEWS - sx0 if third_angle else fx0 - BETWEEN_VIEWS - sx1
+    beside = fx1 + BETWEEN_VIEWS - sx0 if third_angle else fx0 - BETWEEN_VIEWS - sx1
+    # Further out the side view leaves the plan the paper over or under the front view alone.
+    clear = plan.room[2] + BETWEEN_VIEWS - sx0 if third_angle else plan.room[0] - BETWEEN_VIEWS - sx1
+    further = max(beside, clear) if third_angle else min(beside, clear)
+    for side_x in dict.fromkeys((beside, further)):
+        group = _projected(front, side, plan, side_x, third_angle=third_angle)
+        found = _slid_into(group, area)
+        if found is not None:
+            return found
+    return None
+
+
+def _projected(
+    front: ComposedView, side: ComposedView, plan: ComposedView, side_x: float, *, third_angle: bool
+) -> tuple[Standing, ...]:
+    """The front view at (0, 0), the side view beside it, the plan as near as both leave it room."""
     near = [front.room]
     plan_x0, plan_x1 = plan.room[0] - BETWEEN_VIEWS, plan.room[2] + BETWEEN_VIEWS
-    if sx0 + side_x < plan_x1 and sx1 + side_x > plan_x0:
+    if side.room[0] + side_x < plan_x1 - 1e-9 and side.room[2] + side_x > plan_x0 + 1e-9:
         near.append(side.room)
     top, foot = max(box[3] for box in near), min(box[1] for box in near)
     plan_y = top + BETWEEN_VIEWS - plan.room[1] if third_angle else foot - BETWEEN_VIEWS - plan.room[3]
-    group = (Standing(front, (0.0, 0.0)), Standing(side, (side_x, 0.0)), Standing(plan, (0.0, plan_y)))
-    return _slid_into(group, area)
+    return Standing(front, (0.0, 0.0)), Standing(side, (side_x, 0.0)), Standing(plan, (0.0, plan_y))
 
 
 def stand_in_rows(views: Sequence[ComposedView], area: FreeArea) -> tuple[Standing, ...] | None:

@@ -15,6 +15,8 @@ from shopdraw.trade.paper import PaperSize
 from shopdraw.trade.scale import Scale
 
 BETWEEN_VIEWS = 20.0
+LITTLE_TALLER = 1.3
+"""A view that comes before its order may make a row so much taller."""
 OFF_FRAME = 5.0
 _CORNERS = ((0.5, 0.5), (0.0, 1.0), (1.0, 1.0), (0.0, 0.0), (0.5, 1.0), (0.0, 0.5))
 
@@ -201,7 +203,7 @@ def _fill(
 
 
 def _row_from(views: Sequence[ComposedView], top: float, area: FreeArea, loose: Collection[str]) -> list[int]:
-    """Which of the views make the next row: those that come next, then loose ones that make it no taller."""
+    """Which of the views make the next row: those that come next, then loose ones that make it little taller."""
     x0, y0, x1, _ = area.box
     held: list[int] = []
     wide = tall = 0.0
@@ -209,10 +211,11 @@ def _row_from(views: Sequence[ComposedView], top: float, area: FreeArea, loose: 
         in_order = len(held) == i
         if not in_order and view.drawing.id not in loose:
             continue
-        taller = max(tall, view.height) if in_order or not held else tall
+        taller = max(tall, view.height)
         wider = wide + view.width + (BETWEEN_VIEWS if held else 0.0)
         right = area.block[0] if top - taller < area.block[3] - 1e-6 else x1
-        if view.height <= taller and top - taller >= y0 - 1e-6 and wider <= right - x0 + 1e-6:
+        fits = top - taller >= y0 - 1e-6 and wider <= right - x0 + 1e-6
+        if fits and (in_order or not held or taller <= LITTLE_TALLER * tall):
             held.append(i)
             wide, tall = wider, taller
     return held

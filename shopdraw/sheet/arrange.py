@@ -15,6 +15,8 @@ from shopdraw.trade.paper import PaperSize
 from shopdraw.trade.scale import Scale
 
 BETWEEN_VIEWS = 20.0
+LITTLE_TALLER = 1.3
+"""A view that comes before its order may make a row so much taller."""
 OFF_FRAME = 5.0
 _CORNERS = ((0.5, 0.5), (0.0, 1.0), (1.0, 1.0), (0.0, 0.0), (0.5, 1.0), (0.0, 0.5))
 
@@ -82,15 +84,29 @@ def stand_in_projection(
     """
     fx0, _, fx1, _ = front.room
     sx0, _, sx1, _ = side.room
-    side_x = fx1 + BETWEEN_VIEWS - sx0 if third_angle else fx0 - BETWEEN_VIEWS - sx1
+    beside = fx1 + BETWEEN_VIEWS - sx0 if third_angle else fx0 - BETWEEN_VIEWS - sx1
+    # Further out the side view leaves the plan the paper over or under the front view alone.
+    clear = plan.room[2] + BETWEEN_VIEWS - sx0 if third_angle else plan.room[0] - BETWEEN_VIEWS - sx1
+    further = max(beside, clear) if third_angle else min(beside, clear)
+    for side_x in dict.fromkeys((beside, further)):
+        group = _projected(front, side, plan, side_x, third_angle=third_angle)
+        found = _slid_into(group, area)
+        if found is not None:
+            return found
+    return None
+
+
+def _projected(
+    front: ComposedView, side: ComposedView, plan: ComposedView, side_x: float, *, third_angle: bool
+) -> tuple[Standing, ...]:
+    """The front view at (0, 0), the side view beside it, the plan as near as both leave it room."""
     near = [front.room]
     plan_x0, plan_x1 = plan.room[0] - BETWEEN_VIEWS, plan.room[2] + BETWEEN_VIEWS
-    if sx0 + side_x < plan_x1 and sx1 + side_x > plan_x0:
+    if side.room[0] + side_x < plan_x1 - 1e-9 and side.room[2] + side_x > plan_x0 + 1e-9:
         near.append(side.room)
     top, foot = max(box[3] for box in near), min(box[1] for box in near)
     plan_y = top + BETWEEN_VIEWS - plan.room[1] if third_angle else foot - BETWEEN_VIEWS - plan.room[3]
-    group = (Standing(front, (0.0, 0.0)), Standing(side, (side_x, 0.0)), Standing(plan, (0.0, plan_y)))
-    return _slid_into(group, area)
+    return Standing(front, (0.0, 0.0)), Standing(side, (side_x, 0.0)), Standing(plan, (0.0, plan_y))
 
 
 def stand_in_rows(views: Sequence[ComposedView], area: FreeArea) -> tuple[Standing, ...] | None:
@@ -187,7 +203,7 @@ def _fill(
 
 
 def _row_from(views: Sequence[ComposedView], top: float, area: FreeArea, loose: Collection[str]) -> list[int]:
-    """Which of the views make the next row: those that come next, then loose ones that make it no taller."""
+    """Which of the views make the next row: those that come next, then loose ones that make it little taller."""
     x0, y0, x1, _ = area.box
     held: list[int] = []
     wide = tall = 0.0
@@ -195,10 +211,11 @@ def _row_from(views: Sequence[ComposedView], top: float, area: FreeArea, loose: 
         in_order = len(held) == i
         if not in_order and view.drawing.id not in loose:
             continue
-        taller = max(tall, view.height) if in_order or not held else tall
+        taller = max(tall, view.height)
         wider = wide + view.width + (BETWEEN_VIEWS if held else 0.0)
         right = area.block[0] if top - taller < area.block[3] - 1e-6 else x1
-        if view.height <= taller and top - taller >= y0 - 1e-6 and wider <= right - x0 + 1e-6:
+        fits = top - taller >= y0 - 1e-6 and wider <= right - x0 + 1e-6
+        if fits and (in_order or not held or taller <= LITTLE_TALLER * tall):
             held.append(i)
             wide, tall = wider, taller
     return held

@@ -43,6 +43,8 @@ def front_facts(places: Places, writing: Writing) -> Iterator[Fact]:
         yield size_between(floor, writing_level, Rank.LEVEL, ("front",), direction_deg=PLUMB, side="left", row=2)
         yield _rest("level.writing:top/top:upper", floor, writing_level, top, "front", writing)
         ends.append(writing_level)
+    else:
+        ends.append(top)
     links = places.spaced(_front_heights(places), "front", 1, ends)
     row = [floor, *links, *ends[1:]]
     yield from chain_of(
@@ -95,6 +97,8 @@ def _front_heights(places: Places) -> Iterator[Feature]:
             else:
                 at = opening.bottom + (opening.height if upper else 0.0)
                 yield places.across(f"opening.{opening.id}:{'upper' if upper else 'lower'}", "z", at, LEFT)
+    if assembly.slant is None and assembly.has("top"):
+        yield places.edge("top", "z", False, LEFT)
 
 
 def laps(places: Places, key: str) -> bool:
@@ -205,7 +209,7 @@ def _slant_facts(places: Places, writing: Writing, look: Look) -> Iterator[Fact]
         words=named if narrow else together,
     )
     if narrow:
-        yield note_at("slant:tilt", _on_slant(places, x), tilt, Rank.LEVEL, (*views, "detail.d1"))
+        yield note_at("slant:tilt", _on_slant(places, x), tilt, Rank.LEVEL, (*views, "section.A", "detail.d1"))
 
 
 def _on_slant(places: Places, x: float) -> Feature:

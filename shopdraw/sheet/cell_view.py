@@ -218,10 +218,13 @@ def _told_in_words(
         if fact.rank is Rank.OVERALL:
             told.append(f"{fact.a.id.split(':')[1]} {figures[fact.id]}")
             continue
+        if fact.kind in ("radius", "diameter"):
+            told.append(f"arc {figures[fact.id]}")
+            continue
         what = next((kind for feature, kind in kinds.items() if fact.b.id.endswith(feature)), "outline")
         start = " from the reference end" if fact.direction_deg == 0.0 else " from the reference edge"
         told.append(figures[fact.id] if fact.kind == "note" else f"{what} {figures[fact.id]}{start}")
-    return tuple(told)
+    return tuple(dict.fromkeys(told))
 
 
 def _heading(lines: Sequence[str], width: float, look: Look) -> tuple[tuple[Mark, ...], float, float]:

@@ -124,7 +124,7 @@ def _edge(
 def _words(places: Places, detail: Detail, joint: Joint, figures: Figures) -> Fact:
     """The joint's name with its fit, gap in each season and glue, at a leader from its middle."""
     sizes = dict(joint.sizes)
-    words = [joint.kind.replace("-", " ")]
+    words = ["V-housing" if joint.kind == "v-housing" else joint.kind.replace("-", " ")]
     if joint.kind == "butt":
         words = [places.assembly.board(joint.guest).name]
     if "tails" in sizes:

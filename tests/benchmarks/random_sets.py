@@ -65,8 +65,8 @@ def _figures(made: list[Measured]) -> None:
     if not made:
         return
     print("figures to improve, a set:")
-    for name in ("sheets", "facts", "facts without room", "facts sent to another view", "facts sent to details",
-                 "figures stepped out", "crossings of extension lines"):  # fmt: skip
+    for name in ("sheets", "facts", "facts without room", "labels sent to pictures", "facts sent to another view",
+                 "facts sent to details", "figures stepped out", "crossings of extension lines"):  # fmt: skip
         print(f"    {total[name] / len(made):8.2f}  {name}")
     if total["leaders"]:
         print(f"    {total[LENGTH] / total['leaders']:8.2f}  mm, leaders' mean length")

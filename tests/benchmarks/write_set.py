@@ -15,6 +15,7 @@ import time
 from collections.abc import Callable
 from itertools import cycle, islice
 from pathlib import Path
+from typing import Any
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
@@ -94,48 +95,67 @@ def bare_pages(pdf: bytes) -> list[tuple[tuple[float, float], list[tuple[str, tu
     return pages
 
 
-def bare_pdf(pages: list[tuple[tuple[float, float], list[tuple[str, tuple[object, ...]]]]]) -> None:  # noqa: C901  # a case for each operator
-    """The same paths and words by reportlab alone."""
+class BarePages:
+    """The same paths and words by reportlab alone: a method for each operator that draws."""
+
+    def __init__(self, canvas: Canvas) -> None:
+        self.canvas = canvas
+        self.path = canvas.beginPath()
+        self.height = 10.0
+        self.matrix: tuple[float, ...] = (1.0, 0.0, 0.0, 1.0, 0.0, 0.0)
+        paths = {"m": "moveTo", "l": "lineTo", "c": "curveTo", "re": "rect", "h": "close"}
+        self._ways: dict[str, Callable[..., None]] = {name: self._path(way) for name, way in paths.items()}
+        self._ways |= {"w": canvas.setLineWidth, "d": self._dash, "S": self._stroke, "f": self._fill, "f*": self._fill}
+        self._ways |= {"Tf": self._font, "Tm": self._at, "Tj": self._show}
+
+    def take(self, name: str, operands: tuple[object, ...]) -> None:
+        """One operator."""
+        if name in self._ways:
+            self._ways[name](*operands)
+
+    def _path(self, way: str) -> Callable[..., None]:
+        def add(*o: float) -> None:
+            getattr(self.path, way)(*o)
+
+        return add
+
+    def _dash(self, lengths: list[float], _phase: float) -> None:
+        self.canvas.setDash([float(v) for v in lengths], 0)
+
+    def _stroke(self) -> None:
+        self.canvas.drawPath(self.path)
+        self.path = self.canvas.beginPath()
+
+    def _fill(self) -> None:
+        self.canvas.drawPath(self.path, stroke=0, fill=1)
+        self.path = self.canvas.beginPath()
+
+    def _font(self, _name: object, height: float) -> None:
+        self.height = float(height)
+
+    def _at(self, *matrix: float) -> None:
+        self.matrix = matrix
+
+    def _show(self, shown: object) -> None:
+        words = "n" * len(shown if isinstance(shown, bytes) else str(shown))
+        self.canvas.setFont(LETTERING, self.height)
+        if not self.matrix[1]:
+            self.canvas.drawString(self.matrix[4], self.matrix[5], words)
+            return
+        self.canvas.saveState()
+        self.canvas.transform(*self.matrix)
+        self.canvas.drawString(0, 0, words)
+        self.canvas.restoreState()
+
+
+def bare_pdf(pages: list[tuple[tuple[float, float], list[tuple[str, tuple[object, ...]]]]]) -> None:
+    """All pages by reportlab alone."""
     canvas = Canvas(io.BytesIO(), invariant=1, pageCompression=1, initialFontName=LETTERING)
     for size, operations in pages:
         canvas.setPageSize(size)
-        path, height, matrix = canvas.beginPath(), 10.0, (1.0, 0.0, 0.0, 1.0, 0.0, 0.0)
-        for name, o in operations:
-            match name:
-                case "m":
-                    path.moveTo(*o)
-                case "l":
-                    path.lineTo(*o)
-                case "c":
-                    path.curveTo(*o)
-                case "re":
-                    path.rect(*o)
-                case "h":
-                    path.close()
-                case "w":
-                    canvas.setLineWidth(o[0])
-                case "d":
-                    canvas.setDash([float(v) for v in o[0]], 0)  # type: ignore[attr-defined]
-                case "S":
-                    canvas.drawPath(path)
-                    path = canvas.beginPath()
-                case "f" | "f*":
-                    canvas.drawPath(path, stroke=0, fill=1)
-                    path = canvas.beginPath()
-                case "Tf":
-                    height = float(o[1])  # type: ignore[arg-type]
-                case "Tm":
-                    matrix = o  # type: ignore[assignment]
-                case "Tj":
-                    canvas.setFont(LETTERING, height)
-                    length = len(o[0]) if isinstance(o[0], bytes) else len(str(o[0]))
-                    if matrix[1]:
-                        canvas.saveState()
-                        canvas.transform(*matrix)
-                        canvas.drawString(0, 0, "n" * length)
-                        canvas.restoreState()
-                    else:
-                        canvas.drawString(matrix[4], matrix[5], "n" * length)
+        page = BarePages(canvas)
+        for name, operands in operations:
+            page.take(name, operands)
         canvas.showPage()
     canvas.save()
 
@@ -173,37 +193,39 @@ def entities(dxf: bytes) -> list[tuple[str, str, tuple[object, ...], dict[str, o
     return found
 
 
-def bare_dxf(found: list[tuple[str, str, tuple[object, ...], dict[str, object]]]) -> None:  # noqa: C901  # a case for each operator
+def bare_dxf(found: list[tuple[str, str, tuple[object, ...], dict[str, object]]]) -> None:
     """The same entities by ezdxf alone."""
     file = ezdxf.new("R2010", units=4)
-    style = file.dimstyles.new("OWN", {"dimtxt": 2.5, "dimasz": 3.0, "dimdec": 1, "dimexo": 0.0})
+    file.dimstyles.new("OWN", {"dimtxt": 2.5, "dimasz": 3.0, "dimdec": 1, "dimexo": 0.0})
     for layer in sorted({str(own["layer"]) for *_, own in found}):
         if layer not in file.layers:
             file.layers.add(layer)
     for name, kind, o, own in found:
         if name not in file.layouts:
             file.layouts.new(name)
-        layout = file.layouts.get(name)
-        match kind:
-            case "LINE":
-                layout.add_line(o[0], o[1], dxfattribs=own)
-            case "ARC":
-                layout.add_arc(o[0], o[1], o[2], o[3], dxfattribs=own)
-            case "CIRCLE":
-                layout.add_circle(o[0], o[1], dxfattribs=own)
-            case "TEXT":
-                layout.add_text(o[0], height=o[1], rotation=o[3], dxfattribs=own).set_placement(o[2])
-            case "SOLID":
-                layout.add_solid(o, dxfattribs=own)
-            case "LWPOLYLINE":
-                layout.add_lwpolyline(o, format="xyb", dxfattribs=own)
-            case "DIMENSION":
-                layout.add_linear_dim(
-                    o[0], o[1], o[2], angle=o[3], text=o[4] or "<>", dimstyle=style.dxf.name, dxfattribs=own
-                ).render()
-            case "HATCH":
-                layout.add_hatch(dxfattribs=own)
+        _BARE[kind](file.layouts.get(name), o, own)
     file.write(io.StringIO())
+
+
+def _text(layout: Any, o: Any, own: Any) -> None:
+    layout.add_text(o[0], height=o[1], rotation=o[3], dxfattribs=own).set_placement(o[2])
+
+
+def _dimension(layout: Any, o: Any, own: Any) -> None:
+    made = layout.add_linear_dim(o[0], o[1], o[2], angle=o[3], text=o[4] or "<>", dimstyle="OWN", dxfattribs=own)
+    made.render()
+
+
+_BARE: dict[str, Callable[[Any, Any, Any], object]] = {
+    "LINE": lambda layout, o, own: layout.add_line(*o, dxfattribs=own),
+    "ARC": lambda layout, o, own: layout.add_arc(*o, dxfattribs=own),
+    "CIRCLE": lambda layout, o, own: layout.add_circle(*o, dxfattribs=own),
+    "TEXT": _text,
+    "SOLID": lambda layout, o, own: layout.add_solid(o, dxfattribs=own),
+    "LWPOLYLINE": lambda layout, o, own: layout.add_lwpolyline(o, format="xyb", dxfattribs=own),
+    "DIMENSION": _dimension,
+    "HATCH": lambda layout, _o, own: layout.add_hatch(dxfattribs=own),
+}
 
 
 def main() -> None:

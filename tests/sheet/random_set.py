@@ -17,6 +17,7 @@ from shopdraw.lists.cut_list import cut_list
 from shopdraw.piece.design import Design
 from shopdraw.sheet.box import crossing
 from shopdraw.sheet.extent import whole
+from shopdraw.sheet.fact import BALLOON
 from shopdraw.sheet.part_sheet import NoRoomForPart
 from shopdraw.sheet.set import Set, sheet_set
 from shopdraw.sheet.set_pages import NoRoomForSet
@@ -124,7 +125,8 @@ def figures_of(made: Set, pages: tuple[Page, ...]) -> dict[str, float]:
     return {
         "sheets": len(pages),
         "facts": len(made.drawn.views.facts),
-        "facts without room": len(done.unplaced),
+        "facts without room": sum(not left.fact.startswith(BALLOON) for left in done.unplaced),
+        "labels sent to pictures": sum(left.fact.startswith(BALLOON) for left in done.unplaced),
         "facts sent to details": sum(view in details for _, view in done.moved),
         "facts sent to another view": len(done.moved),
         "leaders": len(leaders),

@@ -135,3 +135,14 @@ def test_without_loose_views_the_order_stands():
     views = [view("a", 1700, 1300), view("b", 1700, 1300), view("c", 200, 200)]
     names = [s.view.drawing.id for page in stand_on_pages(views, AREA) for s in page]
     assert names == ["a", "b", "c"]
+
+
+def test_a_tall_side_view_moves_out_so_that_the_plan_has_room():
+    """With the side at its least distance the plan would stand over both and leave the paper."""
+    front, side, plan = view("front", 900, 1300), view("side", 500, 2100), view("plan", 1000, 900)
+    standing = stand_in_projection(front, side, plan, AREA, third_angle=True)
+    assert standing is not None
+    assert min(gaps(standing)) >= 20.0 - 1e-6
+    assert all(AREA.holds(s.box) for s in standing)
+    assert standing[0].at[1] == pytest.approx(standing[1].at[1])
+    assert standing[0].at[0] == pytest.approx(standing[2].at[0])

@@ -270,6 +270,31 @@ def test_case_66_lines_have_a_width_and_say_where_to_cut(tmp_path: FilePath) -> 
             )
 
 
+@pytest.mark.parametrize("name", NAMES)
+@pytest.mark.parametrize("board", ["side.left", "top", "plinth.front"])
+def test_case_43_a_page_for_a_roll_stays_off_its_edges_and_is_checked_at_both_ends(
+    name: str, board: str, tmp_path: FilePath
+) -> None:
+    """A roll of 36 in is 914.4 wide; less 5 a side that its plotter can't print that is 904.4. Fitted, 800.1 printed
+    791.4; so the page says that it isn't to be fitted, and repeats its check lines at both ends."""
+    one = template(name, board)
+    path = written([true_size_sheet(one)], tmp_path)
+    box = PdfReader(path).pages[0].mediabox
+    width, height = float(box.width) * POINT, float(box.height) * POINT
+    assert min(width, height) <= 914.4 - 2 * 5.0 - 10.0
+    (page,) = read_pages(path)
+    said = " ".join(word.words for word in page.words)
+    for words in ("Print at 100 %, do not fit", "roll of 36 in"):
+        assert words in said
+    true = 101.6 if one.inch else 100.0
+    lines = [s for s in page.strokes if math.dist(s.start, s.end) == pytest.approx(true, abs=0.02) and not s.dashes]
+    for level in (True, False):
+        held = [s for s in lines if (abs(s.start[1] - s.end[1]) < 0.01) is level]
+        middles = [(s.start[0] + s.end[0]) / 2 for s in held]
+        assert min(middles, default=width) < 0.4 * width, f"no check line at the left end, level: {level}"
+        assert max(middles, default=0.0) > 0.6 * width, f"no check line at the right end, level: {level}"
+
+
 def test_left_and_right_templates_are_mirror_images() -> None:
     left, right = template("chart-room-desk"), template("chart-room-desk", "side.right")
     width = left.board.width

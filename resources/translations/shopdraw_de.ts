@@ -2207,6 +2207,34 @@
         <translation>zweite Aufspannungen anritzen, statt sie nur zu vermerken</translation>
     </message>
     <message>
+        <source>asked for on outlines, more or less</source>
+        <translation>auf Umrisse verlangt, mehr oder weniger</translation>
+    </message>
+    <message>
+        <source>asked for on widths of pockets, more only</source>
+        <translation>auf Breiten von Taschen verlangt, nur mehr</translation>
+    </message>
+    <message>
+        <source>asked for on depths of pockets, more only</source>
+        <translation>auf Tiefen von Taschen verlangt, nur mehr</translation>
+    </message>
+    <message>
+        <source>asked for on places of holes, more or less</source>
+        <translation>auf die Lage von Löchern verlangt, mehr oder weniger</translation>
+    </message>
+    <message>
+        <source>narrower parts need tabs, a skin or other hold-down</source>
+        <translation>schmalere Teile brauchen Stege, eine Haut oder andere Halterung</translation>
+    </message>
+    <message>
+        <source>so do parts longer than so many widths</source>
+        <translation>ebenso Teile, die länger als so viele Breiten sind</translation>
+    </message>
+    <message>
+        <source>and parts smaller than a square of this side</source>
+        <translation>und Teile, die kleiner als ein Quadrat dieser Seite sind</translation>
+    </message>
+    <message>
         <source>a router cutter or a drill.</source>
         <translation>ein Fräser oder ein Bohrer.</translation>
     </message>
@@ -3582,6 +3610,34 @@
     <message>
         <source>Marks</source>
         <translation>Anrisse</translation>
+    </message>
+    <message>
+        <source>Outline tolerance</source>
+        <translation>Toleranz des Umrisses</translation>
+    </message>
+    <message>
+        <source>Width tolerance</source>
+        <translation>Toleranz der Breite</translation>
+    </message>
+    <message>
+        <source>Depth tolerance</source>
+        <translation>Toleranz der Tiefe</translation>
+    </message>
+    <message>
+        <source>Hole tolerance</source>
+        <translation>Toleranz der Löcher</translation>
+    </message>
+    <message>
+        <source>Narrow</source>
+        <translation>Schmal</translation>
+    </message>
+    <message>
+        <source>Slender</source>
+        <translation>Schlank</translation>
+    </message>
+    <message>
+        <source>Small</source>
+        <translation>Klein</translation>
     </message>
     <message>
         <source>Cutting length</source>

@@ -160,6 +160,7 @@ def export(
                 progress.ends()
         return {
             "piece": work.piece.design.piece.title,
+            "csv": {"separator": work.shop.shop.habit.separator, "decimal": work.shop.shop.habit.decimal},
             "must_fix": [finding_facts(finding) for finding in judged.must_fix],
             "findings": [finding_facts(finding) for kind in kinds for finding in found[kind]],
         }

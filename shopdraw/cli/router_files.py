@@ -58,7 +58,7 @@ def write_router_files(work: Work, folder: Path) -> tuple[Finding, ...]:
             _written(setting.flat, folder / OLD_FOLDER / name, OLD)
     for nest in nested.sheets:
         sums[nest.file] = _written(nest.flat, folder / nest.file, version)
-    tables = covering_tables(made, design, sums, work.must_fix, cutters, nested)
+    tables = covering_tables(made, design, sums, work.must_fix, cutters, nested, shop.router)
     for table in tables:
         write_csv(table, folder / f"covering-sheet_{table.title.lower().replace(' ', '-')}.csv", shop.habit)
     write_xlsx(tables, folder / "covering-sheet.xlsx")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from shopdraw.cnc.cutter import Cutter, default_cutters
 from shopdraw.cnc.file_name import file_name
@@ -18,23 +18,12 @@ from shopdraw.lists.size import sizes_of
 from shopdraw.lists.table import Cell, Column, Table
 from shopdraw.measure import MM_PER_INCH
 from shopdraw.piece.design import Design
+from shopdraw.piece.shop import RouterTable
 from shopdraw.shape.region import region_area
 from shopdraw.trade.cautions import cautions_for
 from shopdraw.wood.finding import Finding
 
 NO_NESTS = Nests((), ())
-SMALL_M2 = 0.02
-NARROW_MM = 75.0
-SLENDER = 12.0
-"""Parts under this area, narrower than this, or longer than so many widths need tabs, a skin or other hold-down (common
-practice)."""
-TOLERANCES = (
-    ("outline", "± 0.25 mm"),
-    ("width of a pocket", "+ 0.1 / 0 mm"),
-    ("depth of a pocket from its face", "+ 0.2 / 0 mm"),
-    ("place of a hole", "± 0.1 mm"),
-)
-"""What is asked for where nothing else is agreed (common practice)."""
 WORDS = (
     "Before cutting: measure the stock and scale nothing; the sample sizes must come out in the shop's own program.",
     "Run the shop's simulation first. Zero, depth, feeds, passes, tabs, lead-ins and hold-down are the operator's.",
@@ -55,6 +44,7 @@ def covering_tables(
     must_fix: Sequence[Finding] = (),
     cutters: Sequence[Cutter] | None = None,
     nested: Nests = NO_NESTS,
+    router: RouterTable | None = None,
 ) -> tuple[Table, ...]:
     """The covering sheet.
 
@@ -65,16 +55,18 @@ def covering_tables(
         must_fix: what must be fixed before anything is cut.
         cutters: the shop's; None for the stated defaults.
         nested: its sheets.
+        router: what the shop asks for and holds down; None for the stated defaults.
     """
+    shop = router or RouterTable()
     return (
-        _files(made, design, check_sums),
+        _files(made, design, check_sums, shop),
         _layers(made, nested),
         _faces(made),
         _second_settings(made),
         _corner_wood(made),
         _counted(made),
         _nested(nested, design, check_sums),
-        _words(made, design, must_fix, cutters),
+        _words(made, design, must_fix, cutters, shop),
     )
 
 
@@ -85,20 +77,22 @@ def files_of(made: Sequence[RouterPart]) -> tuple[tuple[str, RouterPart, Setting
     )
 
 
-def hold_down(part: RouterPart) -> str:
+def hold_down(part: RouterPart, shop: RouterTable) -> str:
     """Why a part needs tabs, a skin or other hold-down; "" where it doesn't."""
     board = part.part.first
     reasons = []
-    if region_area(part.outline) < SMALL_M2 * 1e6:
+    if region_area(part.outline) < shop.small**2:
         reasons.append("small")
-    if min(board.width, board.length) < NARROW_MM:
+    if min(board.width, board.length) < shop.narrow:
         reasons.append("narrow")
-    if max(board.width, board.length) > SLENDER * min(board.width, board.length):
+    if max(board.width, board.length) > shop.slender * min(board.width, board.length):
         reasons.append("slender")
     return ", ".join(reasons)
 
 
-def _files(made: Sequence[RouterPart], design: Design, check_sums: Mapping[str, str]) -> Table:
+def _files(
+    made: Sequence[RouterPart], design: Design, check_sums: Mapping[str, str], shop: RouterTable
+) -> Table:
     sizes = sizes_of(design)
     columns = (
         Column("file"),
@@ -131,7 +125,7 @@ def _files(made: Sequence[RouterPart], design: Design, check_sums: Mapping[str, 
                 board.length,
                 f"{board.label} must measure {_exact(board.length, part.unit)} × {_exact(board.width, part.unit)}",
                 blank,
-                hold_down(part),
+                hold_down(part, shop),
                 "see second settings" if part.second else "",
                 check_sums.get(name, ""),
             )
@@ -140,7 +134,19 @@ def _files(made: Sequence[RouterPart], design: Design, check_sums: Mapping[str, 
 
 
 def _exact(size_mm: float, unit: Unit) -> str:
-    return f"{size_mm:.3f} mm" if unit is Unit.MM else f"{size_mm / _INCH:.4f} in"
+    return f"{size_mm:.2f} mm" if unit is Unit.MM else f"{size_mm / _INCH:.4f} in"
+
+
+def _tolerances(shop: RouterTable, unit: Unit) -> Iterator[tuple[str, str]]:
+    """What is asked for where nothing else is agreed."""
+
+    def told(size: float) -> str:
+        return f"{size:g} mm" if unit is Unit.MM else f"{size / _INCH:.3f} in"
+
+    yield "outline", f"{told(shop.outline_tolerance)} more or less"
+    yield "width of a pocket", f"{told(shop.width_tolerance)} more, nothing less"
+    yield "depth of a pocket from its face", f"{told(shop.depth_tolerance)} more, nothing less"
+    yield "place of a hole", f"{told(shop.hole_tolerance)} to any side"
 
 
 def _layers(made: Sequence[RouterPart], nested: Nests) -> Table:
@@ -265,7 +271,8 @@ def _nested(nested: Nests, design: Design, check_sums: Mapping[str, str]) -> Tab
 
 
 def _words(
-    made: Sequence[RouterPart], design: Design, must_fix: Sequence[Finding], cutters: Sequence[Cutter] | None
+    made: Sequence[RouterPart], design: Design, must_fix: Sequence[Finding], cutters: Sequence[Cutter] | None,
+    shop: RouterTable,
 ) -> Table:
     rows: list[tuple[Cell, ...]] = [("must be fixed first", finding.message) for finding in must_fix]
     unit = made[0].unit if made else Unit.MM
@@ -278,9 +285,9 @@ def _words(
         )
     rows.extend(("caution", words) for words in WORDS)
     rows.extend(("caution", caution.words) for caution in cautions_for(("router-file", "cutter")))
-    rows.extend(("tolerance asked for", f"{what}: {how}") for what, how in TOLERANCES)
+    rows.extend(("tolerance asked for", f"{what}: {how}") for what, how in _tolerances(shop, unit))
     job = default_cutters(inch=design.piece.units == "inch") if cutters is None else cutters
-    source = "stated defaults, no shop file" if cutters is None else "as the shop file has them"
+    source = "stated defaults, the shop names none" if cutters is None else "as the shop file has them"
     rows.append(("cutters", f"{', '.join(cutter.id for cutter in job)}, and any drill asked for: {source}"))
     rows.append(("waste", "the part needs the cutter and twice its allowance of waste all round"))
     for part in made:

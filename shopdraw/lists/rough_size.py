@@ -92,7 +92,8 @@ def rough_of(board: Board, yard: Yard) -> Rough:
         width = max(board.width, min(_up(board.width + add.board_width, yard), *holding))
         return Rough(Kind.BOARD, thickness, width, _up(board.length + add.board_length, yard))
     length = _up(board.length + add.panel_length, yard)
-    made = glue_up(board.width, length, widths)
+    # the piece has laid out its own boards at hand already, to the finished width
+    made = glue_up(board.width if board.staves else board.width + add.panel_width, length, widths)
     clear = board.width if made is None else made.clear
     width = max(board.width, min(_up(board.width + add.panel_width, yard), clear))
     return Rough(Kind.PANEL, thickness, width, length, made)

@@ -11,7 +11,7 @@ from typing import Annotated, Literal
 from pydantic import AfterValidator, Field, ValidationInfo, field_validator, model_validator
 
 from shopdraw.piece.design import Table
-from shopdraw.piece.quantity import Angle, Clearance, Count, Length, Percent, PositiveLength
+from shopdraw.piece.quantity import Angle, Clearance, Count, Length, Percent, PositiveLength, Ratio
 from shopdraw.trade.paper import paper
 from shopdraw.trade.table import NotInTable
 
@@ -69,6 +69,13 @@ class RouterTable(Table):
         (), description="strips across a nested sheet for clamps and screws: from and to, from one end"
     )
     marks: bool = Field(False, description="score the layout of second settings instead of only noting it")
+    outline_tolerance: Clearance = Field(0.25, description="asked for on outlines, more or less")
+    width_tolerance: Clearance = Field(0.1, description="asked for on widths of pockets, more only")
+    depth_tolerance: Clearance = Field(0.2, description="asked for on depths of pockets, more only")
+    hole_tolerance: Clearance = Field(0.1, description="asked for on places of holes, more or less")
+    narrow: Clearance = Field(75.0, description="narrower parts need tabs, a skin or other hold-down")
+    slender: Ratio = Field(12.0, description="so do parts longer than so many widths")
+    small: Length = Field(141.4, ge=0, description="and parts smaller than a square of this side")
 
 
 class CollarTable(Table):

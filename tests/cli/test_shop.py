@@ -103,6 +103,8 @@ def test_the_shops_habits_hold_in_every_list(capsys: pytest.CaptureFixture[str],
     out = tmp_path / "out"
     assert main(["export", str(DESK), str(out), "--only", "lists", "--only", "cnc", "--shop", str(shop)]) == 0
     capsys.readouterr()
+    manifest = json.loads((out / "manifest.json").read_text(encoding="utf-8"))
+    assert manifest["csv"] == {"separator": "semicolon", "decimal": "comma"}
     tables = [*out.glob("lists/*.csv"), *out.glob("cnc/*.csv")]
     assert len(tables) > 10
     for path in tables:
@@ -141,3 +143,18 @@ def test_facts_tell_the_shops_waste(capsys: pytest.CaptureFixture[str], tmp_path
     told = json.loads(capsys.readouterr().out)["materials"]
     assert {each["waste_percent"] for each in told if each["kind"] == "solid"} == {22.0}
     assert all(each["quantity"] == pytest.approx(1.22 * each["net"]) for each in told if each["kind"] == "solid")
+
+
+def test_tolerances_and_what_needs_holding_down_are_the_shops(tmp_path: Path) -> None:
+    """A side of 19 1/2 in is narrow where 600 mm is; 0.05 in more or less is asked for on its outline."""
+    shop = tmp_path / "shop.toml"
+    shop.write_text('[router]\noutline_tolerance = "0.05 in"\nnarrow = 600\n', encoding="utf-8")
+    told = []
+    for words in ([], ["--shop", str(shop)]):
+        out = tmp_path / str(len(words))
+        assert main(["export", str(DESK), str(out), "--only", "cnc", *words]) == 0
+        with (out / "cnc/covering-sheet_router-files.csv").open(encoding="utf-8", newline="") as lines:
+            side = next(row for row in csv.DictReader(lines) if row["file"].startswith("1L_"))
+        asked = (out / "cnc/covering-sheet_read-this-before-cutting.csv").read_text(encoding="utf-8")
+        told.append((side["hold-down"], "0.050 in more or less" in asked))
+    assert told == [("", False), ("narrow", True)]

@@ -122,7 +122,7 @@ def test_fronts_and_outsides_are_told_to_show(sample: str) -> None:
 
 def test_case_58_fronts_of_a_bank_are_named_as_one_strip_in_order() -> None:
     """Four fronts, each under 5 3/4 in, from boards of 6 in: the drawers from the top down."""
-    text = sample_path("plan-chest").read_text(encoding="utf-8")
+    text = sample_path("harbour-office-desk").read_text(encoding="utf-8")
     design = parse_piece(text).design
     assembly = build(design)
     wide = parse_shop(

@@ -4,7 +4,7 @@ import pytest
 
 from shopdraw.lists.rough import rough_thickness, trade_name
 from shopdraw.lists.rough_size import Kind, Yard, rough_of, yard_of
-from shopdraw.piece.shop import Shop
+from shopdraw.piece.shop import AllowanceTable, Shop
 from shopdraw.piece.shop_reading import parse_shop
 from shopdraw.wood.board import Board, Stock
 from tests.cnc.router_reader import SAMPLES, piece
@@ -34,13 +34,16 @@ def test_thickness_is_the_one_that_the_yard_counts(thickness: float, nominal: st
 
 
 def test_case_57_a_wide_side_is_glued_up_from_four_boards() -> None:
-    # 482.6 wide from 152 rough boards that lose 3 an edge: 146 clear, three give 438; a length of 812.8 and 50
+    # 482.6 wide from 152 rough boards that lose 3 an edge: 146 clear, three give 438; a length of 812.8 and 50;
+    # both edges are trimmed by 6, so that 426 is the widest from three
     side = rough_of(solid_board(812.8, 482.6), Yard())
     assert side.kind is Kind.PANEL
     assert side.glue_up is not None
     assert [(one.sold, one.clear) for one in side.glue_up.widths] == [(152.0, 146.0)] * 4
     assert side.glue_up.length == side.length == 863.0, "862.8, rounded up"
-    assert rough_of(solid_board(812.8, 438.0), Yard()).boards == 3
+    assert rough_of(solid_board(812.8, 426.0), Yard()).boards == 3
+    assert rough_of(solid_board(812.8, 427.0), Yard()).boards == 4
+    assert rough_of(solid_board(812.8, 438.0), Yard(allowance=AllowanceTable(panel_width=0.0))).boards == 3
     assert rough_of(solid_board(812.8, 146.0), Yard()).kind is Kind.BOARD
 
 
@@ -51,8 +54,9 @@ def test_panels_are_glued_up_from_the_shops_own_boards() -> None:
     design, _ = piece("pilot-station-desk")
     side = rough_of(solid_board(812.8, 482.6), yard_of(design, shop))
     assert side.glue_up is not None
-    # 206 - 6 = 200 and 146 clear: 200 + 146 + 146 = 492 of 510 mm sold; 200 + 200 + 146 takes 564
-    assert sorted(one.clear for one in side.glue_up.widths) == [146.0, 146.0, 200.0]
+    # 482.6 + 12 from 206 - 6 = 200 and 146 clear: 200 + 146 + 146 = 492 is too little, 200 + 200 + 146 takes 564 mm
+    # of wood as sold, four of 152 take 608
+    assert sorted(one.clear for one in side.glue_up.widths) == [146.0, 200.0, 200.0]
 
 
 def test_allowances_and_rounding_are_the_shops() -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from shopdraw.drawing.letters import text_width
 from shopdraw.drawing.mark import Area, Arrow, Hatching, Line, Mark, Meaning, Text
@@ -14,7 +14,7 @@ from shopdraw.lists.layout.plan import StockPlan
 from shopdraw.lists.size import Sizes, sizes_of
 from shopdraw.piece.design import Design
 from shopdraw.piece.shop import Shop
-from shopdraw.shape.path import polygon
+from shopdraw.shape.path import Point, polygon
 
 HEIGHTS = (3.5, 2.5, 1.8)
 """Of labels, largest first; the last one is that of sizes and of cuts' numbers."""
@@ -89,18 +89,18 @@ class _Picture:
     def marks(self) -> tuple[Mark, ...]:
         """Offcuts first, then parts, the piece's edge, cuts' numbers and the grain's arrow."""
         piece = self._cut.piece
-        numbers = [self._number(number, saw) for number, saw in enumerate(self._cut.cuts, 1)]
+        parts = [mark for laid in self._cut.laid for mark in self._part(laid)]
+        grain = self._grain()
+        words = [mark for mark in (*parts, *grain) if isinstance(mark, Text)]
+        numbers = self._numbers(words)
         found: list[Mark] = []
         for offcut in self._cut.offcuts:
             found += self._offcut(offcut, numbers)
-        for laid in self._cut.laid:
-            found += self._part(laid)
+        found += parts
         for start, end in piece.defects:
             found += _cross((start, 0.0, end, piece.width))
         found += _edges((0.0, 0.0, piece.length, piece.width), Meaning.VISIBLE, "")
-        found += numbers
-        found += self._grain()
-        return tuple(found)
+        return (*found, *numbers, *grain)
 
     def title(self, words: str) -> Text:
         """The drawing's title, below the piece."""
@@ -162,19 +162,43 @@ class _Picture:
         x += {"left": wide / 2, "right": -wide / 2}.get(word.anchor, 0.0)
         return (x - high, y - half, x + low, y + half) if word.angle_deg else (x - half, y - low, x + half, y + high)
 
-    def _number(self, number: int, saw: SawCut) -> Text:
-        """A cut's number at its beginning, beside the kerf and inside the piece; a far end's trim at its other end."""
-        gap, height = _GAP / 2 * self._mm, self._small * self._mm
-        kerf = self._layout.job.kerf
+    def _numbers(self, words: Sequence[Text]) -> list[Text]:
+        """The cuts' numbers, each at the first of its places that no other words take."""
+        taken = [self._room(word) for word in words]
+        found: list[Text] = []
+        for number, saw in enumerate(self._cut.cuts, 1):
+            places = [Text(at, str(number), self._small, anchor) for at, anchor in self._places(saw)]
+            free = (one for one in places if not any(_meet(self._tight(one), room) for room in taken))
+            found.append(next(free, places[0]))
+            taken.append(self._tight(found[-1]))
+        return found
+
+    def _places(self, saw: SawCut) -> Iterator[tuple[Point, str]]:
+        """Where a cut's number may stand, those that are liked first: beside the kerf, then beyond the piece's edge."""
+        gap, height, kerf = _GAP / 2 * self._mm, self._small * self._mm, self._layout.job.kerf
         if saw.way == "rip":
-            low = saw.at - gap - height
-            y = low if low > gap else saw.at + kerf + gap
-            return Text((saw.start + _NUMBER_IN * self._mm, y), str(number), self._small)
+            under, over = saw.at - gap - height, saw.at + kerf + gap
+            first = (under, over) if under > gap else (over, under)
+            for share in (0.0, 0.3, 0.6, 0.9):
+                along = saw.start + (_NUMBER_IN * self._mm if share == 0.0 else share * (saw.end - saw.start))
+                yield from (((along, y), "left") for y in first)
+            middle = saw.at + (kerf - height) / 2
+            yield from (((saw.end + kerf + gap, middle), "left"), ((saw.start - kerf - gap, middle), "right"))
+            return
         x0, _, x1, _ = self._layout.job.clear(self._cut.piece)
-        y = saw.end - gap - height if saw.at >= x1 - kerf else saw.start + gap
-        if saw.at <= x0:
-            return Text((saw.at + kerf + gap, y), str(number), self._small)
-        return Text((saw.at - gap, y), str(number), self._small, "right")
+        left, right = (saw.at - gap, "right"), (saw.at + kerf + gap, "left")
+        sides = (right,) if saw.at <= x0 else (left, right)
+        low, high = saw.start + gap, saw.end - gap - height
+        inside = (high, low) if saw.at >= x1 - kerf else (low, high)
+        yield from (((x, y), anchor) for x, anchor in sides for y in inside)
+        beyond = (-gap - height, self._cut.piece.width + gap)
+        yield from (((saw.at + kerf / 2, y), "middle") for y in beyond)
+
+    def _tight(self, word: Text) -> _Box:
+        """The box of a number's own figures."""
+        x0, y0, x1, y1 = self._room(word)
+        less = 0.75 * _GAP * self._mm
+        return x0 + less, y0 + less, x1 - less, y1 - less
 
     def _grain(self) -> list[Mark]:
         """An arrow above the piece along its grain."""

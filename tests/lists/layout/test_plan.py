@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 from shopdraw.build import build
+from shopdraw.drawing.letters import text_width
 from shopdraw.drawing.mark import Area, Text
 from shopdraw.lists.layout.buying_list import buying_tables
 from shopdraw.lists.layout.checker import faults_of_layout
@@ -18,6 +19,7 @@ from shopdraw.piece.reading import read_piece
 from shopdraw.piece.shop import Shop
 from shopdraw.piece.shop_reading import parse_shop
 from shopdraw.wood.assembly import Assembly
+from tests.cnc.router_reader import SAMPLES, piece
 
 DESK = Path(__file__).parents[3] / "sample_projects" / "harbour-office-desk.piece"
 SHOP = """\
@@ -88,10 +90,10 @@ def test_a_priced_yard_is_counted_in_its_money() -> None:
     prices = {(8, 8): 53.3333, (8, 12): 80.0, (10, 8): 66.6667, (10, 12): 100.0}
     bought = [cut.piece for layout in cherry.layouts for cut in layout.cut_up if not cut.piece.on_hand]
     assert bought
-    for piece in bought:
-        width, feet = round(piece.width / 25.4 + 0.24), round(piece.length / 304.8)
-        assert piece.cost == pytest.approx(prices[width, feet], abs=1e-3)
-    assert cherry.cost == pytest.approx(sum(piece.cost for piece in bought))
+    for one in bought:
+        width, feet = round(one.width / 25.4 + 0.24), round(one.length / 304.8)
+        assert one.cost == pytest.approx(prices[width, feet], abs=1e-3)
+    assert cherry.cost == pytest.approx(sum(one.cost for one in bought))
 
 
 def test_tables_and_drawings_tell_the_same_boards() -> None:
@@ -121,3 +123,27 @@ def test_the_order_of_cuts_lists_every_cut() -> None:
 def test_without_a_yard_the_usual_boards_are_named_as_such() -> None:
     assert all("shop file" in plan.supply.source for plan in planned())
     assert any("no yard stock" in plan.supply.source for plan in planned())
+
+
+@pytest.mark.parametrize("sample", SAMPLES)
+def test_no_words_of_a_drawn_layout_stand_on_others(sample: str) -> None:
+    """Labels, sizes, cuts' numbers and titles at the scale at which they print, 1:12."""
+    design, assembly = piece(sample)
+    crowded = told = 0
+    for drawing in layout_drawings(plans(assembly, design, Shop()), design, Shop(), 1 / 12):
+        boxes = [box_of_text(mark) for mark in drawing.marks if isinstance(mark, Text)]
+        told += len(boxes)
+        for i, a in enumerate(boxes):
+            crowded += any(a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3] for b in boxes[i + 1 :])
+    assert told > 20
+    assert crowded <= told // 60, "no more than blocks too small for any words"
+
+
+def box_of_text(text: Text) -> tuple[float, float, float, float]:
+    """The letters' own box at 1:12, a tenth less all round."""
+    wide, high = text_width(text.words, text.height) * 12, text.height * 12
+    left = {"left": 0.0, "middle": -wide / 2, "right": -wide}[text.anchor]
+    (x, y), less = text.at, 0.1 * high
+    if text.angle_deg:
+        return x - high + less, y + left + less, x - less, y + left + wide - less
+    return x + left + less, y + less, x + left + wide - less, y + high - less

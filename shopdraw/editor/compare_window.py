@@ -14,7 +14,6 @@ from shopdraw.editor.scene import Layers
 from shopdraw.editor.showing import scene_of
 from shopdraw.editor.state import State, state_of
 
-
 OVERALL = ("case.", "slant.", "base.")
 """What is dimensioned where two stand side by side: at half the size the rows of what is inside would crowd."""
 

@@ -2878,6 +2878,14 @@
         <translation>Blätter zeigt jede Seite, wie sie gedruckt wird. Mappe schreiben legt Blätter, Schablonen in wahrer Größe, Zeichnungen für die Fräse und Listen in einen Ordner. Drucken Sie Schablonen mit 100 % und messen Sie die Prüfstrecke nach, bevor Sie ihnen trauen.</translation>
     </message>
     <message>
+        <source>Set the sheets right</source>
+        <translation>Die Blätter zurechtrücken</translation>
+    </message>
+    <message>
+        <source>Show a sheet large and drag a figure to another side or row, or the end of a cutting plane&apos;s line to where it shall cut; draw from one edge to another for one more dimension. It stays so whatever the sizes become. Delete puts back what you chose.</source>
+        <translation>Zeigen Sie ein Blatt groß und ziehen Sie eine Maßzahl auf eine andere Seite oder Reihe, oder das Ende einer Schnittlinie dorthin, wo geschnitten werden soll; ziehen Sie von einer Kante zu einer anderen für ein weiteres Maß. Es bleibt so, wie auch immer die Maße werden. Entf setzt zurück, was Sie gewählt haben.</translation>
+    </message>
+    <message>
         <source>Stay safe</source>
         <translation>Sicher bleiben</translation>
     </message>

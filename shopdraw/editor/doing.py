@@ -26,7 +26,6 @@ from shopdraw.editor.state import State
 from shopdraw.editor.tongue import LANGUAGES, translate
 from shopdraw.editor.tracing import TraceWindow, load_picture
 from shopdraw.editor.work_page import WorkPage
-from shopdraw.piece.shop_reading import own_shop_path
 
 # Windows of their own, and Qt's printing, are loaded when they are first wanted: the main window opens without them.
 if TYPE_CHECKING:
@@ -222,6 +221,8 @@ class Doing(QObject):
         self._keep(window)
 
     def _shop_path(self) -> Path | None:
+        from shopdraw.piece.shop_reading import own_shop_path
+
         piece = self._work.piece
         named = piece.state.design.piece.shop if piece.state.design else ""
         if named:

@@ -298,11 +298,15 @@ class Easel(QWidget):
             for figure in self.scene.figures:
                 if figure.view != view:
                     continue
-                for mark in dimension_marks(
+                drawn = dimension_marks(
                     placed(figure, box, shown, self._scale, self.scene.style), self._scale, self.scene.style, "small"
-                ):
+                )
+                words = next((self._text_place(standing, mark) for mark in drawn if isinstance(mark, Text)), QRectF())
+                if any(words.intersects(other) for other in self._words.values()):
+                    continue  # two figures on one spot can't be read: it is there as soon as one looks closer
+                for mark in drawn:
                     if isinstance(mark, Text):
-                        self._words[figure.id] = self._text_place(standing, mark)
+                        self._words[figure.id] = words
                         if figure.id == self._over_figure or (held and figure.handle == held):
                             strong.append(mark)
                             continue
@@ -317,7 +321,7 @@ class Easel(QWidget):
                 painter.fillPath(text_path(text, self._scale), self.colours.colour("accent"))
             painter.restore()
             for figure in self.scene.figures:
-                if figure.id == self._over_figure and figure.view == view:
+                if figure.id == self._over_figure and figure.view == view and figure.id in self._words:
                     painter.setPen(QPen(self.colours.colour("accent"), 1.5))
                     painter.setBrush(Qt.BrushStyle.NoBrush)
                     painter.drawRoundedRect(self._words[figure.id].adjusted(-4, -3, 4, 3), 3, 3)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import gc
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.drag import Drag, Step
@@ -14,6 +14,9 @@ from shopdraw.editor.overlay import real_ratios
 from shopdraw.editor.shown_size import shown_for
 from shopdraw.editor.state import State
 from shopdraw.shape.path import Point
+
+REST_MS = 120
+"""A hand that hasn't moved for so long rests."""
 
 
 class Hand(QObject):
@@ -35,6 +38,10 @@ class Hand(QObject):
         self._keyed: tuple[str, State, int, float] | None = None
         self._series = 0
         self.decimal_sign = "."
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.setInterval(REST_MS)
+        self._rest.timeout.connect(self._rested)
         canvas.grip_taken.connect(self._take)
         canvas.grip_moved.connect(self._move)
         canvas.grip_left.connect(self._leave)
@@ -62,9 +69,16 @@ class Hand(QObject):
             self._piece.draft(step.state)
             if step.state is not self._drag.before:
                 self.passed.emit(step.state)
+            self._rest.start()
+
+    def _rested(self) -> None:
+        """A hand that rests is about to let go: the piece is built in full meanwhile."""
+        if self._drag is not None:
+            self._drag.finished()
 
     def _leave(self) -> None:
         gc.enable()
+        self._rest.stop()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())
         if drag is not None:
@@ -72,6 +86,7 @@ class Hand(QObject):
 
     def _give_up(self) -> None:
         gc.enable()
+        self._rest.stop()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())
         if drag is not None:

@@ -52,6 +52,12 @@ STEPS: tuple[tuple[str, str], ...] = (
         them.""",
     ),
     (
+        "Set the sheets right",
+        """Show a sheet large and drag a figure to another side or row, or the end of a cutting plane's line to where it
+        shall cut; draw from one edge to another for one more dimension. It stays so whatever the sizes become. Delete
+        puts back what you chose.""",
+    ),
+    (
         "Stay safe",
         """Nothing is lost: what isn't saved is kept aside every 20 seconds and offered at the next start. For
         blades, routers and finishes the machine's manual and your local rules come first.""",

@@ -22,7 +22,7 @@ _SQUARE = 1.0 - 1e-9
 _CHORD_MM = 0.5
 _ABOVE_MM = 1e-3
 """A cut's outline is painted just after the face that it is cut into."""
-_COVERS = 8
+_COVERS = 12
 """So many of the largest upright rectangles are tried as what hides other faces."""
 
 _SLACK_MM = 1e-9
@@ -116,13 +116,45 @@ def _shares(u: Vec3, v: Vec3, w: Vec3, direction: Direction) -> tuple[Vec3, Vec3
 def _covers(faces: Iterable[Sequence[_Face]]) -> list[tuple[Box, float]]:
     """The largest upright rectangles: what lies whole behind one of them isn't seen."""
     found = [
-        (face.box, face.depth)
+        (box, face.depth)
         for of_board in faces
         for face in of_board
-        if face.square and not face.cut and _upright(face)
+        if face.square and not face.cut
+        for box in _filled(face)
     ]
     found.sort(key=lambda cover: -_area(cover[0]))
     return found[:_COVERS]
+
+
+def _filled(face: _Face) -> list[Box]:
+    """Upright rectangles that a face fills: itself, or what a slanting edge leaves below it and behind it."""
+    if _upright(face):
+        return [face.box]
+    points = face.points
+    edges = list(zip(points, (*points[1:], points[0]), strict=True))
+    turns = [
+        (b[0] - a[0]) * (d[1] - c[1]) - (b[1] - a[1]) * (d[0] - c[0])
+        for (a, b), (c, d) in zip(edges, (*edges[1:], edges[0]), strict=True)
+    ]
+    if min(turns) < -_SLACK_MM < _SLACK_MM < max(turns):
+        return []  # hollow somewhere
+    slanting = [end for a, b in edges if abs(a[0] - b[0]) > _SLACK_MM < abs(a[1] - b[1]) for end in (a, b)]
+    xs, ys = [x for x, _ in slanting], [y for _, y in slanting]
+    x0, y0, x1, y1 = face.box
+    tried = ((x0, y0, x1, min(ys)), (x0, max(ys), x1, y1), (x0, y0, min(xs), y1), (max(xs), y0, x1, y1))
+    return [box for box in tried if box[0] < box[2] and box[1] < box[3] and _holds(points, box)]
+
+
+def _holds(points: Sequence[Point], box: Box) -> bool:
+    """Whether a face without hollows holds a rectangle: no corner of it lies beyond an edge."""
+    turned = sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(points, (*points[1:], points[0]), strict=True))
+    way = 1.0 if turned > 0.0 else -1.0
+    corners = [(x, y) for x in (box[0], box[2]) for y in (box[1], box[3])]
+    return all(
+        way * ((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])) >= -_SLACK_MM
+        for a, b in zip(points, (*points[1:], points[0]), strict=True)
+        for x, y in corners
+    )
 
 
 def _area(box: Box) -> float:

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import tomllib
+from itertools import combinations
 
 import pytest
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 
 from shopdraw.editor.window import Window
+from shopdraw.shipped import sample_path
 from tests.editor.gestures import click, drag, move, press
 
 
@@ -152,3 +154,24 @@ def test_the_wheel_zooms_at_the_pointer(open_desk: Window, qtbot) -> None:
     canvas.zoom(1.5, at)
     after = canvas.sight.on_canvas((300, 200))
     assert after == pytest.approx(before)
+
+
+def test_no_two_figures_stand_on_one_spot_and_what_is_left_out_is_there_from_nearer(window: Window, qtbot) -> None:
+    window.show()
+    window.open_file(sample_path("harbour-master-desk"))
+    qtbot.waitExposed(window)
+    canvas = window.canvas
+    canvas.grab()
+
+    def places() -> dict[str, QRectF]:
+        found = {figure.id: canvas.figure_place(figure.id) for figure in canvas.scene.figures}
+        return {name: place for name, place in found.items() if not place.isEmpty()}
+
+    far = places()
+    for one, other in combinations(far.values(), 2):
+        assert not one.intersects(other)
+    left_out = {figure.id for figure in canvas.scene.figures} - set(far)
+    assert left_out
+    canvas.zoom(6.0)
+    canvas.grab()
+    assert left_out <= set(places())

@@ -34,6 +34,7 @@ from PySide6.QtWidgets import (
 from shopdraw.editor.ask import Kind, Question, question_box
 from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.picture import PictureView
+from shopdraw.editor.sheet_view import SheetView
 from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
 from shopdraw.wood.finding import Finding, Severity
@@ -41,6 +42,7 @@ from tests.editor.gestures import click
 
 CONTROLS = (
     QAbstractButton, QLineEdit, QComboBox, QAbstractSlider, QAbstractItemView, QPlainTextEdit, Canvas, PictureView,
+    SheetView,
 )  # fmt: skip
 
 

@@ -8,7 +8,7 @@ from shopdraw.build import build
 from shopdraw.drawing.mark import Line, Meaning
 from shopdraw.piece.reading import read_piece
 from shopdraw.shape.frame import WORLD, Frame
-from shopdraw.shape.path import rectangle
+from shopdraw.shape.path import polygon, rectangle
 from shopdraw.shipped import sample_names, sample_path
 from shopdraw.view.direction import FRONT, PLAN, RIGHT_SIDE, Direction
 from shopdraw.view.draft import DraftFace, draft
@@ -100,3 +100,26 @@ def test_every_board_with_a_long_line_in_sight_has_a_face_in_the_draft(name: str
             and abs(mark.end[0] - mark.start[0]) + abs(mark.end[1] - mark.start[1]) > 60.0
         }
         assert seen <= {face.board for face in draft(boards, direction)}
+
+
+def side(name: str, *corners: tuple[float, float]) -> Board:
+    """A board 20 thick that stands upright, seen from the right: y to the right, z up; nearest of all."""
+    frame = Frame((0.0, 1.0, 0.0), (0.0, 0.0, 1.0), (1.0, 0.0, 0.0), (900.0, 0.0, 0.0))
+    return Board(name, "1", name, "side", Shape(polygon(corners), 20.0), frame, STOCK)
+
+
+@pytest.mark.parametrize(
+    ("corners", "seen"),
+    [
+        (((0, 0), (400, 0), (400, 600), (300, 600), (0, 300)), False),
+        (((0, 0), (400, 0), (400, 600), (300, 600), (0, 90)), True),
+        (((0, 0), (400, 0), (400, 600), (200, 60), (0, 600)), True),
+    ],
+)
+def test_a_side_with_a_slant_hides_what_lies_below_and_behind_its_slant(
+    corners: tuple[tuple[float, float], ...], seen: bool
+) -> None:
+    """A shelf from y = 0 to 100, 100 up: below the slant, beyond its foot, or in a hollow."""
+    shelf = board("shelf", (0.0, 0.0, 100.0))
+    found = {face.board for face in draft((shelf, side("side", *corners)), RIGHT_SIDE)}
+    assert ("shelf" in found) is seen

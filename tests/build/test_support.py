@@ -105,6 +105,22 @@ def test_case_48_over_a_lipped_drawer_29_and_over_a_support_19():
     assert least_over_drawer(plan, 8.0) - most_over_support(plan) == pytest.approx(10.0)
 
 
+def test_case_48_the_rail_of_29_ends_at_the_dividers_and_19_of_wood_stay_over_a_support():
+    piece = build(_desk(drawer={"front": "lipped", "lip": 8.0}))
+    writing = piece.slant.writing_height_mm
+    rail, shelf = box_of(piece.board("rail.top")), piece.board("shelf.writing")
+    # 29 under the writing surface, and what the front below it grows
+    assert 29.0 <= writing - rail[2] <= 31.0
+    for hand in ("left", "right"):
+        bar, divider = box_of(piece.board(f"support.{hand}")), box_of(piece.board(f"divider.{hand}"))
+        # no rail over the bar, and the shelf of 20 notched there by what is missing: the bar's top is 20 below
+        assert min(rail[3], divider[3]) - max(rail[0], divider[0]) <= 1e-6
+        assert bar[5] == pytest.approx(writing - 20.0)
+        named = zip(shelf.cut_ids, shelf.shape.cuts, strict=True)
+        (notch,) = [cut for name, cut in named if cut.kind == "notch" and f"support.{hand}" in name]
+        assert shelf.thickness - notch.depth <= 19.0
+
+
 def test_a_shelf_as_thick_as_the_lid_is_notched_over_the_supports_by_their_clearance():
     piece = _desk(supports={"clearance_above": 1.5})
     found = next(pin_side_findings(subject_of(piece, build(piece))))

@@ -14,11 +14,13 @@ from shopdraw.wood.assembly import Assembly, Motion
 from shopdraw.wood.board import Cut, Face
 from shopdraw.wood.sweep import swept_motion
 from tests.build.designs import random_design
+from tests.build.kinds import KINDS, random_kind
 from tests.check.desks import design
 from tests.wood.pieces import LYING, board, cupboard, plain
 
 SAMPLES = sorted((Path(__file__).parents[2] / "sample_projects").glob("*.piece"))
 WANTED = 20
+OF_EACH_KIND = 6
 REACH = 700.0
 
 
@@ -75,6 +77,25 @@ def test_every_move_of_random_desks_is_free_and_every_board_goes_in():
                 assert meets(assembly, step) == (), (seed, step.unit, step.direction)
         count += 1
     assert count == WANTED
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_every_guest_of_random_pieces_of_the_other_kinds_has_an_open_way_in(kind):
+    count = 0
+    for seed in range(500, 530):
+        try:
+            assembly = build(random_kind(kind, seed))
+        except CannotBuild:
+            continue
+        order = assembly_order(assembly)
+        assert not order.stuck, (seed, order.stuck)
+        for step in order.steps:
+            if step.direction is not None:
+                assert meets(assembly, step) == (), (seed, step.unit, step.direction)
+        count += 1
+        if count == OF_EACH_KIND:
+            break
+    assert count == OF_EACH_KIND
 
 
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)

@@ -274,7 +274,7 @@ def _sum_faults(page: Page, sheet: Sheet) -> Iterator[tuple[str, str]]:
         for dimension in placed.drawing.dimensions:
             if not _printed(page, placed, dimension):
                 yield "figure missing", f"{dimension.id}: {dimension.words!r} isn't on the page where it belongs"
-            if dimension.kind != "linear" or _value(dimension.words) is None:
+            if dimension.kind != "linear" or figure_in(dimension.words) is None:
                 continue
             c, s = math.cos(math.radians(dimension.direction_deg)), math.sin(math.radians(dimension.direction_deg))
             low, high = sorted((dimension.a[0] * c + dimension.a[1] * s, dimension.b[0] * c + dimension.b[1] * s))
@@ -300,10 +300,10 @@ def _chain_faults(
         start = end
         if len(chain) < 2:
             continue
-        total = sum((_value(d.words) for _, _, d in chain), Fraction(0))
+        total = sum((figure_in(d.words) for _, _, d in chain), Fraction(0))
         for way, low, high, overall in spans:
             same = abs(way - direction) < 0.01 and abs(low - chain[0][0]) < 0.01 and abs(high - chain[-1][1]) < 0.01
-            if same and _value(overall.words) != total:
+            if same and figure_in(overall.words) != total:
                 links_said = " + ".join(d.words for _, _, d in chain)
                 yield "sum", f"{links_said} make {float(total):g}, {overall.id} says {overall.words}"
 
@@ -365,7 +365,7 @@ def _plain(words: str) -> str:
     return re.sub(r"\s+", "", words)
 
 
-def _value(words: str) -> Fraction | None:
+def figure_in(words: str) -> Fraction | None:
     """The first figure in a string, exactly: `31 1/2`, `(12,5)`, `3/4`, `.75`; None where there is none."""
     found = re.search(r"(\d+) (\d+)/(\d+)|(\d+)/(\d+)|(\d*[.,]?\d+)", words)
     if found is None:

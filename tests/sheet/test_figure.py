@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from shopdraw.measure import dual, fractions, millimetres
 from shopdraw.sheet import BadFact, Fact, Rank, Writing, inch_writing, metric_writing, write_figures
-from tests.sheet.judge import _value as value
+from tests.sheet.judge import figure_in as value
 from tests.sheet.random_view import VIEW, at
 
 

@@ -7,7 +7,8 @@ from pathlib import Path
 from shopdraw.cli.built import Work
 from shopdraw.cli.layout_files import write_layouts
 from shopdraw.lists.buying import materials
-from shopdraw.lists.cut_list import allowances, cut_list
+from shopdraw.lists.cut_list import EXACT, allowances, cut_list
+from shopdraw.lists.table import Table
 from shopdraw.sheet.sticker import sticker_sheets
 from shopdraw.wood.finding import Finding
 from shopdraw.write.pdf import write_pdf
@@ -23,8 +24,10 @@ def write_lists(work: Work, folder: Path) -> tuple[Finding, ...]:
     design, assembly, shop = work.piece.design, work.assembly, work.shop.shop
     layouts, findings = write_layouts(work, folder)
     others = (allowances(design, shop), materials(assembly, design, shop), *layouts)
-    for table in (cut_list(assembly, design, shop, exact=True), *others):
+    full = cut_list(assembly, design, shop, exact=True)
+    plain = Table(full.title, full.columns[:-EXACT], tuple(row[:-EXACT] for row in full.rows))
+    for table in (full, *others):
         write_csv(table, folder / f"{table.title.lower().replace(' ', '-')}.csv", shop.habit)
     write_pdf(sticker_sheets(design, assembly), folder / "labels.pdf")
-    write_xlsx((cut_list(assembly, design, shop), *others), folder / "lists.xlsx")
+    write_xlsx((plain, *others), folder / "lists.xlsx")
     return findings

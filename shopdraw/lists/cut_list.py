@@ -20,6 +20,9 @@ from shopdraw.wood.part import Part, other_hand, parts
 from shopdraw.wood.volume import mass_kg
 
 TITLE, ALLOWANCES = "Cut list", "Rough sizes"
+_EXACT_HEADS = ("thickness", "width", "length")
+EXACT = len(_EXACT_HEADS)
+"""Columns of exact sizes, the last ones where they are asked for."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +76,7 @@ def cut_list(assembly: Assembly, design: Design, shop: Shop | None = None, *, ex
     )
     rows = [_row(part, known) for part in every]
     if exact:
-        columns += tuple(Column(f"exact {head}", "mm", 4) for head in ("thickness", "width", "length"))
+        columns += tuple(Column(f"exact {head}", "mm", 4) for head in _EXACT_HEADS)
         rows = [
             (*row, part.first.thickness, part.first.width, part.first.length)
             for row, part in zip(rows, every, strict=True)

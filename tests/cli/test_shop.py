@@ -82,7 +82,10 @@ def test_the_lists_hold_the_layouts_with_the_shops_money(
     head, *rows = (lists / "buying-list.csv").read_text(encoding="utf-8").splitlines()
     assert head.endswith("cost (crowns)")
     assert any("birch" in row and row.endswith(",42.00,84.00") for row in rows), "two sheets"
-    assert (lists / "harbour-office-desk-layouts.pdf").read_bytes().startswith(b"%PDF")
+    first = PdfReader(lists / "harbour-office-desk-layouts.pdf").pages[0].extract_text()
+    assert "sheets to buy: 2" in first, "the headline"
+    assert "least possible: 2" in first, "and the bound beside it"
+    assert "crowns" not in first, "solid wood has no price here"
     manifest = json.loads((tmp_path / "out" / "manifest.json").read_text(encoding="utf-8"))
     assert "lists/order-of-cuts.csv" in {file["path"] for file in manifest["files"]}
 

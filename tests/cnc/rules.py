@@ -33,6 +33,7 @@ def keeps_every_rule(made: RouterPart, folder: Path) -> int:
         data = written(setting.flat)
         by_tags(made, setting, entities_of(data, "ENTITIES"))
         by_shapes(made, setting, data, folder)
+        no_side_too_short(made, data)
         both_versions_read_alike(setting, folder)
     second_is_turned(made, folder)
     return len(made.settings)
@@ -91,6 +92,20 @@ def by_shapes(made: RouterPart, setting: Setting, data: bytes, folder: Path) -> 
         )
         grid = run * GRID[made.unit.value] * unit
         assert area == pytest.approx(region_area(made.outline), abs=grid + 1.1 * chords + 0.05)
+
+
+LEAST_SIDE_MM, LEAST_RADIUS_MM = 0.05, 0.1
+
+
+def no_side_too_short(made: RouterPart, data: bytes) -> None:
+    """No side under 0.05 mm, no arc tighter than 0.1 mm: a controller reads neither."""
+    unit = 25.4 if made.unit.value == "in" else 1.0
+    for layer, corners in _figures(data):
+        for (x0, y0, bulge), (x1, y1, _) in zip(corners, (*corners[1:], corners[0]), strict=True):
+            chord = math.dist((x0, y0), (x1, y1)) * unit
+            assert chord >= LEAST_SIDE_MM, (made.part.id, layer)
+            assert abs(bulge) <= 1.0, (made.part.id, layer)
+            assert not bulge or chord * (1 + bulge**2) / (4 * abs(bulge)) >= LEAST_RADIUS_MM, (made.part.id, layer)
 
 
 Figure = tuple[str, tuple[tuple[float, float, float], ...]]

@@ -3600,10 +3600,6 @@
         <translation>Sockel</translation>
     </message>
     <message>
-        <source>Dxf</source>
-        <translation>DXF</translation>
-    </message>
-    <message>
         <source>Allowance</source>
         <translation>Aufmaß</translation>
     </message>
@@ -3698,6 +3694,10 @@
     <message>
         <source>Across</source>
         <translation>Quer</translation>
+    </message>
+    <message>
+        <source>DXF</source>
+        <translation>DXF</translation>
     </message>
     <message>
         <source>Board width</source>

@@ -14,7 +14,10 @@ from shopdraw.editor.scene import Layers
 from shopdraw.editor.showing import scene_of
 from shopdraw.editor.state import State, state_of
 
-OVERALL = ("case.", "slant.", "base.")
+OVERALL = (
+    "case.width", "case.height", "case.depth", "base.height",
+    "slant.writing_height", "slant.top_depth", "slant.angle",
+)  # fmt: skip
 """What is dimensioned where two stand side by side: at half the size the rows of what is inside would crowd."""
 
 
@@ -63,7 +66,7 @@ class CompareWindow(QWidget):
         for state, canvas, note in zip(self.states(), (self.left, self.right), self.notes, strict=True):
             if state.sound:
                 scene = scene_of(state, Layers(), self._sign)
-                told = tuple(figure for figure in scene.figures if figure.handle.startswith(OVERALL))
+                told = tuple(figure for figure in scene.figures if figure.handle in OVERALL)
                 canvas.show_scene(replace(scene, handles=(), figures=told))
                 note.setText("")
             else:

@@ -198,8 +198,11 @@ def choice_words(choice: str) -> str:
 
 def spelt(key: str) -> str:
     """A key of the file as words, in English."""
-    words = key.replace("_", " ").replace("-", " ")
+    words = " ".join(_ACRONYMS.get(word, word) for word in key.replace("_", " ").replace("-", " ").split(" "))
     return words[:1].upper() + words[1:]
+
+
+_ACRONYMS = {"dxf": "DXF", "csv": "CSV", "cnc": "CNC"}
 
 
 @dataclass(frozen=True, slots=True)

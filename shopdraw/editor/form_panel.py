@@ -148,6 +148,10 @@ class FormPanel(QWidget):
         widget.setFocus()
         return True
 
+    def field_of(self, address: str) -> FormField | None:
+        """The field of an input, or None where it stands in the file alone."""
+        return self._fields.get(address)
+
     def widget_for(self, address: str) -> QLineEdit | QComboBox:
         """The widget of an input; its group's are made where it hasn't been opened yet."""
         self._make_rows(self._group_of[address])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import replace
 from pathlib import Path
 
@@ -400,6 +401,11 @@ class WorkPage(QWidget):
         self.form.complain(field.address, sentence)
 
     def _set_right(self, setting: Setting) -> None:
+        """Sets the value that would mend a finding: written as a person would type it, kept as its input keeps it."""
+        field, shown, assembly = self.form.field_of(setting.address), self.shown, self.piece.state.assembly
+        if field is not None and shown is not None and assembly is not None:
+            with suppress(NotTyped):
+                setting = setting_of(field, str(setting.value), shown.unit, named_sizes(assembly))
         self.piece.set_values((setting,), self.tr("Mend a finding"))
 
     def _refused(self, sentence: str) -> None:

@@ -60,6 +60,26 @@ def test_a_finding_with_a_right_value_offers_to_set_it(open_desk: Window) -> Non
     assert open_desk.piece.undo.count() == 1
 
 
+@pytest.mark.parametrize(
+    ("address", "right", "kept"),
+    [
+        ("lid.hinges", "3", 3),
+        ("drawer.reveal", "1.5 mm", "1.5 mm"),
+        ("drawer.reveal", "1/16", "1/16"),
+        ("case.tails", "2", 2),
+        ("frame.dust_panels", "yes", True),
+        ("case.top_joint", "housed", "housed"),
+    ],
+)
+def test_a_right_value_is_kept_as_its_input_keeps_it(open_desk: Window, address: str, right: str, kept: object) -> None:
+    panel = open_desk.work.findings
+    panel.model.show_findings((finding(Severity.CAUTION, right=(address, right)),))
+    panel.list.setCurrentIndex(panel.model.index(0))
+    panel.set_it.click()
+    assert open_desk.piece.undo.count() == 1, "it isn't refused"
+    assert value(open_desk, *address.split(".")) == kept
+
+
 def test_a_finding_is_accepted_with_a_reason(open_desk: Window, answers: Answers) -> None:
     panel = open_desk.work.findings
     panel.model.show_findings((finding(Severity.CAUTION, code="drawer-racks"),))

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import math
-import time
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shopdraw.lists.layout.answer import CutUp, SawCut
 from shopdraw.lists.layout.bundle import Bundle, by_size, spaces_of
+from shopdraw.lists.layout.clock import worked
 from shopdraw.lists.layout.columns import ColumnSearch
 from shopdraw.lists.layout.contender import Entry
 from shopdraw.lists.layout.greedy import best_fit
@@ -79,12 +79,12 @@ def fillings(task: BoardTask, stop: float) -> Entry:
 
     Args:
         task: the job.
-        stop: the clock's hard stop (`time.monotonic`).
+        stop: the hard stop, by `worked`.
     """
     lengths = task.lengths
     fills = all_fills(lengths, FEW)
     if fills is not None:
-        chosen, bound, hurried = choose(lengths, fills, (stop - time.monotonic()) * _SHARE, _EXACT_NODES)
+        chosen, bound, hurried = choose(lengths, fills, (stop - worked()) * _SHARE, _EXACT_NODES)
         if chosen is not None and not hurried:
             opened = trimmed(lengths, chosen)
             return Entry("all fillings", boards_of(task, opened), task.unit * _rounded(lengths, bound))

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 import random
-import time
 
 import numpy as np
 
+from shopdraw.lists.layout.clock import worked
 from shopdraw.lists.layout.lengths import Fill, Filling, Lengths, Space
 from shopdraw.lists.layout.master import Master, choose, trimmed
 from shopdraw.lists.layout.price import dear_fills
@@ -62,9 +62,9 @@ class ColumnSearch:
                 self._dive(random.Random(_SEED + number), number)
         except _OutOfTime:
             hurried = True
-        if not self._reached and time.monotonic() < self._stop - 0.1:
+        if not self._reached and worked() < self._stop - 0.1:
             chosen, _, late = choose(
-                self._lengths, self._master.fills, self._stop - time.monotonic(), nodes, self._best_cost
+                self._lengths, self._master.fills, self._stop - worked(), nodes, self._best_cost
             )
             hurried = hurried or late
             if chosen is not None:
@@ -98,7 +98,7 @@ class ColumnSearch:
         rows = len(lengths.sizes)
         self._master.demand(wanted, used)
         while True:
-            if time.monotonic() > self._stop:
+            if worked() > self._stop:
                 raise _OutOfTime
             cost, amounts, duals = self._master.solve()
             costs = [space.cost - duals[rows + kind] + _NEAR for kind, space in enumerate(lengths.spaces)]

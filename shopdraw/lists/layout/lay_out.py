@@ -9,6 +9,7 @@ from shopdraw.lists.layout.answer import Layout, Misfit
 from shopdraw.lists.layout.boards import board_task, fillings, largest_first
 from shopdraw.lists.layout.bundle import Bundle, prepared
 from shopdraw.lists.layout.checker import faults_of_layout
+from shopdraw.lists.layout.clock import worked
 from shopdraw.lists.layout.contender import Entry
 from shopdraw.lists.layout.job import BoardJob, Job, SheetJob
 from shopdraw.lists.layout.outside import OutsideRun
@@ -30,14 +31,14 @@ def lay_out(job: Job, seconds: float = SECONDS) -> Layout:
 
     Args:
         job: what to cut from what.
-        seconds: the clock's hard stop; on jobs of furniture's size the searches end long before it by themselves.
+        seconds: of work, the hard stop; on jobs of furniture's size the searches end long before it by themselves.
     Raises:
         NoLayout: the boards or sheets on hand run out, and nothing may be bought.
     """
     fit, bundles, misfits = prepared(job)
     if not bundles:
         return Layout(fit, (), 0.0, "nothing to cut", misfits)
-    return _judged(fit, misfits, _entries(fit, bundles, time.monotonic() + seconds - _FOR_THE_REST))
+    return _judged(fit, misfits, _entries(fit, bundles, seconds - _FOR_THE_REST))
 
 
 def bound_of(job: SheetJob) -> float:
@@ -49,14 +50,15 @@ def bound_of(job: SheetJob) -> float:
     return task.unit * least_cost(task.problem)
 
 
-def _entries(job: Job, bundles: tuple[Bundle, ...], stop: float) -> list[Entry]:
+def _entries(job: Job, bundles: tuple[Bundle, ...], seconds: float) -> list[Entry]:
+    stop, on_the_wall = worked() + seconds, time.monotonic() + seconds
     if isinstance(job, BoardJob):
         boards = board_task(job, bundles)
-        with OutsideRun(boards, stop) as outside:
+        with OutsideRun(boards, on_the_wall) as outside:
             own = [largest_first(boards), fillings(boards, stop)]
             return own if _reached(own) else [*own, *outside.entries()]
     sheets = sheet_task(job, bundles)
-    with OutsideRun(sheets, stop) as outside:
+    with OutsideRun(sheets, on_the_wall) as outside:
         own = [strips(sheets, stop)]
         return own if _reached(own) else [*own, *outside.entries()]
 

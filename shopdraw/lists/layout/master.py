@@ -11,6 +11,7 @@ from functools import lru_cache
 import highspy
 import numpy as np
 
+from shopdraw.lists.layout.clock import WALL_TIMES
 from shopdraw.lists.layout.lengths import Fill, Lengths
 
 _SEED = 7
@@ -115,14 +116,14 @@ def choose(
     Args:
         lengths: the problem.
         fills: what may be chosen.
-        seconds: the clock's hard stop.
+        seconds: of work; the hard stop.
         nodes: the search's own stop, the same on every machine.
         above: an answer must cost less than this.
     Returns:
         What was chosen (None where nothing was), a bound for this choice of fillings, whether the clock stopped it.
     """
     solver = quiet_solver()
-    solver.setOptionValue("time_limit", max(seconds, 0.01))
+    solver.setOptionValue("time_limit", max(seconds * WALL_TIMES, 0.01))
     solver.setOptionValue("mip_max_nodes", nodes)
     solver.setOptionValue("mip_rel_gap", 0.0)
     if above < math.inf:

@@ -56,7 +56,7 @@ def strips(task: SheetTask, stop: float) -> Entry:
 
     Args:
         task: the job.
-        stop: the clock's hard stop (`time.monotonic`).
+        stop: the hard stop, by `worked`.
     """
     search = SheetSearch(task.problem, stop)
     best = search.run()

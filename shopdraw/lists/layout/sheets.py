@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import random
-import time
 from collections.abc import Sequence
 from dataclasses import replace
 
+from shopdraw.lists.layout.clock import worked
 from shopdraw.lists.layout.lengths import Lengths, Space
 from shopdraw.lists.layout.master import choose
 from shopdraw.lists.layout.rectangles import Column, CutSheet, Placed, Rectangles, Strip, least_cost
@@ -60,7 +60,7 @@ class SheetSearch:
 
     @property
     def _over(self) -> bool:
-        if time.monotonic() > self._stop:
+        if worked() > self._stop:
             self.hurried = True
             return True
         return self._reached or self._work > WORK
@@ -157,7 +157,7 @@ class SheetSearch:
         fullest = sorted(self._seen, key=lambda seen: -_filled(self._seen[seen]) / self._size(seen[0]))
         fills = fullest[:MOST_CHOICES]
         assert self.best is not None
-        chosen, _, late = choose(lengths, fills, self._stop - time.monotonic(), 60, self._cost(self.best))
+        chosen, _, late = choose(lengths, fills, self._stop - worked(), 60, self._cost(self.best))
         self.hurried = self.hurried or late
         if chosen is None:
             return

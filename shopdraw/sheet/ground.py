@@ -17,6 +17,8 @@ CELL = 8.0
 _STEP = CELL / 2
 _ACROSS = 1 << 24
 """A cell's number is its column times this and its row."""
+_OFF_ARC = 0.05
+"""Chords of small arcs lie this near to them: a screw hole doesn't need two dozen."""
 _BESIDE = 0.35
 """Lines that are asked to keep apart at all keep apart by less than this."""
 CLEAR = 0.5
@@ -211,9 +213,10 @@ def _lines_of(mark: Mark, scale: float) -> Iterator[Segment]:
 
 
 def arc_points(arc: ArcMark, scale: float = 1.0) -> list[Point]:
-    """Points along an arc, chords at most 2 mm on paper and 15° long."""
-    sweep = arc.end_deg - arc.start_deg
-    count = max(2, math.ceil(sweep / 15.0), min(90, math.ceil(math.radians(sweep) * arc.radius * scale / 2.0)))
+    """Points along an arc, chords at most 2 mm on paper, and 15° long or as long as keeps them near to it."""
+    sweep, radius = arc.end_deg - arc.start_deg, arc.radius * scale
+    widest = math.degrees(2 * math.acos(max(0.5, 1 - _OFF_ARC / radius))) if radius > 0 else 60.0
+    count = max(2, math.ceil(sweep / max(15.0, widest)), min(90, math.ceil(math.radians(sweep) * radius / 2.0)))
     angles = (math.radians(arc.start_deg + sweep * i / count) for i in range(count + 1))
     return [(arc.centre[0] + arc.radius * math.cos(a), arc.centre[1] + arc.radius * math.sin(a)) for a in angles]
 

@@ -31,7 +31,7 @@ def test_case_61_every_board_is_listed_once(sample: str) -> None:
 def test_order_is_thickness_width_length(sample: str) -> None:
     design, assembly = piece(sample)
     assert [column.head for column in cut_list(assembly, design).columns] == HEADS
-    back = next(part for part in parts(assembly.boards) if part.id == "back")
+    back = next(part for part in parts(assembly.boards) if part.first.member.startswith("back"))
     row = next(row for row in cut_list(assembly, design, exact=True).rows if row[0] == back.labels)
     assert row[-3:] == (back.first.thickness, back.first.width, back.first.length)
     assert "upright" in row, "length runs along the grain"

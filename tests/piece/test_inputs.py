@@ -30,7 +30,7 @@ def tables() -> Iterable[tuple[str, type[BaseModel]]]:
 
 
 def words() -> str:
-    folders = ("build", "check", "piece", "lists", "trade")
+    folders = ("build", "check", "piece", "lists", "trade", "cnc")
     files = [file for folder in folders for file in sorted((TESTS / folder).rglob("*.py"))]
     return "\n".join(file.read_text("utf-8") for file in files if _knows(file))
 

@@ -1,7 +1,5 @@
 """``python -m shopdraw``: the command line."""
 
-import sys
+from shopdraw.cli import run
 
-from shopdraw.cli import main
-
-sys.exit(main())
+run()

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Collection, Iterable, Sequence
+from enum import Enum
 
 from shopdraw.check.assembly_order import assembly_findings
 from shopdraw.check.back import back_findings
@@ -16,11 +17,11 @@ from shopdraw.check.own_figures import in_own_figures
 from shopdraw.check.revision import revision_findings
 from shopdraw.check.sag import sag_findings
 from shopdraw.check.screw import screw_findings
-from shopdraw.check.seasons import seasons
+from shopdraw.check.seasons import Season, seasons
 from shopdraw.check.short_grain import short_grain_findings
 from shopdraw.check.silence import silenced
 from shopdraw.check.slant import slant_findings
-from shopdraw.check.subject import subject_of
+from shopdraw.check.subject import Subject, subject_of
 from shopdraw.check.support import support_findings
 from shopdraw.check.swing import swing_findings
 from shopdraw.check.tipping import tipping_findings
@@ -28,9 +29,15 @@ from shopdraw.check.use import use_findings
 from shopdraw.check.web import web_findings
 from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly
-from shopdraw.wood.finding import Finding, Severity
+from shopdraw.wood.finding import Finding, Ruled, Severity
 
+Rule = Callable[[Subject, Sequence[Season]], Iterable[Finding]]
 _WORST_FIRST = {severity: place for place, severity in enumerate(Severity)}
+
+
+def _plain(rule: Callable[[Subject], Iterable[Finding]]) -> Rule:
+    """A rule that asks for no seasons."""
+    return lambda subject, _: rule(subject)
 
 
 def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -> tuple[Finding, ...]:
@@ -41,32 +48,32 @@ def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -
         assembly: what was built from them.
         more: findings of higher layers (cutters), so that a person may silence these, too.
     """
-    return worded(design, assembly, (*by_rules(design, assembly), *when_open(design, assembly), *more))
+    return worded(design, assembly, (*together(ruled(design, assembly)), *when_open(design, assembly), *more))
 
 
-def by_rules(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
-    """What each rule but `when_open` finds, in the order of the rules: in mm, none silenced yet."""
+class Part(Enum):
+    """A share of the rules, so that two processes can look at a piece at once."""
+
+    SOLIDS = "what meets what: boards at rest, on their way, and put together"
+    FIGURES = "sizes, movement and proportions, which need hardly a solid"
+
+
+def ruled(design: Design, assembly: Assembly, parts: Collection[Part] = tuple(Part)) -> Ruled:
+    """What each rule but `when_open` finds: in mm, none silenced yet.
+
+    Args:
+        design: the inputs.
+        assembly: what was built from them.
+        parts: whose rules are asked.
+    """
     subject = subject_of(design, assembly)
-    times = seasons(assembly)
-    return (
-        *slant_findings(subject),
-        *swing_findings(subject, times),
-        *fit_findings(subject, times),
-        *movement_findings(subject),
-        *drawer_findings(subject),
-        *compartment_findings(subject),
-        *support_findings(subject),
-        *use_findings(subject),
-        *web_findings(subject),
-        *back_findings(subject),
-        *own_cut_findings(subject),
-        *no_effect_findings(subject),
-        *sag_findings(subject),
-        *short_grain_findings(subject),
-        *screw_findings(subject),
-        *assembly_findings(assembly),
-        *revision_findings(design, assembly),
-    )
+    times = seasons(assembly) if Part.SOLIDS in parts else ()
+    return tuple(tuple(rule(subject, times)) if part in parts else () for part, rule in _RULES)
+
+
+def together(*shares: Ruled) -> tuple[Finding, ...]:
+    """All that several shares found, in the order of the rules."""
+    return tuple(finding for found in zip(*shares, strict=True) for some in found for finding in some)
 
 
 def when_open(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
@@ -78,3 +85,25 @@ def worded(design: Design, assembly: Assembly, found: Sequence[Finding]) -> tupl
     """Findings as a person reads them: silenced ones marked, in the piece's own figures, worst first."""
     told = in_own_figures(design, silenced(subject_of(design, assembly), found))
     return tuple(sorted(told, key=lambda finding: _WORST_FIRST[finding.severity]))
+
+
+_RULES: tuple[tuple[Part, Rule], ...] = (
+    (Part.FIGURES, _plain(slant_findings)),
+    (Part.SOLIDS, swing_findings),
+    (Part.SOLIDS, fit_findings),
+    (Part.FIGURES, _plain(movement_findings)),
+    (Part.FIGURES, _plain(drawer_findings)),
+    (Part.FIGURES, _plain(compartment_findings)),
+    (Part.FIGURES, _plain(support_findings)),
+    (Part.FIGURES, _plain(use_findings)),
+    (Part.FIGURES, _plain(web_findings)),
+    (Part.FIGURES, _plain(back_findings)),
+    (Part.FIGURES, _plain(own_cut_findings)),
+    (Part.FIGURES, _plain(no_effect_findings)),
+    (Part.FIGURES, _plain(sag_findings)),
+    (Part.FIGURES, _plain(short_grain_findings)),
+    (Part.FIGURES, _plain(screw_findings)),
+    (Part.SOLIDS, _plain(lambda subject: assembly_findings(subject.assembly))),
+    (Part.FIGURES, _plain(lambda subject: revision_findings(subject.design, subject.assembly))),
+)
+"""Each rule with the part that it belongs to."""

@@ -132,6 +132,19 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return code
 
 
+def run() -> NoReturn:
+    """Runs the process's own command, then ends the process at once.
+
+    All is written and every other process has ended by then. Taking thousands of solids apart one by one, only to give
+    their memory back, would take a tenth of the time that `facts` takes. A window ends the ordinary way.
+    """
+    code = main()
+    if "PySide6" in sys.modules:
+        raise SystemExit(code)
+    sys.stderr.flush()
+    os._exit(code)
+
+
 def _tell(lines: Sequence[str]) -> int:
     for line in lines:
         sys.stderr.write("".join(c if c.isprintable() else " " for c in line) + "\n")

@@ -13,7 +13,7 @@ from typing import Any
 
 from shopdraw.cli.beside import Beside, has_cores, may_split
 from shopdraw.cli.built import Work, built
-from shopdraw.wood.finding import Finding
+from shopdraw.wood.finding import Finding, Ruled
 
 
 def print_facts(file: str, shop: str | None = None) -> int:
@@ -25,30 +25,31 @@ def print_facts(file: str, shop: str | None = None) -> int:
 
 def _told(work: Work, *, split: bool) -> dict[str, Any]:
     if not split:
-        return _with_findings(work, _ruled(work), *_further(None, work))
+        return _with_findings(work, _solids(work), *_further(None, work))
     with Beside(_further, work, split=True) as other:
-        return _with_findings(work, _ruled(work), *other.outcome())
+        return _with_findings(work, _solids(work), *other.outcome())
 
 
-def _ruled(work: Work) -> tuple[Finding, ...]:
-    from shopdraw.check.gather import by_rules
+def _solids(work: Work) -> Ruled:
+    from shopdraw.check.gather import Part, ruled
 
-    return by_rules(work.piece.design, work.assembly)
+    return ruled(work.piece.design, work.assembly, (Part.SOLIDS,))
 
 
-def _further(_: Callable[[], object] | None, work: Work) -> tuple[tuple[Finding, ...], dict[str, Any]]:
+def _further(_: Callable[[], object] | None, work: Work) -> tuple[Ruled, tuple[Finding, ...], dict[str, Any]]:
     from shopdraw.cli.work import further_findings
     from shopdraw.write.facts import facts
 
-    return further_findings(work), facts(work.piece.design, work.assembly, (), work.shop.shop)
+    return (*further_findings(work), facts(work.piece.design, work.assembly, (), work.shop.shop))
 
 
 def _with_findings(
-    work: Work, ruled: tuple[Finding, ...], further: tuple[Finding, ...], told: dict[str, Any]
+    work: Work, solids: Ruled, figures: Ruled, further: tuple[Finding, ...], told: dict[str, Any]
 ) -> dict[str, Any]:
     """All facts; the findings keep their place in the order of the keys."""
     from shopdraw.cli.work import with_findings
     from shopdraw.write.facts import finding_facts
 
-    told["findings"] = [finding_facts(finding) for finding in with_findings(work, ruled, further).findings]
+    found = with_findings(work, solids, figures, further).findings
+    told["findings"] = [finding_facts(finding) for finding in found]
     return told

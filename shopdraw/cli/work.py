@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from shopdraw.check.gather import by_rules, when_open, worded
+from shopdraw.check.gather import Part, ruled, together, when_open, worded
 from shopdraw.check.unknown_key import unknown_key
 from shopdraw.cli.beside import Beside, has_cores, may_split
 from shopdraw.cli.built import Work, built
 from shopdraw.cnc.part import router_findings
 from shopdraw.cnc.shop_cutters import cutters_of
-from shopdraw.wood.finding import Finding
+from shopdraw.wood.finding import Finding, Ruled
 
 
 def work_on(file: str, shop_file: str | None = None) -> Work:
@@ -34,22 +34,26 @@ def checked(work: Work, *, split: bool = False) -> Work:
     """
     design, assembly = work.piece.design, work.assembly
     if not split:
-        return with_findings(work, by_rules(design, assembly), further_findings(work))
+        return with_findings(work, ruled(design, assembly, (Part.SOLIDS,)), *further_findings(work))
     with Beside(_further, work, split=True) as other:
-        return with_findings(work, by_rules(design, assembly), other.outcome())
+        return with_findings(work, ruled(design, assembly, (Part.SOLIDS,)), *other.outcome())
 
 
-def further_findings(work: Work) -> tuple[Finding, ...]:
-    """What needs hardly a solid: how the piece stands when open, and what the shop's cutters can't do, or not well."""
+def further_findings(work: Work) -> tuple[Ruled, tuple[Finding, ...]]:
+    """What needs hardly a solid: rules about figures, how the piece stands open, what cutters can't do well."""
     design, assembly = work.piece.design, work.assembly
-    return (*when_open(design, assembly), *router_findings(assembly, design, cutters_of(work.shop.shop)))
+    return (
+        ruled(design, assembly, (Part.FIGURES,)),
+        (*when_open(design, assembly), *router_findings(assembly, design, cutters_of(work.shop.shop))),
+    )
 
 
-def with_findings(work: Work, ruled: Sequence[Finding], further: Sequence[Finding]) -> Work:
+def with_findings(work: Work, solids: Ruled, figures: Ruled, further: Sequence[Finding]) -> Work:
     """The same work with all findings, those of keys that mean nothing included."""
-    told = tuple(unknown_key(caution) for caution in (*work.piece.cautions, *work.shop.cautions))
-    return replace(work, findings=(*worded(work.piece.design, work.assembly, (*ruled, *further)), *told))
+    keys = tuple(unknown_key(caution) for caution in (*work.piece.cautions, *work.shop.cautions))
+    told = worded(work.piece.design, work.assembly, (*together(solids, figures), *further))
+    return replace(work, findings=(*told, *keys))
 
 
-def _further(_: Callable[[], object], work: Work) -> tuple[Finding, ...]:
+def _further(_: Callable[[], object], work: Work) -> tuple[Ruled, tuple[Finding, ...]]:
     return further_findings(work)

@@ -40,3 +40,7 @@ class Finding:
     basis: str = "geometry"
     silenced: str | None = None
     right: tuple[str, str] | None = None
+
+
+Ruled = tuple[tuple[Finding, ...], ...]
+"""What each of several rules found, in the order of the rules; nothing for a rule that wasn't asked."""

@@ -116,7 +116,7 @@ def test_export_names_what_must_be_fixed_and_still_exits_0(
     desk: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     wrong = Finding("lid-strikes", Severity.MUST_FIX, ("lid.panel",), "the lid runs into the side")
-    monkeypatch.setattr("shopdraw.cli.work.by_rules", lambda design, assembly: (wrong,))
+    monkeypatch.setattr("shopdraw.cli.work.when_open", lambda design, assembly: (wrong,))
     capsys.readouterr()
     assert export(str(desk), str(desk.parent / "out"), ("lists",), {"lists": no_lists}) == 0
     assert capsys.readouterr().err == "must-fix lid-strikes lid.panel: the lid runs into the side\n"

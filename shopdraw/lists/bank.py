@@ -22,3 +22,11 @@ def banks_of(boards: Sequence[Board]) -> dict[str, str]:
         for number, ids in enumerate((ids for ids in found.values() if len(ids) > 1), 1)
         for board_id in ids
     }
+
+
+def from_the_top(boards: Sequence[Board]) -> list[Board]:
+    """The boards in their own order, but the fronts of each bank among themselves from the top down."""
+    banks = banks_of(boards)
+    downwards = sorted((board for board in boards if board.id in banks), key=lambda board: -board.frame.at[2])
+    waiting = {bank: iter([b for b in downwards if banks[b.id] == bank]) for bank in banks.values()}
+    return [next(waiting[banks[board.id]]) if board.id in banks else board for board in boards]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import dataclass
 
-from shopdraw.lists.bank import banks_of
+from shopdraw.lists.bank import banks_of, from_the_top
 from shopdraw.lists.free_grain import free_to_turn
 from shopdraw.lists.rough import trade_name
 from shopdraw.lists.rough_size import Kind, Rough, Yard, rough_of, yard_of
@@ -147,7 +147,7 @@ def _rows_of_fronts(assembly: Assembly, yard: Yard) -> dict[str, tuple[Board, ..
     single = [board for board in assembly.boards if rough_of(board, yard).kind is not Kind.PANEL]
     banks = banks_of(single)
     return {
-        board_id: tuple(board for board in single if banks.get(board.id) == bank) for board_id, bank in banks.items()
+        board_id: tuple(board for board in from_the_top(single) if banks.get(board.id) == bank) for board_id, bank in banks.items()
     }
 
 

@@ -62,6 +62,7 @@ KINDS = (
     JointKind("d7", ("dovetail", "rabbet", "dado", "groove"), ("side", "top"), ("top", "side"), "B"),
     JointKind("d7b", ("butt",), ("frame.rear", "frame.front"), ("top",), "A", "high", 24.0),
     JointKind("d8", (), ("side",), ("back",), "CFG", around=24.0),
+    JointKind("d8b", ("lap",), ("back.board",), ("back.board",), "CGFE", around=24.0),
     JointKind("d9a", (), ("drawer.front", "drawer.side"), ("drawer.side", "drawer.front"), "C", around=26.0),
     JointKind("d9b", (), ("drawer.front",), ("drawer.bottom",), "A", around=24.0),
     JointKind("d9c", (), ("drawer.side",), ("drawer.bottom",), "B", around=24.0),

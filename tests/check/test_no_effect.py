@@ -8,6 +8,7 @@ from pydantic import ValidationError
 from shopdraw.build import CannotBuild, build
 from shopdraw.check.no_effect import RULES, idle, no_effect_findings
 from shopdraw.check.subject import subject_of
+from shopdraw.check.use import use_findings
 from shopdraw.piece.design import Design
 
 PIECES = {
@@ -67,9 +68,15 @@ def other_values(annotation, now):
     return found
 
 
+def _judged(design):
+    """The piece, and what is said of its use: some inputs bear on that alone."""
+    assembly = build(design, rough=True)
+    return assembly, tuple(use_findings(subject_of(design, assembly)))
+
+
 def changes(tables, table, key, now):
     """Whether another value of an input changes the piece, or is refused by a fault."""
-    before = build(Design.model_validate(tables), rough=True)
+    before = _judged(Design.model_validate(tables))
     annotation = type(getattr(Design.model_validate(tables), table)).model_fields[key].annotation
     for value in other_values(annotation, now):
         try:
@@ -77,7 +84,7 @@ def changes(tables, table, key, now):
         except ValidationError:
             continue
         try:
-            if build(other, rough=True) != before:
+            if _judged(other) != before:
                 return True
         except CannotBuild:
             return True

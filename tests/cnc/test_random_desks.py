@@ -11,7 +11,7 @@ from shapely.geometry import Polygon
 from shopdraw.build.build import build
 from shopdraw.cnc.part import RouterPart, router_part
 from shopdraw.piece.reading import parse_piece
-from shopdraw.shape.path import Path, flattened
+from shopdraw.shape.path import Path, circle, flattened
 from shopdraw.wood.board import Face
 from shopdraw.wood.part import parts
 from shopdraw.wood.volume import volume_mm3
@@ -72,9 +72,10 @@ def left_by_the_router(made: RouterPart) -> float:
         depths = {layer.name: layer.depth for layer in setting.layers}
         by_layer: dict[str, shapely.Geometry] = {}
         for operation in setting.flat.operations:
-            assert isinstance(operation.shape, Path)
+            drawn = operation.shape
+            path = drawn if isinstance(drawn, Path) else circle(drawn.centre, drawn.radius)
             before = by_layer.get(operation.layer, Polygon())
-            by_layer[operation.layer] = before.symmetric_difference(seen(operation.shape))
+            by_layer[operation.layer] = before.symmetric_difference(seen(path))
         for layer, shape in by_layer.items():
             low, high = (-board.thickness, depths[layer] - board.thickness) if flip else (-depths[layer], 0.0)
             pockets.append((low, high, shape))

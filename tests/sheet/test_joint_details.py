@@ -93,6 +93,7 @@ def test_case_20_each_detail_tells_its_joint_in_words(piece):
         said = [m.words for m in whole_set.drawn.views.done.views[detail.view].drawing.marks if isinstance(m, Text)]
         wanted = {
             "mortise-and-tenon": "tenon",
+            "v-housing": "V-housing",
             "dovetail": "dovetails",
             "butt": assembly.board(joint.guest).name,
         }.get(joint.kind, joint.kind.replace("-", " "))

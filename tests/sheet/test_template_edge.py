@@ -38,9 +38,12 @@ def test_boards_with_templates_are_sides_tails_shaped_ones_and_those_grooved_for
     assert {"top", "shelf.rear", "bracket.1"} <= set(chosen)
     assert "back" not in chosen
     assert [board.id for board in capped_boards(assembly)] == ["lid.cap-left", "lid.cap-right"]
-    plain, _ = sample("plan-chest")
-    assert [board.id for board in full_boards(plain)] == ["side.left", "side.right"]
-    assert capped_boards(plain) == profiled_boards(plain) == ()
+    chest, _ = sample("plan-chest")
+    feet = ["plinth.left", "plinth.right", "plinth.front"]
+    assert [board.id for board in full_boards(chest)] == ["side.left", "side.right", *feet]
+    assert capped_boards(chest) == profiled_boards(chest) == ()
+    plain, _ = sample("mail-case")
+    assert not {board.id for board in full_boards(plain)} & set(feet)
 
 
 def test_cuts_of_the_other_face_are_dashed_and_marked() -> None:

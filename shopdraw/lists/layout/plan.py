@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from shopdraw.lists.bank import banks_of
+from shopdraw.lists.bank import banks_of, from_the_top
 from shopdraw.lists.free_grain import free_to_turn
 from shopdraw.lists.layout.answer import Layout, Misfit
 from shopdraw.lists.layout.job import BoardJob, Piece, SheetJob, Wanted
@@ -104,7 +104,7 @@ def _sheet_plan(stock: Stock, boards: Sequence[Board], design: Design, shop: Sho
     wanted = tuple(
         Wanted(board.id, rough.length, rough.width, free=free_to_turn(board, design),
                strip=banks.get(board.id, ""), label=board.label)
-        for board in boards
+        for board in from_the_top(boards)
         for rough in (rough_of(board, yard),)
     )
     job = SheetJob(wanted, supply.pieces, shop.saw.kerf, shop.saw.edge_trim)
@@ -153,8 +153,9 @@ def _panels(boards: Sequence[Board], yard: Yard) -> Iterator[Panel]:
 def _parts(boards: Sequence[Board], panels: Sequence[Panel], yard: Yard) -> Iterator[Wanted]:
     """Single boards at their rough size, staves at clear width, each layer of a laminated board by itself."""
     glued = {panel.label: panel.glue_up for panel in panels}
-    banks = banks_of([board for board in boards if board.label not in glued])
-    for board in boards:
+    single = [board for board in boards if board.label not in glued]
+    banks, others = banks_of(single), iter(from_the_top(single))
+    for board in (each if each.label in glued else next(others) for each in boards):
         layers = range(max(1, len(board.layers)))
         rough = rough_of(board, yard)
         for layer in layers:

@@ -145,9 +145,9 @@ def _joints(board: Board, assembly: Assembly) -> str:
 def _rows_of_fronts(assembly: Assembly, yard: Yard) -> dict[str, tuple[Board, ...]]:
     """For each drawer front that is cut from one strip with others all of them, in order."""
     single = [board for board in assembly.boards if rough_of(board, yard).kind is not Kind.PANEL]
-    banks = banks_of(single)
+    banks, downwards = banks_of(single), from_the_top(single)
     return {
-        board_id: tuple(board for board in from_the_top(single) if banks.get(board.id) == bank) for board_id, bank in banks.items()
+        board_id: tuple(board for board in downwards if banks.get(board.id) == bank) for board_id, bank in banks.items()
     }
 
 

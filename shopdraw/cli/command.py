@@ -141,7 +141,11 @@ def run() -> NoReturn:
     code = main()
     if "PySide6" in sys.modules:
         raise SystemExit(code)
-    sys.stderr.flush()
+    for stream in (sys.stdout, sys.stderr):
+        try:  # noqa: SIM105  # contextlib would have to be imported first
+            stream.flush()
+        except OSError:  # whoever read it is gone
+            pass
     os._exit(code)
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 import re
-from fractions import Fraction
 from functools import lru_cache
 from pathlib import Path as FilePath
 
@@ -26,6 +25,7 @@ from shopdraw.wood.board import Board, Face
 from shopdraw.wood.part import mirrored, parts, same_shape
 from shopdraw.write.pdf import write_pdf
 from tests.sheet.judge import judge
+from tests.sheet.rebuilt_cell import numbers
 
 SAMPLES = FilePath(__file__).parents[2] / "sample_projects"
 NAMES = ("chart-room-desk", "harbour-office-desk", "pilot-station-desk")
@@ -165,27 +165,11 @@ def test_length_and_width_stand_once_on_each_cell(name: str) -> None:
 
 # Reading strings.
 
-_NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d*[.,]?\d+"
 
 
 def value_of(words: str, manner: Manner) -> float:
     """The first figure of a string in mm."""
-    return numbers(words, manner)[0]
-
-
-def numbers(words: str, manner: Manner) -> list[float]:
-    """All figures of a string in mm."""
-    found = []
-    for text in re.findall(_NUMBER, words):
-        if " " in text:
-            whole, part = text.split()
-            value = float(int(whole) + Fraction(part))
-        elif "/" in text:
-            value = float(Fraction(text))
-        else:
-            value = float(text.replace(",", "."))
-        found.append(value * (25.4 if manner.inch else 1.0))
-    return found
+    return numbers(words, manner.inch)[0]
 
 
 def table_sizes(name: str, cell: Cell, letter: str) -> list[str]:

@@ -6,12 +6,13 @@ A widget over values: it shows a `Scene` and reports what a hand wishes. What a 
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QPointF, QRect, Qt, Signal
-from PySide6.QtGui import QCursor, QFocusEvent, QKeyEvent, QMouseEvent, QNativeGestureEvent, QWheelEvent
-from PySide6.QtWidgets import QGestureEvent, QPinchGesture, QWidget
+from PySide6.QtGui import QCursor, QFocusEvent, QKeyEvent, QMouseEvent, QWheelEvent
+from PySide6.QtWidgets import QPinchGesture, QWidget
 
 from shopdraw.editor.easel import Easel
 from shopdraw.editor.figure import Figure
 from shopdraw.editor.handle import Handle
+from shopdraw.editor.pinch import takes_pinch
 from shopdraw.editor.scene import Scene
 
 PICK_PIXELS = 13.0
@@ -73,16 +74,7 @@ class Canvas(Easel):
 
     def event(self, event: QEvent) -> bool:
         """Takes a pinch as zooming: on a trackpad, or with two fingers on the screen."""
-        if isinstance(event, QNativeGestureEvent) and event.gestureType() is Qt.NativeGestureType.ZoomNativeGesture:
-            self.zoom(1.0 + event.value(), event.position())
-            return True
-        if isinstance(event, QGestureEvent):
-            pinch = event.gesture(Qt.GestureType.PinchGesture)
-            if isinstance(pinch, QPinchGesture):
-                self._pinched(pinch)
-                event.accept(pinch)
-                return True
-        return super().event(event)
+        return takes_pinch(event, self.zoom, self._pinched) or super().event(event)
 
     def _pinched(self, pinch: QPinchGesture) -> None:
         """Two fingers on the screen: the sheet keeps under them; what the first one had taken hold of is let alone."""

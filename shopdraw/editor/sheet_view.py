@@ -9,14 +9,13 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QKeyEvent,
     QMouseEvent,
-    QNativeGestureEvent,
     QPainter,
     QPaintEvent,
     QPixmap,
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QGestureEvent, QPinchGesture, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPinchGesture, QSizePolicy, QVBoxLayout, QWidget
 
 from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.editor import sheet_grip_paint as painted
@@ -34,6 +33,7 @@ from shopdraw.editor.on_sheet import (
     joined_side,
 )
 from shopdraw.editor.painted_sheet import PaintedSheet
+from shopdraw.editor.pinch import takes_pinch
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.sight import Sight, fitted
 from shopdraw.shape.path import Point
@@ -172,17 +172,12 @@ class SheetView(QWidget):
 
     def event(self, event: QEvent) -> bool:
         """Takes a pinch as zooming."""
-        if isinstance(event, QNativeGestureEvent) and event.gestureType() is Qt.NativeGestureType.ZoomNativeGesture:
-            self.zoom(1.0 + event.value(), event.position())
-            return True
-        if isinstance(event, QGestureEvent):
-            pinch = event.gesture(Qt.GestureType.PinchGesture)
-            if isinstance(pinch, QPinchGesture):
-                self._give_up()
-                self.zoom(pinch.scaleFactor(), QPointF(self.mapFromGlobal(pinch.centerPoint())))
-                event.accept(pinch)
-                return True
-        return super().event(event)
+        return takes_pinch(event, self.zoom, self._pinched) or super().event(event)
+
+    def _pinched(self, pinch: QPinchGesture) -> None:
+        """Two fingers on the screen: what the first one had taken hold of is let alone."""
+        self._give_up()
+        self.zoom(pinch.scaleFactor(), QPointF(self.mapFromGlobal(pinch.centerPoint())))
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         """Takes hold of what is there, or of the sheet."""

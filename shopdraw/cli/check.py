@@ -8,7 +8,7 @@ import sys
 from shopdraw.cli.built import Work
 from shopdraw.cli.work import work_on
 from shopdraw.wood.finding import Finding, Severity
-from shopdraw.write.facts import finding_facts
+from shopdraw.write.finding_facts import finding_facts
 
 EXIT_MUST_FIX = 1
 _ORDER = {severity: place for place, severity in enumerate(Severity)}

@@ -22,7 +22,7 @@ from shopdraw.cli.progress import Progress
 from shopdraw.cli.refused import refused
 from shopdraw.cli.work import checked
 from shopdraw.wood.finding import Finding
-from shopdraw.write.facts import finding_facts
+from shopdraw.write.finding_facts import finding_facts
 
 Producer = Callable[[Work, Path], Sequence[Finding]]
 """Writes one part of the package into the folder that it is given (which is there and empty)."""

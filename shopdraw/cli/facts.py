@@ -47,8 +47,8 @@ def _with_findings(
     work: Work, solids: Ruled, figures: Ruled, further: tuple[Finding, ...], told: dict[str, Any]
 ) -> dict[str, Any]:
     """All facts; the findings keep their place in the order of the keys."""
-    from shopdraw.cli.work import with_findings
-    from shopdraw.write.facts import finding_facts
+    from shopdraw.cli.found import with_findings
+    from shopdraw.write.finding_facts import finding_facts
 
     found = with_findings(work, solids, figures, further).findings
     told["findings"] = [finding_facts(finding) for finding in found]

@@ -19,7 +19,7 @@ from shopdraw.cli.work import checked
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
-from shopdraw.write.facts import finding_facts
+from shopdraw.write.finding_facts import finding_facts
 
 OF_A_BOARD: Mapping[str, Callable[[Work, Path, Sequence[Board]], Sequence[Finding]]] = {
     "sheets": write_board_sheets,

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import replace
+from collections.abc import Callable
 
-from shopdraw.check.gather import Part, ruled, together, when_open, worded
-from shopdraw.check.unknown_key import unknown_key
+from shopdraw.check.gather import Part, ruled, when_open
 from shopdraw.cli.beside import Beside, has_cores, may_split
 from shopdraw.cli.built import Work, built
+from shopdraw.cli.found import with_findings
 from shopdraw.cnc.part import router_findings
 from shopdraw.cnc.shop_cutters import cutters_of
 from shopdraw.wood.finding import Finding, Ruled
@@ -46,13 +45,6 @@ def further_findings(work: Work) -> tuple[Ruled, tuple[Finding, ...]]:
         ruled(design, assembly, (Part.FIGURES,)),
         (*when_open(design, assembly), *router_findings(assembly, design, cutters_of(work.shop.shop))),
     )
-
-
-def with_findings(work: Work, solids: Ruled, figures: Ruled, further: Sequence[Finding]) -> Work:
-    """The same work with all findings, those of keys that mean nothing included."""
-    keys = tuple(unknown_key(caution) for caution in (*work.piece.cautions, *work.shop.cautions))
-    told = worded(work.piece.design, work.assembly, (*together(solids, figures), *further))
-    return replace(work, findings=(*told, *keys))
 
 
 def _further(_: Callable[[], object], work: Work) -> tuple[Ruled, tuple[Finding, ...]]:

@@ -13,10 +13,14 @@ import numpy as np
 
 from shopdraw.wood.assembly import Assembly, Body, Joint
 from shopdraw.wood.board import Board
+from shopdraw.wood.hole import filled
 from shopdraw.wood.solid import placed_solid
 
 SHARED_MM3 = 1.0
 """Boards may share this much: the chords of arcs and the last decimals of a double."""
+
+_MANY = 4_000_000
+"""Pairs of triangles above which a quicker look comes first."""
 
 Box = tuple[float, float, float, float, float, float]
 Wood = Callable[[Board], manifold3d.Manifold]
@@ -57,10 +61,23 @@ def overlaps(
     found = []
     bodies = [wood(board) for board in boards]
     for i, j in _near_pairs([body.bounding_box() for body in bodies], limit_mm3):
+        if bodies[i].num_tri() * bodies[j].num_tri() > _MANY and _clear(boards[i], boards[j], limit_mm3, wood):
+            continue
         volume = float((bodies[i] ^ bodies[j]).volume())
         if volume > limit_mm3:
             found.append((boards[i].id, boards[j].id, volume))
     return tuple(found)
+
+
+def _clear(one: Board, other: Board, limit_mm3: float, wood: Wood) -> bool:
+    """Whether two boards share little even as if no hole had been drilled into them: then they do with their holes.
+
+    A face with many round holes is cut into thousands of slivers, each of which would be tried against the others.
+    """
+    plain, also = filled(one), filled(other)
+    if plain is one and also is other:
+        return False
+    return float((wood(plain) ^ wood(also)).volume()) <= limit_mm3
 
 
 def shared_volume(one: Board, other: Board) -> float:

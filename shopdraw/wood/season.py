@@ -14,9 +14,10 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from shopdraw.shape.frame import Frame, Vec3, add, cross, dot, scale, subtract
-from shopdraw.shape.path import Arc, Corner, Path, arc_of, bounds
+from shopdraw.shape.path import Corner, Path, bounds
 from shopdraw.wood.assembly import Assembly, Joint, Motion
 from shopdraw.wood.board import Board, Cut, Face, Lean, Shape
+from shopdraw.wood.hole import hole_centre
 
 _ALIKE = 1e-9
 _ASKEW = 0.1
@@ -243,7 +244,7 @@ def _stretched_cut(shape: Shape, cut: Cut, factor: float, kept: bool) -> Cut:
 
 def _stretched_path(path: Path, first: float, second: float) -> Path:
     """The path with its two coordinates stretched; an arc stays an arc through its moved ends and middle."""
-    centre = _round_hole(path)
+    centre = hole_centre(path)
     if centre is not None:
         return path.moved(centre[0] * (first - 1.0), centre[1] * (second - 1.0))
     return Path(
@@ -262,15 +263,3 @@ def _stretched_bulge(here: Corner, there: Corner, first: float, second: float) -
     rise_x, rise_y = here.bulge * dy / 2 * first, -here.bulge * dx / 2 * second
     dx, dy = dx * first, dy * second
     return 2 * (rise_x * dy - rise_y * dx) / (dx * dx + dy * dy)
-
-
-def _round_hole(path: Path) -> tuple[float, float] | None:
-    """The centre of a path that is one whole circle."""
-    arcs: list[Arc] = []
-    for here, there in path.pairs():
-        if not here.bulge:
-            return None
-        arcs.append(arc_of((here.x, here.y), (there.x, there.y), here.bulge))
-    x, y = arcs[0].centre
-    alike = all(math.hypot(a.centre[0] - x, a.centre[1] - y) < _ALIKE for a in arcs)
-    return (x, y) if alike else None

@@ -15,11 +15,11 @@ from dataclasses import dataclass
 import manifold3d
 import numpy as np
 
-from shopdraw.shape.frame import Frame, Vec3, dot, scale, subtract, unit
+from shopdraw.shape.frame import Frame, scale, unit
 from shopdraw.wood.assembly import Motion
 from shopdraw.wood.board import Board, Face
 from shopdraw.wood.interference import SHARED_MM3, Box, Wood, box_volume
-from shopdraw.wood.solid import Floats, placed_solid
+from shopdraw.wood.solid import Floats, Ints, placed_solid
 
 STEP_MM = 1.0
 """The longest way that any point goes between two positions tried."""
@@ -123,18 +123,48 @@ class _Corners:
         return turned
 
 
-def _layers(board: Board, wood: manifold3d.Manifold) -> list[manifold3d.Manifold]:
-    """The board's wood split at the floors of the cuts in its faces, so that hulls keep to its rabbets."""
+def _layers(board: Board, wood: manifold3d.Manifold) -> list[Floats]:
+    """Corners of the board's wood between the floors of the cuts in its faces, so that hulls keep to its rabbets.
+
+    Returns:
+        For each layer that has wood the points, mm in the world, whose hull is the layer's: the wood's own corners,
+        and where its edges pass a floor.
+    """
+    mesh = wood.to_mesh64()
+    corners = mesh.vert_properties[:, :3]
+    heights = (corners - np.array(board.frame.at)) @ np.array(board.frame.w)
+    one, other = mesh.tri_verts.astype(np.int64).ravel(), np.roll(mesh.tri_verts.astype(np.int64), -1, axis=1).ravel()
+    rising = heights[one] < heights[other]  # each edge belongs to two triangles that run it in opposite ways
+    one, other = one[rising], other[rising]
+    levels = [math.inf, *sorted(_floors(board), reverse=True), -math.inf]
+    passed = [_passing(corners, heights, one, other, level) for level in levels]
+    layers = [
+        np.concatenate((corners[(heights <= high) & (heights >= low)], above, below))
+        for high, low, above, below in zip(levels, levels[1:], passed, passed[1:], strict=False)
+    ]
+    return [layer for layer in layers if len(layer)]
+
+
+def _floors(board: Board) -> list[float]:
+    """Heights of the floors of the cuts in a board's faces, from its reference face, mm, inside the wood.
+
+    A hair on the cut's side of each floor, so that no skin of the floor widens the layer beside it.
+    """
     thickness = board.shape.thickness
-    # a hair on the cut's side of its floor, so that no skin of the floor widens the layer beside it
     floors = {_HAIR_MM - cut.start - cut.depth for cut in board.shape.cuts if cut.face is Face.FACE}
     floors |= {cut.start + cut.depth - thickness - _HAIR_MM for cut in board.shape.cuts if cut.face is Face.BACK}
-    layers, rest = [], wood
-    normal, at = board.frame.w, dot(board.frame.w, board.frame.at)
-    for floor in sorted((floor for floor in floors if -thickness < floor < 0.0), reverse=True):
-        above, rest = rest.split_by_plane(normal, at + floor)
-        layers.append(above)
-    return [layer for layer in (*layers, rest) if not layer.is_empty()]
+    return [floor for floor in floors if -thickness < floor < 0.0]
+
+
+def _passing(corners: Floats, heights: Floats, low: Ints, high: Ints, level: float) -> Floats:
+    """Where edges, each given by its lower and its higher corner, pass a height."""
+    if not math.isfinite(level):
+        return corners[:0]
+    passing = (heights[low] < level) & (heights[high] > level)
+    low, high = low[passing], high[passing]
+    share = (level - heights[low]) / (heights[high] - heights[low])
+    points: Floats = corners[low] + share[:, None] * (corners[high] - corners[low])
+    return points
 
 
 class _Path:
@@ -152,12 +182,14 @@ class _Path:
     def _layers(self) -> list[_Corners]:
         """Corners of the hulls of the board's layers, between the floors of the cuts in its faces."""
         if self._hulls is None:
-            self._hulls = [self._corners(layer) for layer in _layers(self.board, self.wood)]
+            hulls = [self._corners(layer) for layer in _layers(self.board, self.wood)]
+            self._hulls = [corners for corners in hulls if len(corners.out)]  # none round what has no thickness
         return self._hulls
 
-    def _corners(self, layer: manifold3d.Manifold) -> _Corners:
-        corners = layer.hull().to_mesh64().vert_properties[:, :3]
-        foot = np.array([_foot(tuple(map(float, c)), self.motion, self._axis) for c in corners])
+    def _corners(self, layer: Floats) -> _Corners:
+        corners = manifold3d.Manifold.hull_points(layer).to_mesh64().vert_properties[:, :3]
+        along = (corners - np.array(self.motion.point)) @ self._way
+        foot = np.array(self.motion.point) + along[:, None] * self._way
         out: Floats = corners - foot
         return _Corners(foot, out, np.cross(self._way, out))
 
@@ -240,17 +272,6 @@ class _Path:
         """What the board shares with another one when it has gone so far, mm³."""
         rows = moved_frame(_WORLD, self.motion, position).rows()
         return float((self.wood.transform(np.array(rows).reshape(3, 4)) ^ other).volume())
-
-
-def _foot(corner: tuple[float, ...], motion: Motion, axis: Vec3) -> Vec3:
-    """The nearest point of the motion's axis."""
-    x, y, z = corner
-    along = dot(subtract((x, y, z), motion.point), axis)
-    return (
-        motion.point[0] + along * axis[0],
-        motion.point[1] + along * axis[1],
-        motion.point[2] + along * axis[2],
-    )
 
 
 def _first_hit(path: _Path, other: Board, wood: manifold3d.Manifold, box: Box, limit_mm3: float) -> Hit | None:

@@ -15,6 +15,7 @@ from shopdraw.wood.board import Board, Cut
 from shopdraw.wood.finding import Finding
 from shopdraw.wood.part import Part, parts
 from shopdraw.wood.volume import centre_of_mass, mass_kg
+from shopdraw.write.finding_facts import finding_facts
 
 FORMAT = 1
 _PLAIN_SIZES = frozenset({"slope", "tails", "pins", "count"})
@@ -67,22 +68,6 @@ def facts(
             "hardware_kg": None,
             "centre_mm": list(centre) if assembly.boards else None,
         },
-    }
-
-
-def finding_facts(finding: Finding) -> dict[str, Any]:
-    """A finding as `facts`, `check --json` and the manifest tell it."""
-    return {
-        "code": finding.code,
-        "severity": finding.severity.value,
-        "where": list(finding.where),
-        "message": finding.message,
-        "value": finding.value,
-        "limit": finding.limit,
-        "unit": finding.unit,
-        "basis": finding.basis,
-        "silenced": finding.silenced,
-        "right": None if finding.right is None else {"address": finding.right[0], "value": finding.right[1]},
     }
 
 

@@ -3,7 +3,6 @@
 A design counts when no rule says that it must be fixed; the rules that rest on these very judges don't decide that.
 """
 
-import math
 
 import pytest
 
@@ -16,7 +15,6 @@ from shopdraw.check.subject import subject_of
 from shopdraw.check.support import support_findings
 from shopdraw.check.swing import fouls_open_lid
 from shopdraw.check.web import web_findings
-from shopdraw.shape.path import arc_of
 from shopdraw.wood.finding import Severity
 from shopdraw.wood.interference import closing, overlaps
 from shopdraw.wood.season import in_season
@@ -25,6 +23,7 @@ from shopdraw.wood.solid import placed_solid, solid_volume
 from shopdraw.wood.sweep import swept
 from shopdraw.wood.volume import volume_mm3
 from tests.build.designs import random_design
+from tests.wood.pieces import arcs_mm2
 
 DESIGNS = 200
 IN_ONE_TEST = 10
@@ -60,19 +59,6 @@ def _valid(seed):
     return None if bad else assembly
 
 
-def _arcs_mm2(shape):
-    """Length of all arcs of a shape's outline and cuts times how deep they go, mm²."""
-    curved = [(shape.outline, shape.thickness)]
-    curved += [(path, cut.depth) for cut in shape.cuts for path in (cut.outline, *cut.islands)]
-    total = 0.0
-    for path, depth in curved:
-        for here, there in path.pairs():
-            if here.bulge:
-                arc = arc_of((here.x, here.y), (there.x, there.y), here.bulge)
-                total += arc.radius * 4 * abs(math.atan(here.bulge)) * depth
-    return total
-
-
 @pytest.mark.parametrize("first", range(0, DESIGNS, IN_ONE_TEST))
 def test_random_desks_go_together_and_open_in_every_season(first, record_property):
     thrown = 0
@@ -92,7 +78,7 @@ def test_random_desks_go_together_and_open_in_every_season(first, record_propert
             found = closing(assembly, joint)
             assert found is None or found.closes(), f"seed {seed}: {joint.id}: {found}"
         for board in assembly.boards:
-            allowed = 1.0 + 2 / 3 * CHORD_MM * _arcs_mm2(board.shape)
+            allowed = 1.0 + 2 / 3 * CHORD_MM * arcs_mm2(board.shape)
             off = abs(volume_mm3(board.shape) - solid_volume(board.shape))
             assert off <= allowed, f"seed {seed}: {board.id} is off by {off:.3f} mm³"
     record_property("thrown_away", thrown)

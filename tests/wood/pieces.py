@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from shopdraw.shape.frame import Frame
-from shopdraw.shape.path import Corner, Path, circle, polygon, rectangle
+from shopdraw.shape.path import Corner, Path, arc_of, circle, polygon, rectangle
 from shopdraw.wood.board import Board, Cut, Face, Shape, Stock
 
 PINE = Stock("pine", "pine", "solid", 20.0, "", 0.0025, 500.0)
@@ -87,3 +87,16 @@ def rack(across: int = 5, up: int = 4) -> tuple[Board, ...]:
         for i in range(across)
         for b in cupboard()
     )
+
+
+def arcs_mm2(shape):
+    """Length of all arcs of a shape's outline and cuts times how deep they go, mm²."""
+    curved = [(shape.outline, shape.thickness)]
+    curved += [(path, cut.depth) for cut in shape.cuts for path in (cut.outline, *cut.islands)]
+    total = 0.0
+    for path, depth in curved:
+        for here, there in path.pairs():
+            if here.bulge:
+                arc = arc_of((here.x, here.y), (there.x, there.y), here.bulge)
+                total += arc.radius * 4 * abs(math.atan(here.bulge)) * depth
+    return total

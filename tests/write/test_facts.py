@@ -9,7 +9,8 @@ import pytest
 from shopdraw.build.build import build
 from shopdraw.piece.reading import parse_piece
 from shopdraw.wood.finding import Finding, Severity
-from shopdraw.write.facts import facts, finding_facts
+from shopdraw.write.facts import facts
+from shopdraw.write.finding_facts import finding_facts
 from tests.cnc.router_reader import SAMPLES, piece
 
 KEYS = {

@@ -45,6 +45,21 @@ def may_split(*, wholly: bool) -> bool:
         return False
 
 
+class Other:
+    """The first process, as the second one talks with it."""
+
+    def __init__(self, pipe: Connection) -> None:
+        self._pipe = pipe
+
+    def hear(self) -> Any:
+        """Waits for what the first process tells."""
+        return self._pipe.recv()
+
+    def tell(self, value: object) -> None:
+        """Tells what the first process may wait for before the outcome."""
+        self._pipe.send((True, value))
+
+
 class Beside:
     """A call made in another process. As a context: left early, the process is ended at once."""
 
@@ -52,8 +67,8 @@ class Beside:
         """Begins.
 
         Args:
-            what: is called with a function that waits for what `tell` says, then with the words; a module's own
-                function, and words that can be pickled, unless the process splits.
+            what: is called with the `Other`, then with the words; a module's own function, and words that can be
+                pickled, unless the process splits.
             words: further arguments.
             split: see `may_split`; else a process of its own starts from nothing.
         """
@@ -73,11 +88,11 @@ class Beside:
         with suppress(BrokenPipeError):
             self._pipe.send(value)
 
-    def outcome(self) -> Any:
-        """Waits for the outcome.
+    def hear(self) -> Any:
+        """Waits for what the other process tells next; the last it tells is its outcome.
 
         Raises:
-            EndedEarly: the other process ended without one.
+            EndedEarly: the other process ended without a word.
             Exception: what it raised itself.
         """
         try:
@@ -88,6 +103,9 @@ class Beside:
         if not done:
             raise value
         return value
+
+    outcome = hear
+    """Waits for the outcome, when all that was told before it has been heard."""
 
     def __enter__(self) -> Beside:
         return self
@@ -110,7 +128,7 @@ def _run(pipe: Connection, other: Connection | None, what: Callable[..., Any], w
         other.close()
     outcome: tuple[bool, object]
     try:
-        outcome = (True, what(pipe.recv, *words))
+        outcome = (True, what(Other(pipe), *words))
     except Exception as error:  # noqa: BLE001  # raised again where the outcome is waited for
         outcome = (False, error)
     pipe.send(outcome)

@@ -15,7 +15,7 @@ from shopdraw.lists.cut_list import allowances, cut_list
 from shopdraw.lists.rough_size import yard_of
 from shopdraw.sheet.manner import manner_of
 from shopdraw.sheet.part_sheet import NoRoomForPart, board_sheets
-from shopdraw.sheet.set import Set, sheet_set
+from shopdraw.sheet.set import Contents, Set, contents, numbered
 from shopdraw.sheet.set_pages import NoRoomForSet
 from shopdraw.trade.table import NotInTable
 from shopdraw.wood.board import Board
@@ -27,6 +27,7 @@ from shopdraw.write.picture_files import write_pictures
 VERSIONS = (("R2010", ""), ("R12", "-r12"))
 """A newer version and the old one that every control reads, with what their files' names end in."""
 
+_begun: list[tuple[Work, Contents]] = []
 _last: list[tuple[Work, Set]] = []
 """The set that was made last: sheets and drawing are often asked for together."""
 
@@ -101,8 +102,23 @@ def pictures_meanwhile(work: Work, folder: Path) -> Iterator[Beside | None]:
         yield other
 
 
-def _write_pictures(_hear: object, sheets: SheetSet, stem: str, folder: Path) -> None:
+def _write_pictures(_other: object, sheets: SheetSet, stem: str, folder: Path) -> None:
     write_pictures(sheets, stem, folder)
+
+
+def begin_set(work: Work) -> None:
+    """Makes all of the set that doesn't depend on what the checks find, so that `set_of` has only to finish it.
+
+    Raises:
+        Refused: no paper holds the piece, or the paper that it names isn't known.
+    """
+    design, assembly = work.piece.design, work.assembly
+    shop = work.shop.shop
+    lists = cut_list(assembly, design, shop), (materials(assembly, design, shop), allowances(design, shop))
+    try:
+        _begun[:] = [(work, contents(design, assembly, *lists, shop))]
+    except (NotInTable, NoRoomForSet, NoRoomForPart) as error:
+        raise refused(f"drawing.paper: {error}") from error
 
 
 def set_of(work: Work) -> Set:
@@ -112,12 +128,11 @@ def set_of(work: Work) -> Set:
         Refused: no paper holds the piece, or the paper that it names isn't known.
     """
     if not _last or _last[0][0] is not work:
-        design, assembly = work.piece.design, work.assembly
-        shop = work.shop.shop
-        lists = cut_list(assembly, design, shop), (materials(assembly, design, shop), allowances(design, shop))
-        try:
-            made = sheet_set(design, assembly, work.findings, *lists, shop)
-        except (NotInTable, NoRoomForSet, NoRoomForPart) as error:
-            raise refused(f"drawing.paper: {error}") from error
-        _last[:] = [(work, made)]
+        if not _begun or not _same_piece(_begun[0][0], work):
+            begin_set(work)
+        _last[:] = [(work, numbered(_begun[0][1], work.findings))]
     return _last[0][1]
+
+
+def _same_piece(begun: Work, work: Work) -> bool:
+    return begun.piece is work.piece and begun.assembly is work.assembly and begun.shop is work.shop

@@ -14,7 +14,7 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from shopdraw.cli.beside import Beside, has_cores, may_split
+from shopdraw.cli.beside import Beside, Other, has_cores, may_split
 from shopdraw.cli.built import Work, built
 from shopdraw.cli.check import finding_line
 from shopdraw.cli.package import write_package
@@ -58,6 +58,13 @@ def _drawing(work: Work, folder: Path, *, pictures: bool = True) -> Sequence[Fin
     return write_drawing(work, folder, pictures=pictures)
 
 
+def _begin_set(work: Work) -> None:
+    """All of the set of sheets that needs no findings."""
+    from shopdraw.cli.drawing_files import begin_set
+
+    begin_set(work)
+
+
 def _pictures(work: Work, place: Path) -> AbstractContextManager[Beside | None]:
     """A third process for the pictures of the drawing, which has the set of sheets: begun when that is made."""
     from shopdraw.cli.drawing_files import pictures_meanwhile
@@ -78,9 +85,6 @@ ASIDE = ("templates", "lists", "cnc")
 """Parts that a second process writes meanwhile, in its order, where there are two cores and sheets to make."""
 DRAWN = ("sheets", "drawing")
 """Parts made of the set of sheets."""
-_JUDGED = ("cnc",)
-"""Parts that tell the findings of the checks, and so wait for these."""
-
 Found = Mapping[str, Sequence[Finding]]
 """The findings of each part's layout."""
 
@@ -91,19 +95,19 @@ def _aside(kinds: Sequence[str]) -> tuple[str, ...]:
     return parts if len(parts) < len(kinds) and has_cores() else ()
 
 
-def _written(hear: Callable[[], Sequence[Finding]], kinds: Sequence[str], place: Path, work: Work | None) -> Found:
-    """Parts written by the second process, which hears of the findings when they are known.
+def _written(other: Other, kinds: Sequence[str], place: Path, work: Work | None) -> Found:
+    """Parts written by the second process, which checks the piece first and tells what it found.
 
     Args:
-        hear: waits for the findings.
+        other: the first process, which makes the sheets meanwhile.
         kinds: the parts.
         place: the package's new files.
         work: the piece; None where it lies beside the new files.
     """
     here: Work = work if work is not None else pickle.loads((place.parent / _WORK).read_bytes())
-    found = {kind: PRODUCERS[kind](here, place / kind) for kind in kinds if kind not in _JUDGED}
-    here = replace(here, findings=tuple(hear()))
-    return found | {kind: PRODUCERS[kind](here, place / kind) for kind in kinds if kind in _JUDGED}
+    here = checked(here)
+    other.tell(here.findings)
+    return {kind: PRODUCERS[kind](here, place / kind) for kind in kinds}
 
 
 @contextmanager
@@ -113,7 +117,9 @@ def _second(work: Work, kinds: Sequence[str], place: Path) -> Iterator[Beside | 
         yield None
         return
     split = may_split(wholly=True)
-    if not split:
+    if split:
+        import shopdraw.cli.drawing_files  # noqa: F401  # what both processes need is imported once, before the split
+    else:
         # By a file, not through the pipe: a pipe that nobody reads yet would hold up giving up.
         (place.parent / _WORK).write_bytes(pickle.dumps(work))
     with Beside(_written, kinds, place, work if split else None, split=split) as second:
@@ -182,12 +188,11 @@ def _by_several(work: Work, kinds: Sequence[str], place: Path, progress: Progres
         The work with its findings, and what each part's layout found.
     """
     aside = _aside(kinds)
+    progress.begins(kinds[0])
     found: dict[str, Sequence[Finding]] = {}
     with ExitStack() as others:
         second = others.enter_context(_second(work, aside, place))
-        judged = checked(work)
-        if second is not None:
-            second.tell(judged.findings)
+        judged = checked(work) if second is None else _judged(work, second, kinds)
         third: Beside | None = None
         for kind in kinds:
             progress.begins(kind)
@@ -206,3 +211,10 @@ def _by_several(work: Work, kinds: Sequence[str], place: Path, progress: Progres
             for _ in aside:
                 progress.ends()
     return judged, found
+
+
+def _judged(work: Work, second: Beside, kinds: Sequence[str]) -> Work:
+    """The work with the findings of the second process; the set of sheets is begun meanwhile."""
+    if set(DRAWN) & set(kinds):
+        _begin_set(work)
+    return replace(work, findings=second.hear())

@@ -8,10 +8,9 @@ from __future__ import annotations
 
 import json
 import sys
-from collections.abc import Callable
 from typing import Any
 
-from shopdraw.cli.beside import Beside, has_cores, may_split
+from shopdraw.cli.beside import Beside, Other, has_cores, may_split
 from shopdraw.cli.built import Work, built
 from shopdraw.wood.finding import Finding, Ruled
 
@@ -36,7 +35,7 @@ def _solids(work: Work) -> Ruled:
     return ruled(work.piece.design, work.assembly, (Part.SOLIDS,))
 
 
-def _further(_: Callable[[], object] | None, work: Work) -> tuple[Ruled, tuple[Finding, ...], dict[str, Any]]:
+def _further(_: Other | None, work: Work) -> tuple[Ruled, tuple[Finding, ...], dict[str, Any]]:
     from shopdraw.cli.work import further_findings
     from shopdraw.write.facts import facts
 

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from shopdraw.check.gather import Part, ruled, when_open
-from shopdraw.cli.beside import Beside, has_cores, may_split
+from shopdraw.cli.beside import Beside, Other, has_cores, may_split
 from shopdraw.cli.built import Work, built
 from shopdraw.cli.found import with_findings
 from shopdraw.cnc.part import router_findings
@@ -47,5 +45,5 @@ def further_findings(work: Work) -> tuple[Ruled, tuple[Finding, ...]]:
     )
 
 
-def _further(_: Callable[[], object], work: Work) -> tuple[Ruled, tuple[Finding, ...]]:
+def _further(_: Other, work: Work) -> tuple[Ruled, tuple[Finding, ...]]:
     return further_findings(work)

@@ -9,6 +9,7 @@ from shopdraw.lists.table import Column, Table
 from shopdraw.wood.assembly import Assembly, Joint
 from shopdraw.wood.interference import closing
 from shopdraw.wood.season import in_season
+from shopdraw.wood.seasoned import seasoned_wood
 
 TITLE = "Joint schedule"
 COLUMNS = ("joint", "host", "guest", "width", "depth", "fit", "relief", "fixing", "gap", "further")
@@ -96,12 +97,12 @@ def gap_words(assembly: Assembly, joint: Joint, figures: Figures) -> str:
 def gaps(assembly: Assembly, joint: Joint) -> Iterator[tuple[str, float]]:
     """A joint's gap by season, mm: what it states at build, and what wood takes from it or gives to it till then."""
     yield "at build", joint.gap
-    built = closing(assembly, joint)
+    built, wood = closing(assembly, joint), seasoned_wood(assembly)
     moisture = assembly.moisture
     for when, percent in (("dry", moisture.dry), ("wet", moisture.wet)):
         season = in_season(assembly, percent)
         now = next((other for other in season.joints if other.id == joint.id), None)
-        found = closing(season, now) if now is not None else None
+        found = closing(season, now, wood) if now is not None else None
         if built is not None and built.gap is not None and found is not None and found.gap is not None:
             yield when, joint.gap + found.gap - built.gap
 

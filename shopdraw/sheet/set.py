@@ -15,13 +15,14 @@ from shopdraw.sheet.cover import cover_sheets
 from shopdraw.sheet.cross_reference import with_references
 from shopdraw.sheet.fact import BALLOON
 from shopdraw.sheet.label_picture import labelled_in
-from shopdraw.sheet.leaf import leaf_sheets
+from shopdraw.sheet.leaf import Leaf, leaf_sheets
 from shopdraw.sheet.list_sheet import count_list_sheets, list_sheets
 from shopdraw.sheet.manner import Manner, larger_papers, manner_of, title_fields
 from shopdraw.sheet.part_sheet import NoRoomForPart, count_part_sheets, part_sheets
-from shopdraw.sheet.revision_mark import marked_title, revised, revision_table, with_mark
+from shopdraw.sheet.revision_mark import Revised, marked_title, revised, revision_table, with_mark
 from shopdraw.sheet.schedules import assembly_leaves, hardware, machine_leaves
 from shopdraw.sheet.set_pages import Drawn, drawn_pages
+from shopdraw.sheet.title_block import TitleFields
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
 
@@ -44,6 +45,69 @@ class Set:
     drawn: Drawn
 
 
+@dataclass(frozen=True, slots=True)
+class Contents:
+    """All of a set of sheets that doesn't depend on what the checks found, its sheets not yet counted.
+
+    Attributes:
+        design: what a person decided.
+        assembly: the piece.
+        drawn: views, facts and pages of its drawings.
+        parts_manner: style and paper of the part sheets.
+        parts: how many part sheets there are.
+        yard: what its boards are cut from.
+        machines, order: leaves of machine settings and of the order of assembly.
+        cut_list, materials: tables.
+        lists: how many sheets the tables take.
+        revision: what changed since the last one.
+    """
+
+    design: Design
+    assembly: Assembly
+    drawn: Drawn
+    parts_manner: Manner
+    parts: int
+    yard: Yard
+    machines: Sequence[Leaf]
+    order: Sequence[Leaf]
+    cut_list: Table
+    materials: Sequence[Table]
+    lists: int
+    revision: Revised
+
+
+def contents(
+    design: Design, assembly: Assembly, cut_list: Table, materials: Sequence[Table], workshop: Shop | None = None
+) -> Contents:
+    """Arrangement, sections, details, parts, schedules, lists and the order of assembly, ready to be numbered.
+
+    Args:
+        design: what a person decided: units, style, projection, paper.
+        assembly: the piece.
+        cut_list, materials: as the lists have them.
+        workshop: whose cutters, router base and collars machine settings are for; None for the stated defaults.
+    Raises:
+        NoRoomForSet: no paper of the series holds the piece.
+        NoRoomForPart: no scale holds a part on the paper.
+        NotInTable: the piece names a paper that isn't known.
+    """
+    drawn = drawn_pages(assembly, manner_of(design), apart=design.drawing.set == "bench")
+    manner = drawn.manner
+    yard = yard_of(design, workshop)
+    shop = _manner_of_parts(design, assembly, manner, yard)
+    parts = count_part_sheets(design, assembly, shop.look, shop.size, yard)
+    labelled = labelled_in(view.drawing for view in drawn.views.done.views.values())
+    revision = revised(design, assembly)
+    tables = (*materials, *hardware(assembly, manner), *revision_table(revision))
+    sign = manner.writing.decimal_sign
+    return Contents(
+        design, assembly, drawn, shop, parts, yard,
+        machine_leaves(assembly, manner, workshop or Shop()),
+        assembly_leaves(assembly, manner, labelled, yard),
+        cut_list, tables, count_list_sheets(cut_list, tables, manner.size, manner.look, sign), revision,
+    )  # fmt: skip
+
+
 def sheet_set(
     design: Design,
     assembly: Assembly,
@@ -55,67 +119,71 @@ def sheet_set(
     """Cover, arrangement, sections, details, parts, schedules, cut list, materials and the order of assembly.
 
     Args:
-        design: what a person decided: units, style, projection, paper.
-        assembly: the piece.
         findings: of its checks; what must be fixed stands on the cover.
-        cut_list, materials: as the lists have them.
-        workshop: whose cutters, router base and collars machine settings are for; None for the stated defaults.
+        design, assembly, cut_list, materials, workshop: see `contents`.
     Raises:
-        NoRoomForSet: no paper of the series holds the piece.
-        NoRoomForPart: no scale holds a part on the paper.
-        NotInTable: the piece names a paper that isn't known.
+        NoRoomForSet, NoRoomForPart, NotInTable: see `contents`.
     """
-    asked = manner_of(design)
-    drawn = drawn_pages(assembly, asked, apart=design.drawing.set == "bench")
-    manner = drawn.manner
-    fields = title_fields(design, manner)
-    yard = yard_of(design, workshop)
-    shop = _manner_of_parts(design, assembly, manner, yard)
-    parts = count_part_sheets(design, assembly, shop.look, shop.size, yard)
-    sign = manner.writing.decimal_sign
-    machines = machine_leaves(assembly, manner, workshop or Shop())
-    labelled = labelled_in(view.drawing for view in drawn.views.done.views.values())
-    order = assembly_leaves(assembly, manner, labelled, yard)
-    revision = revised(design, assembly)
-    materials = (*materials, *hardware(assembly, manner), *revision_table(revision))
-    lists = count_list_sheets(cut_list, materials, manner.size, manner.look, sign)
+    return numbered(contents(design, assembly, cut_list, materials, workshop), findings)
+
+
+def numbered(made: Contents, findings: Sequence[Finding]) -> Set:
+    """The set with its cover, each sheet with its number and the count of all.
+
+    Args:
+        made: all but the cover.
+        findings: of the checks; what must be fixed stands on the cover.
+    """
+    drawn, manner, assembly = made.drawn, made.drawn.manner, made.assembly
+    fields = title_fields(made.design, manner)
     covers = 1
     for _ in range(MOST_COVERS):
-        count = covers + len(drawn.pages) + parts + len(machines) + lists + len(order)
-        pages = with_references(drawn, covers + 1)
-        drawings = [
-            compose_sheet(
-                page.key,
-                str(covers + 1 + i),
-                count,
-                page.title,
-                manner.size,
-                page.standing,
-                replace(fields, scale=page.scale, projection=manner.projection),
-                manner.look,
-                page.marks,
-            )
-            for i, page in enumerate(pages)
-        ]
-        after = covers + 1 + len(drawings)
-        made = part_sheets(design, assembly, shop.look, shop.size, fields, after, count, yard)
-        after += len(made)
-        schedules = leaf_sheets(machines, manner, fields, after, count)
-        after += len(machines)
-        tables = list_sheets(cut_list, materials, manner.size, fields, manner.look, after, count, sign)
-        steps = leaf_sheets(order, manner, fields, after + len(tables), count)
-        inner: list[Sheet] = [*drawings, *made, *schedules, *tables, *steps]
-        titles = [("1", "Cover"), *((sheet.number, marked_title(sheet, revision)) for sheet in inner)]
+        count = covers + len(drawn.pages) + made.parts + len(made.machines) + made.lists + len(made.order)
+        drawings = _drawings(drawn, fields, covers, count)
+        inner: list[Sheet] = [*drawings, *_inside(made, fields, covers + 1 + len(drawings), count)]
+        titles = [("1", "Cover"), *((sheet.number, marked_title(sheet, made.revision)) for sheet in inner)]
         every = [placed.drawing for sheet in drawings for placed in sheet.placed]
         front = cover_sheets(assembly, findings, titles, every, manner, fields, count)
         if len(front) == covers:
             break
         covers = len(front)
-    piece = design.piece
-    marked = tuple(with_mark(sheet, revision, manner.look) for sheet in (*front, *inner))
+    piece = made.design.piece
+    marked = tuple(with_mark(sheet, made.revision, manner.look) for sheet in (*front, *inner))
     whole = SheetSet(piece.title, piece.drawn_by, f"Working drawings, {piece.kind}", manner.style, marked)
-    elsewhere = labelled_in(standing.view.drawing for leaf in order for standing in leaf.standing)
+    elsewhere = labelled_in(standing.view.drawing for leaf in made.order for standing in leaf.standing)
     return Set(whole, tuple(layout_findings(drawn, {assembly.board(name).label for name in elsewhere})), drawn)
+
+
+def _drawings(drawn: Drawn, fields: TitleFields, covers: int, count: int) -> list[Sheet]:
+    """The sheets of views and details, numbered after so many covers."""
+    return [
+        compose_sheet(
+            page.key,
+            str(covers + 1 + i),
+            count,
+            page.title,
+            drawn.manner.size,
+            page.standing,
+            replace(fields, scale=page.scale, projection=drawn.manner.projection),
+            drawn.manner.look,
+            page.marks,
+        )
+        for i, page in enumerate(with_references(drawn, covers + 1))
+    ]
+
+
+def _inside(made: Contents, fields: TitleFields, first: int, count: int) -> Iterator[Sheet]:
+    """Parts, machine settings, tables and order of assembly, numbered from `first`."""
+    manner, shop = made.drawn.manner, made.parts_manner
+    parts = part_sheets(made.design, made.assembly, shop.look, shop.size, fields, first, count, made.yard)
+    yield from parts
+    after = first + len(parts)
+    yield from leaf_sheets(made.machines, manner, fields, after, count)
+    after += len(made.machines)
+    sign = manner.writing.decimal_sign
+    tables = list_sheets(made.cut_list, made.materials, manner.size, fields, manner.look, after, count, sign)
+    yield from tables
+    yield from leaf_sheets(made.order, manner, fields, after + len(tables), count)
 
 
 def _manner_of_parts(design: Design, assembly: Assembly, manner: Manner, yard: Yard) -> Manner:

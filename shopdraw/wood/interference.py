@@ -110,17 +110,20 @@ def _near_pairs(boxes: Sequence[Box], limit_mm3: float) -> Iterator[tuple[int, i
         yield int(i), int(j)
 
 
-def closing(assembly: Assembly, joint: Joint) -> Closing | None:
+def closing(assembly: Assembly, joint: Joint, wood: Wood = placed_solid) -> Closing | None:
     """How a joint closes, or None for one without a body.
 
     Rays run along the body from halfway down it: in the guest they come out at its end, in the host at the floor.
     Where another groove crosses the guest just there, they start further down. The worst of several rays is told.
+
+    Args:
+        wood: a board's wood in the world, where it isn't to be made from the board's shape.
     """
     if joint.body is None:
         return None
-    host = placed_solid(assembly.board(joint.host))
+    host = wood(assembly.board(joint.host))
     names = joint.guest_boards or (joint.guest,)
-    guests = [placed_solid(assembly.board(name)) for name in names if assembly.has(name)]
+    guests = [wood(assembly.board(name)) for name in names if assembly.has(name)]
     for share in _STARTS:
         worst: Closing | None = None
         for start, end in _rays(joint.body, share):

@@ -49,6 +49,7 @@ class Stretch:
         return np.column_stack((corners[:, 0], np.interp(corners[:, 1], self.before, self.after), corners[:, 2]))
 
 
+@lru_cache(maxsize=8)
 def seasoned_wood(built: Assembly) -> Callable[[Board], manifold3d.Manifold]:
     """A board's wood in the world, for boards of the same piece in another season, also with their holes filled.
 

@@ -4,31 +4,35 @@ from __future__ import annotations
 
 import os
 import time
-from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 
-from shopdraw.cli.beside import Beside, EndedEarly, may_split
+from shopdraw.cli.beside import Beside, EndedEarly, Other, may_split
 from shopdraw.cli.refused import Refused, refused
 
 WAYS = [False, *([True] if may_split(wholly=False) else [])]
 """A process from nothing everywhere; one split off where the system can."""
 
 
-def told_twice(hear: Callable[[], int], added: int) -> tuple[int, int]:
-    return os.getpid(), hear() + hear() + added
+def told_twice(other: Other, added: int) -> tuple[int, int]:
+    return os.getpid(), other.hear() + other.hear() + added
 
 
-def refuses(_hear: object) -> None:
+def tells_first(other: Other) -> str:
+    other.tell("half done")
+    return f"done {other.hear()}"
+
+
+def refuses(_other: object) -> None:
     raise refused("desk.piece: no such board")
 
 
-def dies(_hear: object) -> None:
+def dies(_other: object) -> None:
     os._exit(7)
 
 
-def waits(_hear: object, file: Path) -> None:
+def waits(_other: object, file: Path) -> None:
     file.write_text(str(os.getpid()))
     time.sleep(60.0)
 
@@ -41,6 +45,14 @@ def test_another_process_hears_what_it_is_told_and_gives_its_outcome(split: bool
         process, total = other.outcome()
     assert process != os.getpid()
     assert total == 42
+
+
+@pytest.mark.parametrize("split", WAYS)
+def test_what_another_process_tells_is_heard_before_its_outcome(split: bool) -> None:
+    with Beside(tells_first, split=split) as other:
+        assert other.hear() == "half done"
+        other.tell("at last")
+        assert other.outcome() == "done at last"
 
 
 @pytest.mark.parametrize("split", WAYS)

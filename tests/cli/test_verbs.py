@@ -125,7 +125,7 @@ def test_export_names_what_must_be_fixed_and_still_exits_0(
 
 def test_a_silenced_finding_stops_nobody(desk: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     seen = Finding("lid-strikes", Severity.MUST_FIX, ("lid.panel",), "it runs into the side", silenced="tried it")
-    monkeypatch.setattr("shopdraw.cli.work.worded", lambda design, assembly, found: (seen,))
+    monkeypatch.setattr("shopdraw.cli.found.worded", lambda design, assembly, found: (seen,))
     assert main(["check", str(desk)]) == 0
 
 

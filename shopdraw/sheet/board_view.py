@@ -186,8 +186,9 @@ class _Wood:
     def edge_at(self, curve: Curve) -> bool:
         """Whether the wood jumps or bends along the middle of a line."""
         (x, y), (nx, ny) = curve.middle(), curve.normal()
+        cuts = [cut for cut in self._cuts if cut.near(x, y, 2 * _BESIDE)]
         left, left_far, right, right_far = (
-            self.depth(x + nx * by, y + ny * by) for by in (_BESIDE, 2 * _BESIDE, -_BESIDE, -2 * _BESIDE)
+            self._depth(x + nx * by, y + ny * by, cuts) for by in (_BESIDE, 2 * _BESIDE, -_BESIDE, -2 * _BESIDE)
         )
         if math.isinf(left) or math.isinf(right):
             return math.isinf(left) != math.isinf(right)
@@ -201,12 +202,16 @@ class _Wood:
         jump = (2 * left - left_far) - (2 * right - right_far)
         return abs(jump) > _JUMP or abs(left_slope - right_slope) > bend
 
-    def depth(self, x: float, y: float) -> float:
-        """From the plane of the board's origin back to the first wood, mm; infinite where there is none."""
+    def _depth(self, x: float, y: float, cuts: Sequence[_Seen]) -> float:
+        """From the plane of the board's origin back to the first wood, mm; infinite where there is none.
+
+        Args:
+            cuts: those that the line of sight may meet.
+        """
         wood = self._blank.spans(x, y)
         if not wood:
             return math.inf
-        gone = sorted(span for cut in self._cuts for span in cut.spans(x, y))
+        gone = sorted(span for cut in cuts for span in cut.spans(x, y))
         for low, high in sorted(wood):
             at = low
             for start, end in gone:
@@ -232,6 +237,11 @@ class _Seen:
         self._plane = plane
         self._box = bounds(prism.outline)
         self._shadow = _shadow(prism, plane)
+
+    def near(self, x: float, y: float, by: float) -> bool:
+        """Whether a line of sight so near to a point of the view may pass through it."""
+        left, foot, far, top = self._shadow
+        return left - by <= x <= far + by and foot - by <= y <= top + by
 
     def spans(self, x: float, y: float) -> list[tuple[float, float]]:
         """Where the line of sight lies inside: distances behind the view's plane through the board's origin."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from enum import IntEnum
 from itertools import pairwise
@@ -102,10 +102,10 @@ class Ground:
     def strokes_along(self, line: Segment, kinds: tuple[What, ...] = EVERY) -> list[Stroke]:
         """Lines of the kinds that may meet a line or run along it within 0.3, each once, in a fixed order."""
         found: list[Stroke] = []
-        self._pick(_cells_along(line), _bounds(line, _BESIDE), kinds, found)
+        self._pick(_cells_about(line, _BESIDE), _bounds(line, _BESIDE), kinds, found)
         return found
 
-    def _pick(self, cells: Sequence[int], bounds: Bounds, kinds: tuple[What, ...], found: list[Stroke]) -> None:
+    def _pick(self, cells: Collection[int], bounds: Bounds, kinds: tuple[What, ...], found: list[Stroke]) -> None:
         if self._under is not None:
             self._under._pick(cells, bounds, kinds, found)
         left, foot, right, head = bounds
@@ -238,19 +238,15 @@ def _points_along(line: Segment) -> list[Point]:
     return [(x0 + i * dx, y0 + i * dy) for i in range(count + 1)]
 
 
-def _cells_along(line: Segment) -> Sequence[int]:
-    """Cells that a line passes; between two of its points it may clip a corner that isn't among them."""
-    (x0, y0), (x1, y1) = line
-    if y0 == y1 or x0 == x1:
-        return _cells_in(_bounds(line, 0.0))
-    return list(dict.fromkeys(math.floor(x / CELL) * _ACROSS + math.floor(y / CELL) for x, y in _points_along(line)))
+def _cells_about(line: Segment, beside: float = 0.0) -> Collection[int]:
+    """Every cell that a line passes, or passes within `beside`, and of one that slants some further ones.
 
-
-def _cells_about(line: Segment) -> Iterable[int]:
-    """Cells within 4 mm of a line; of one that is level or plumb they are those of a box."""
+    Args:
+        beside: at most 4 mm.
+    """
     (x0, y0), (x1, y1) = line
     if abs(x1 - x0) < CELL or abs(y1 - y0) < CELL:
-        return _cells_in(_bounds(line, _STEP))
+        return _cells_in(_bounds(line, beside))
     cells: dict[int, None] = {}
     for x, y in _points_along(line):
         cells.update(dict.fromkeys(_cells_in((x - _STEP, y - _STEP, x + _STEP, y + _STEP))))

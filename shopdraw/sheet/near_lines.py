@@ -58,12 +58,20 @@ class _Kept:
             self._ends[:, place] = (*line.start, *line.end)
         self._lines.extend(lines)
 
-    def beside(self, line: Line, apart: float, ux: float, uy: float) -> Iterator[Line]:
-        """Those whose ends both lie within `apart` of a line through `line`, and a hair more; in the order kept."""
+    def beside(self, line: Line, long: float, apart: float, ux: float, uy: float) -> Iterator[Line]:
+        """Those beside a line, both ends within `apart` of it and a hair more; in the order kept."""
         x0, y0, x1, y1 = self._ends[:, : len(self._lines)]
         level = line.start[1] * ux - line.start[0] * uy
-        near = (np.abs(y0 * ux - x0 * uy - level) < apart + _HAIR) & (np.abs(y1 * ux - x1 * uy - level) < apart + _HAIR)
-        return (self._lines[place] for place in np.flatnonzero(near))
+        near = np.flatnonzero(np.abs(y0 * ux - x0 * uy - level) < apart + _HAIR)
+        x0, y0, x1, y1 = self._ends[:, near]
+        first = line.start[0] * ux + line.start[1] * uy
+        one, other = x0 * ux + y0 * uy - first, x1 * ux + y1 * uy - first
+        near = near[
+            (np.abs(y1 * ux - x1 * uy - level) < apart + _HAIR)
+            & (np.maximum(one, other) > -_HAIR)
+            & (np.minimum(one, other) < long + _HAIR)
+        ]
+        return (self._lines[place] for place in near.tolist())
 
 
 def _left_of(line: Line, kept: _Kept, apart: float, least: float) -> list[Line]:
@@ -72,7 +80,7 @@ def _left_of(line: Line, kept: _Kept, apart: float, least: float) -> list[Line]:
         return []
     ux, uy = (line.end[0] - line.start[0]) / long, (line.end[1] - line.start[1]) / long
     covered: list[tuple[float, float]] = []
-    for other in kept.beside(line, apart, ux, uy):
+    for other in kept.beside(line, long, apart, ux, uy):
         a, b = _in_line(other.start, line.start, ux, uy), _in_line(other.end, line.start, ux, uy)
         run = math.hypot(b[0] - a[0], b[1] - a[1])
         if run < 1e-9 or abs(b[1] - a[1]) > _SAME_WAY * run:

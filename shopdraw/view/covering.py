@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from shopdraw.view.nearby import BESIDE_MM, NEARER_MM, nearby
+from shopdraw.view.nearby import AT_ONCE, BESIDE_MM, NEARER_MM, nearby
 from shopdraw.view.scene import Scene
 from shopdraw.view.standing import Floats, Ints
 
@@ -67,7 +67,14 @@ def _parted(
 
 
 def _covered(scene: Scene, rows: Ints, triangles: Ints) -> tuple[Ints, Floats, Floats]:
-    """Of each edge the stretch that a triangle covers."""
+    """Of each edge the stretch that a triangle covers; some pairs at a time, so that a large piece takes no memory."""
+    places = range(0, max(len(rows), 1), AT_ONCE)
+    shares = [_covered_by(scene, rows[at : at + AT_ONCE], triangles[at : at + AT_ONCE]) for at in places]
+    edge, low, high = (np.concatenate(columns) for columns in zip(*shares, strict=True))
+    return edge, low, high
+
+
+def _covered_by(scene: Scene, rows: Ints, triangles: Ints) -> tuple[Ints, Floats, Floats]:
     start, end = scene.edges.start.take(rows, axis=0), scene.edges.end.take(rows, axis=0)
     corners = scene.corners.take(triangles, axis=0)
     low, high = np.zeros(len(rows)), np.ones(len(rows))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,6 +16,10 @@ NEARER_MM = 1e-5
 """How much nearer a face must be to cover; less is touching."""
 BESIDE_MM = 1e-6
 """How far outside a triangle an edge still counts as inside it."""
+
+
+AT_ONCE = 100_000
+"""Pairs looked at together: they stay in the processor's own store, and a large piece takes no more memory."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -81,18 +86,33 @@ def _meeting(
     np.minimum.at(deepest, at, low[box, 2])
     triangle, cell = _cells_of(scene, triangles, grid, deepest.reshape(grid.depth.shape))
     starts = np.concatenate(([0], np.cumsum(np.bincount(cell, minlength=grid.depth.size))))
-    order = np.argsort(cell, kind="stable")
-    which, entry = spread(starts[at], starts[at + 1] - starts[at])
-    box, triangle = box[which], triangle[order[entry]]
+    ordered = triangle[np.argsort(cell, kind="stable")]
     lows, highs = np.ascontiguousarray(low.T), np.ascontiguousarray(high.T)
     tri_lows, tri_highs = (np.ascontiguousarray(column.T) for column in scene.box)
-    for axis, margin in ((2, -NEARER_MM), (1, BESIDE_MM), (0, BESIDE_MM)):
-        kept = np.flatnonzero(lows[axis][box] <= tri_highs[axis][triangle] + margin)
-        box, triangle = box[kept], triangle[kept]
-    for axis in (1, 0):
-        kept = np.flatnonzero(highs[axis][box] >= tri_lows[axis][triangle] - BESIDE_MM)
-        box, triangle = box[kept], triangle[kept]
-    return box, triangle
+    found_boxes, found_triangles = [], []
+    first, many = starts[at], starts[at + 1] - starts[at]
+    for share in _shares(many):
+        which, entry = spread(first[share], many[share])
+        boxes, triangle = box[share][which], ordered[entry]
+        for axis, margin in ((2, -NEARER_MM), (1, BESIDE_MM), (0, BESIDE_MM)):
+            kept = np.flatnonzero(lows[axis][boxes] <= tri_highs[axis][triangle] + margin)
+            boxes, triangle = boxes[kept], triangle[kept]
+        for axis in (1, 0):
+            kept = np.flatnonzero(highs[axis][boxes] >= tri_lows[axis][triangle] - BESIDE_MM)
+            boxes, triangle = boxes[kept], triangle[kept]
+        found_boxes.append(boxes)
+        found_triangles.append(triangle)
+    return np.concatenate(found_boxes), np.concatenate(found_triangles)
+
+
+def _shares(many: Ints) -> Iterator[slice]:
+    """Slices of a list whose entries stand for so many pairs each, so that no slice has many more than `AT_ONCE`."""
+    ends = np.searchsorted(np.cumsum(many), np.arange(AT_ONCE, many.sum() + AT_ONCE, AT_ONCE)) + 1
+    start = 0
+    for end in (*ends.tolist(), len(many)):
+        if end > start or not start:
+            yield slice(start, end)
+            start = end
 
 
 def _cells_of(scene: Scene, triangles: Bools, grid: Shade, deepest: Floats) -> tuple[Ints, Ints]:

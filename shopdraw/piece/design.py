@@ -104,7 +104,9 @@ class LidTable(Table):
         None, description="how far it laps over each side; default side's thickness less the reveal"
     )
     reveal: Length = Field(4.0, ge=0, description="what shows of the top's bevel beside the lid")
-    clearance: PositiveLength = Field(1.0, description="between core or flush lid and the sides, each side")
+    clearance: PositiveLength | None = Field(
+        None, description="between core or flush lid and the sides, each side; default 1 mm, or what its caps need"
+    )
     top_clearance: PositiveLength | None = Field(None, description="at the upper end, from the seasons when not given")
     bevel: PositiveLength | None = Field(
         None, description="bevel kept on the top's edge; follows from lip and reveal where the lid has them"

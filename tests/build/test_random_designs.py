@@ -29,7 +29,7 @@ from tests.build.designs import random_design
 DESIGNS = 200
 IN_ONE_TEST = 10
 MADE_ANEW = 5
-MOST_THROWN_AWAY = 0.3
+MOST_THROWN_AWAY = 0.05
 """More than this thrown away, and the test would say little."""
 CHORD_MM = 0.002
 """Chords of a solid lie within this of their arcs."""

@@ -1251,6 +1251,18 @@
         <translation>über die fertigen Außenflächen; die Höhe vom Boden bis zur Oberseite der Deckplatte.</translation>
     </message>
     <message>
+        <source>over the sides&apos; outer faces</source>
+        <translation>über die Außenflächen der Seiten</translation>
+    </message>
+    <message>
+        <source>over the ends of an overhanging top; given in the place of the case&apos;s width</source>
+        <translation>über die Enden einer überstehenden Deckplatte; anstelle der Korpusbreite angegeben</translation>
+    </message>
+    <message>
+        <source>over the plinth; given in the place of the case&apos;s width</source>
+        <translation>über den Sockel; anstelle der Korpusbreite angegeben</translation>
+    </message>
+    <message>
         <source>from the finished front plane to the sides&apos; rear edges</source>
         <translation>von der fertigen Vorderebene bis zu den Hinterkanten der Seiten</translation>
     </message>
@@ -1519,10 +1531,6 @@
         <translation>was von der Schräge der Deckplatte neben der Klappe zu sehen ist</translation>
     </message>
     <message>
-        <source>between core or flush lid and the sides, each side</source>
-        <translation>zwischen Kern oder bündiger Klappe und den Seiten, je Seite</translation>
-    </message>
-    <message>
         <source>at the upper end, from the seasons when not given</source>
         <translation>am oberen Ende, ohne Angabe aus den Jahreszeiten</translation>
     </message>
@@ -1537,6 +1545,10 @@
     <message>
         <source>where square caps are glued to the panel; mitred ones are at their mitre</source>
         <translation>wo stumpfe Hirnleisten mit der Platte verleimt sind; solche auf Gehrung an ihrer Gehrung</translation>
+    </message>
+    <message>
+        <source>each side of the bar; default 0.5 mm, beside a strip what that gains, too</source>
+        <translation>an jeder Seite der Leiste; Vorgabe 0,5 mm, neben einer Leiste vor der Seite auch, was diese quillt</translation>
     </message>
     <message>
         <source>a mitred plinth wrapped round the case, its lower edge straight or shaped between feet.</source>
@@ -1647,6 +1659,10 @@
         <translation>seine Teile dürfen quer zur Faser der Platte liegen: deckend gestrichen oder ohne Faser</translation>
     </message>
     <message>
+        <source>between core or flush lid and the sides, each side; default 1 mm, or what its caps need</source>
+        <translation>zwischen Kern oder bündiger Klappe und den Seiten, je Seite; Vorgabe 1 mm oder was ihre Hirnleisten brauchen</translation>
+    </message>
+    <message>
         <source>length of the tongue in a cap; default half its width</source>
         <translation>Länge der Feder in der Hirnleiste; Vorgabe: halbe Breite</translation>
     </message>
@@ -1717,10 +1733,6 @@
     <message>
         <source>two sliding bars beside the topmost drawer.</source>
         <translation>zwei ausziehbare Leisten neben dem obersten Schubkasten.</translation>
-    </message>
-    <message>
-        <source>each side of the bar</source>
-        <translation>an jeder Seite der Leiste</translation>
     </message>
     <message>
         <source>over the bar; default from its seasons, at least 1 mm</source>
@@ -2510,6 +2522,10 @@
         <translation>Felder ohne eigene Breite teilen sich den Rest. Tippen Sie hier, um dieses zu geben.</translation>
     </message>
     <message>
+        <source>The case&apos;s width follows from another one. Type here to give it instead.</source>
+        <translation>Die Korpusbreite folgt aus einer anderen Breite. Hier tippen, um sie stattdessen anzugeben.</translation>
+    </message>
+    <message>
         <source>The top&apos;s depth follows from the slant&apos;s angle. Type here to give it instead of the angle.</source>
         <translation>Die Tiefe der Deckplatte folgt aus dem Winkel der Schräge. Tippen Sie hier, um sie anstelle des Winkels zu geben.</translation>
     </message>
@@ -2958,6 +2974,14 @@
     <message>
         <source>Width</source>
         <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Top width</source>
+        <translation>Breite der Deckplatte</translation>
+    </message>
+    <message>
+        <source>Foot width</source>
+        <translation>Breite am Fuß</translation>
     </message>
     <message>
         <source>Height</source>
@@ -4435,6 +4459,14 @@
     <message>
         <source>Depth</source>
         <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Width over the top</source>
+        <translation>Breite über die Deckplatte</translation>
+    </message>
+    <message>
+        <source>Width over the feet</source>
+        <translation>Breite über die Füße</translation>
     </message>
     <message>
         <source>Writing height</source>

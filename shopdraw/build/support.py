@@ -137,7 +137,7 @@ def divider_rear(plan: Plan) -> float:
 def lay_support(bench: Bench, plan: Plan, hand: str, shelf: Blank) -> None:
     """The sliding bar, and over it a kicker or, where the shelf is too thick, a notch in its underside."""
     size, row, choice = support_size(plan), plan.rows[0], plan.design.supports
-    x0, x1 = mirrored(plan, hand, choice.clearance, choice.clearance + plan.bar)
+    x0, x1 = mirrored(plan, hand, plan.beside_bar, plan.beside_bar + plan.bar)
     bar = bench.lay(
         f"support.{hand}",
         f"lid support, {hand}",
@@ -200,7 +200,7 @@ def _stop(bench: Bench, plan: Plan, hand: str, bar: Blank, size: SupportSize) ->
     if high - low - room < LEAST_STOP_MM:
         right = f"expected at least {LEAST_STOP_MM:g} mm: a higher opening"
         raise CannotBuild([fault("supports.stop", f"{high - low - room:.1f} mm over the guide for the block", right)])
-    wide = choice.clearance + plan.divider.thickness - STOP_CLEAR_MM
+    wide = plan.beside_bar + plan.divider.thickness - STOP_CLEAR_MM
     x0, x1 = (bar.box().x1, bar.box().x1 + wide) if hand == "left" else (bar.box().x0 - wide, bar.box().x0)
     touching = x0 if hand == "left" else x1
     block = bench.lay(

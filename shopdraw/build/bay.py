@@ -185,4 +185,4 @@ def _rail(bench: Bench, plan: Plan, shelf: Blank) -> None:
         fixing=Fixing("shelf.writing", (middle, y0, upper)),
     )
     butt(bench, shelf, kicker, glued=True, glue=FRONT_GLUE_MM)
-    screw_up(bench, plan, kicker, shelf)
+    screw_up(bench, plan, kicker, shelf, along=False)

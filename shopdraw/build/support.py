@@ -15,7 +15,7 @@ from shopdraw.build.face_rail import FRONT_GLUE_MM, LEAST_KICKER_MM, screw_up
 from shopdraw.build.joinery import butt
 from shopdraw.build.lid_size import lid_size
 from shopdraw.build.plan import Plan
-from shopdraw.build.screw import wood_screws
+from shopdraw.build.screw import Passing, lay_screws
 from shopdraw.build.writing import shelf_under
 from shopdraw.wood.assembly import Hardware, Motion
 from shopdraw.wood.board import Fixing
@@ -210,7 +210,9 @@ def _stop(bench: Bench, plan: Plan, hand: str, bar: Blank, size: SupportSize) ->
         fixing=Fixing(bar.id, (touching, front, low)),
     )  # fmt: skip
     butt(bench, bar, block, glued=True)
-    bench.hardware.append(wood_screws(plan, f"screw:{block.id}", 2, (block.id, bar.id), wide, plan.bar))
+    x, z = (x0 + x1) / 2, (low + high - room) / 2
+    places = [Passing((x, front + STOP_MM * share, z)) for share in (0.3, 0.7)]
+    lay_screws(bench, plan, block, bar, "+x", places, plan.bar)
     return block
 
 
@@ -233,7 +235,7 @@ def _above(bench: Bench, plan: Plan, hand: str, bar: Blank, shelf: Blank) -> Non
         )
         _ease_sides(kicker, plan)
         butt(bench, shelf, kicker, glued=True, glue=FRONT_GLUE_MM)
-        screw_up(bench, plan, kicker, shelf)
+        screw_up(bench, plan, kicker, shelf, along=False)
     elif room < 0:
         underside = plan.writing - plan.stocks.of("shelf").thickness
         # It runs out behind: a wall that thin would break away.

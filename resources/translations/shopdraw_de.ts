@@ -350,6 +350,14 @@
         <translation>Griff</translation>
     </message>
     <message>
+        <source>bars</source>
+        <translation>Leisten</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <translation>Klappenhalter</translation>
+    </message>
+    <message>
         <source>plain</source>
         <translation>gerade</translation>
     </message>
@@ -1547,6 +1555,26 @@
         <translation>wo stumpfe Hirnleisten mit der Platte verleimt sind; solche auf Gehrung an ihrer Gehrung</translation>
     </message>
     <message>
+        <source>least slant, degrees from level, that the lid&apos;s stays are made for; by their maker</source>
+        <translation>kleinste Schräge, Grad zur Waagerechten, für die die Klappenhalter gemacht sind; vom Hersteller</translation>
+    </message>
+    <message>
+        <source>from the pin to a stay&apos;s fixing on the lid; default half of the lid</source>
+        <translation>vom Drehpunkt zur Befestigung eines Klappenhalters an der Klappe; Vorgabe die halbe Klappe</translation>
+    </message>
+    <message>
+        <source>from the pin up to a stay&apos;s fixing on the side; default from the slant&apos;s rise</source>
+        <translation>vom Drehpunkt hinauf zur Befestigung eines Klappenhalters an der Seite; Vorgabe aus der Höhe der Schräge</translation>
+    </message>
+    <message>
+        <source>two sliding bars beside the topmost drawer, or metal stays in their place.</source>
+        <translation>zwei ausziehbare Leisten neben dem obersten Schubkasten oder an ihrer Stelle Klappenhalter aus Metall.</translation>
+    </message>
+    <message>
+        <source>stays: metal arms at the lid&apos;s ends; the topmost drawer is as wide as the others then</source>
+        <translation>Klappenhalter: Arme aus Metall an den Enden der Klappe; der oberste Schubkasten ist dann so breit wie die anderen</translation>
+    </message>
+    <message>
         <source>each side of the bar; default 0.5 mm, beside a strip what that gains, too</source>
         <translation>an jeder Seite der Leiste; Vorgabe 0,5 mm, neben einer Leiste vor der Seite auch, was diese quillt</translation>
     </message>
@@ -1723,16 +1751,8 @@
         <translation>Buchleiste eines Pults: wie weit sie über die Außenfläche der Klappe steht; Vorgabe 12 mm</translation>
     </message>
     <message>
-        <source>least slant, degrees from level, that a lectern&apos;s stays are made for; by their maker</source>
-        <translation>kleinste Schräge, Grad zur Waagerechten, für die die Klappenhalter eines Stehpults gemacht sind; vom Hersteller</translation>
-    </message>
-    <message>
         <source>width of a leaf from the pin&apos;s centre</source>
         <translation>Breite eines Lappens von der Stiftmitte</translation>
-    </message>
-    <message>
-        <source>two sliding bars beside the topmost drawer.</source>
-        <translation>zwei ausziehbare Leisten neben dem obersten Schubkasten.</translation>
     </message>
     <message>
         <source>over the bar; default from its seasons, at least 1 mm</source>
@@ -3362,6 +3382,14 @@
     <message>
         <source>Stay angle</source>
         <translation>Haltewinkel</translation>
+    </message>
+    <message>
+        <source>Stay out</source>
+        <translation>Halter auf der Klappe</translation>
+    </message>
+    <message>
+        <source>Stay up</source>
+        <translation>Halter an der Seite</translation>
     </message>
     <message>
         <source>Hinge length</source>

@@ -23,9 +23,9 @@ KICKER_MM = 60.0
 
 
 def lay_bay(bench: Bench, plan: Plan) -> None:
-    """Lay dividers, supports, rail and kickers."""
+    """Lay dividers, supports, rail and kickers; where stays hold the lid, the rail and its kicker alone."""
     shelf = bench["shelf.writing"]
-    for hand in ("left", "right"):
+    for hand in () if plan.stayed else ("left", "right"):
         _divider(bench, plan, hand)
         lay_support(bench, plan, hand, shelf)
     _rail(bench, plan, shelf)
@@ -121,7 +121,9 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
 
 
 def upper_groove(plan: Plan) -> float:
-    """Depth of the dividers' grooves in the writing shelf's underside, mm: they grow and shrink in them."""
+    """Depth of the dividers' grooves in the writing shelf's underside, mm: they grow and shrink in them; 0 without."""
+    if plan.stayed:
+        return 0.0
     usual = min(UPPER_GROOVE_MM, plan.stocks.of("shelf").thickness / 3)
     return usual if grain_up(plan) else max(usual, groove_needed(plan))
 

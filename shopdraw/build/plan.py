@@ -62,9 +62,14 @@ class Plan(SlantPlan):
         """Upper edge of the supports: the open lid's show face."""
         return self.writing - self.stocks.of("lid").thickness
 
+    @property
+    def stayed(self) -> bool:
+        """Whether metal stays hold the open lid, and no bars."""
+        return self.design.supports.kind == "stays"
+
     def beside(self, row: Row) -> float:
         """What stands between the side and a row's drawer: beside the topmost one a support and the divider."""
-        return self.bay + self.divider.thickness if row == self.rows[0] else 0.0
+        return self.bay + self.divider.thickness if row == self.rows[0] and not self.stayed else 0.0
 
     def drawer_bay(self, row: Row) -> tuple[float, float]:
         """World x of a row's opening: the topmost one lies between the dividers."""

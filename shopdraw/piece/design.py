@@ -178,7 +178,13 @@ class LidTable(Table):
     )
     hinges: int = Field(3, ge=2, le=6)
     stay_angle: Angle | None = Field(
-        None, description="least slant, degrees from level, that a lectern's stays are made for; by their maker"
+        None, description="least slant, degrees from level, that the lid's stays are made for; by their maker"
+    )
+    stay_out: PositiveLength | None = Field(
+        None, description="from the pin to a stay's fixing on the lid; default half of the lid"
+    )
+    stay_up: PositiveLength | None = Field(
+        None, description="from the pin up to a stay's fixing on the side; default from the slant's rise"
     )
     hinge_length: PositiveLength = 60.0
     hinge_leaf: PositiveLength = Field(18.0, description="width of a leaf from the pin's centre")
@@ -186,8 +192,11 @@ class LidTable(Table):
 
 
 class SupportsTable(Table):
-    """[supports]: two sliding bars beside the topmost drawer."""
+    """[supports]: two sliding bars beside the topmost drawer, or metal stays in their place."""
 
+    kind: Literal["bars", "stays"] = Field(
+        "bars", description="stays: metal arms at the lid's ends; the topmost drawer is as wide as the others then"
+    )
     clearance: PositiveLength | None = Field(
         None, description="each side of the bar; default 0.5 mm, beside a strip what that gains, too"
     )

@@ -78,6 +78,8 @@ def random_tables(rng: random.Random) -> dict[str, Any]:
     lay_over_base(tables, rng)
     lay_over_back(tables, rng)
     lay_over_handles(tables, rng)
+    if rng.random() < 0.15:
+        tables["supports"]["kind"] = "stays"
     tables["opening"]["bank"]["divide"] = _with_room(tables, writing)
     return tables
 

@@ -153,6 +153,7 @@ def test_random_desks_cover_faces_frames_supports_and_lids():
     assert len(faces) > DESIGNS / 4
     assert {d.frame.dust_panels for d in designs} == {True, False}
     assert {d.frame.stops for d in designs} == {True, False}
+    assert {d.supports.kind for d in designs} == {"bars", "stays"}
     assert {(d.supports.head, d.supports.stop) for d in designs} == {
         (a, b) for a in (True, False) for b in (True, False)
     }

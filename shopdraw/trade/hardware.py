@@ -186,9 +186,10 @@ class Biscuit:
 def biscuits() -> tuple[Biscuit, ...]:
     """Usual biscuits, smallest first."""
     found = table("hardware")["biscuits"]
-    source = sources("hardware")[found["source"]]
+    known = sources("hardware")
     return tuple(
-        Biscuit(row["key"], row["length"], row["width"], row["thickness"], source) for row in found["rows"]
+        Biscuit(row["key"], row["length"], row["width"], row["thickness"], known[row.get("source", found["source"])])
+        for row in found["rows"]
     )
 
 

@@ -8,6 +8,7 @@ import math
 import pytest
 
 from shopdraw.build import CannotBuild, build
+from shopdraw.check.assembly_order import assembly_findings
 from shopdraw.check.compartment import compartment_findings
 from shopdraw.check.drawer import drawer_findings
 from shopdraw.check.movement import movement_findings
@@ -91,6 +92,7 @@ def test_random_desks_go_together_and_open_in_every_season(first, record_propert
         for joint in assembly.joints:
             found = closing(assembly, joint)
             assert found is None or found.closes(), f"seed {seed}: {joint.id}: {found}"
+        assert assembly_findings(assembly) == (), f"seed {seed}: a guest has no way in"
         for board in assembly.boards:
             allowed = 1.0 + 2 / 3 * CHORD_MM * _arcs_mm2(board.shape)
             off = abs(volume_mm3(board.shape) - solid_volume(board.shape))

@@ -10,6 +10,7 @@ from shopdraw.build.stay import stay_size
 from shopdraw.piece.design import Design
 from shopdraw.shape.path import bounds
 from shopdraw.wood.interference import box_of
+from shopdraw.wood.volume import mass_kg
 from tests.build.judging import sound
 from tests.check.desks import checked, design, must_fix, of_code
 
@@ -105,3 +106,17 @@ def test_a_fixing_off_the_lid_or_the_side_is_refused(lid, address):
     with pytest.raises(CannotBuild) as refused:
         build(_desk(lid=lid))
     assert refused.value.faults[0].address == address
+
+
+def test_what_each_stay_pulls_follows_from_moments_about_the_pin():
+    piece = _desk(lid={"stay_out": 180.0, "stay_up": 120.0}, load={"hung": 10.0})
+    assembly, plan = build(piece), plan_desk(piece)
+    found = of_code(checked(piece), "stay-pull")[0]
+    # the stay's line runs from (b, 120) to (-180, 0) about the pin: 120 · 180 / its length from it
+    b = 120.0 / math.tan(math.radians(plan.slant.alpha)) + 20.0 / math.sin(math.radians(plan.slant.alpha))
+    lever = 120.0 * 180.0 / math.hypot(b + 180.0, 120.0)
+    long, own = assembly.slant.lid_length_mm, mass_kg(assembly.board("lid"))
+    assert found.value == pytest.approx(9.80665 * (own * long / 2 + 10.0 * long) / lever / 2)
+    assert found.unit == "N"
+    # a lectern's stays pull, too; a desk on bars has none
+    assert of_code(checked(design(stock=STOCK)), "stay-pull") == []

@@ -350,6 +350,14 @@
         <translation>Griff</translation>
     </message>
     <message>
+        <source>bars</source>
+        <translation>Leisten</translation>
+    </message>
+    <message>
+        <source>stays</source>
+        <translation>Klappenhalter</translation>
+    </message>
+    <message>
         <source>plain</source>
         <translation>gerade</translation>
     </message>
@@ -1251,6 +1259,18 @@
         <translation>über die fertigen Außenflächen; die Höhe vom Boden bis zur Oberseite der Deckplatte.</translation>
     </message>
     <message>
+        <source>over the sides&apos; outer faces</source>
+        <translation>über die Außenflächen der Seiten</translation>
+    </message>
+    <message>
+        <source>over the ends of an overhanging top; given in the place of the case&apos;s width</source>
+        <translation>über die Enden einer überstehenden Deckplatte; anstelle der Korpusbreite angegeben</translation>
+    </message>
+    <message>
+        <source>over the plinth; given in the place of the case&apos;s width</source>
+        <translation>über den Sockel; anstelle der Korpusbreite angegeben</translation>
+    </message>
+    <message>
         <source>from the finished front plane to the sides&apos; rear edges</source>
         <translation>von der fertigen Vorderebene bis zu den Hinterkanten der Seiten</translation>
     </message>
@@ -1519,10 +1539,6 @@
         <translation>was von der Schräge der Deckplatte neben der Klappe zu sehen ist</translation>
     </message>
     <message>
-        <source>between core or flush lid and the sides, each side</source>
-        <translation>zwischen Kern oder bündiger Klappe und den Seiten, je Seite</translation>
-    </message>
-    <message>
         <source>at the upper end, from the seasons when not given</source>
         <translation>am oberen Ende, ohne Angabe aus den Jahreszeiten</translation>
     </message>
@@ -1537,6 +1553,30 @@
     <message>
         <source>where square caps are glued to the panel; mitred ones are at their mitre</source>
         <translation>wo stumpfe Hirnleisten mit der Platte verleimt sind; solche auf Gehrung an ihrer Gehrung</translation>
+    </message>
+    <message>
+        <source>least slant, degrees from level, that the lid&apos;s stays are made for; by their maker</source>
+        <translation>kleinste Schräge, Grad zur Waagerechten, für die die Klappenhalter gemacht sind; vom Hersteller</translation>
+    </message>
+    <message>
+        <source>from the pin to a stay&apos;s fixing on the lid; default half of the lid</source>
+        <translation>vom Drehpunkt zur Befestigung eines Klappenhalters an der Klappe; Vorgabe die halbe Klappe</translation>
+    </message>
+    <message>
+        <source>from the pin up to a stay&apos;s fixing on the side; default from the slant&apos;s rise</source>
+        <translation>vom Drehpunkt hinauf zur Befestigung eines Klappenhalters an der Seite; Vorgabe aus der Höhe der Schräge</translation>
+    </message>
+    <message>
+        <source>two sliding bars beside the topmost drawer, or metal stays in their place.</source>
+        <translation>zwei ausziehbare Leisten neben dem obersten Schubkasten oder an ihrer Stelle Klappenhalter aus Metall.</translation>
+    </message>
+    <message>
+        <source>stays: metal arms at the lid&apos;s ends; the topmost drawer is as wide as the others then</source>
+        <translation>Klappenhalter: Arme aus Metall an den Enden der Klappe; der oberste Schubkasten ist dann so breit wie die anderen</translation>
+    </message>
+    <message>
+        <source>each side of the bar; default 0.5 mm, beside a strip what that gains, too</source>
+        <translation>an jeder Seite der Leiste; Vorgabe 0,5 mm, neben einer Leiste vor der Seite auch, was diese quillt</translation>
     </message>
     <message>
         <source>a mitred plinth wrapped round the case, its lower edge straight or shaped between feet.</source>
@@ -1647,6 +1687,10 @@
         <translation>seine Teile dürfen quer zur Faser der Platte liegen: deckend gestrichen oder ohne Faser</translation>
     </message>
     <message>
+        <source>between core or flush lid and the sides, each side; default 1 mm, or what its caps need</source>
+        <translation>zwischen Kern oder bündiger Klappe und den Seiten, je Seite; Vorgabe 1 mm oder was ihre Hirnleisten brauchen</translation>
+    </message>
+    <message>
         <source>length of the tongue in a cap; default half its width</source>
         <translation>Länge der Feder in der Hirnleiste; Vorgabe: halbe Breite</translation>
     </message>
@@ -1707,20 +1751,8 @@
         <translation>Buchleiste eines Pults: wie weit sie über die Außenfläche der Klappe steht; Vorgabe 12 mm</translation>
     </message>
     <message>
-        <source>least slant, degrees from level, that a lectern&apos;s stays are made for; by their maker</source>
-        <translation>kleinste Schräge, Grad zur Waagerechten, für die die Klappenhalter eines Stehpults gemacht sind; vom Hersteller</translation>
-    </message>
-    <message>
         <source>width of a leaf from the pin&apos;s centre</source>
         <translation>Breite eines Lappens von der Stiftmitte</translation>
-    </message>
-    <message>
-        <source>two sliding bars beside the topmost drawer.</source>
-        <translation>zwei ausziehbare Leisten neben dem obersten Schubkasten.</translation>
-    </message>
-    <message>
-        <source>each side of the bar</source>
-        <translation>an jeder Seite der Leiste</translation>
     </message>
     <message>
         <source>over the bar; default from its seasons, at least 1 mm</source>
@@ -2510,6 +2542,10 @@
         <translation>Felder ohne eigene Breite teilen sich den Rest. Tippen Sie hier, um dieses zu geben.</translation>
     </message>
     <message>
+        <source>The case&apos;s width follows from another one. Type here to give it instead.</source>
+        <translation>Die Korpusbreite folgt aus einer anderen Breite. Hier tippen, um sie stattdessen anzugeben.</translation>
+    </message>
+    <message>
         <source>The top&apos;s depth follows from the slant&apos;s angle. Type here to give it instead of the angle.</source>
         <translation>Die Tiefe der Deckplatte folgt aus dem Winkel der Schräge. Tippen Sie hier, um sie anstelle des Winkels zu geben.</translation>
     </message>
@@ -2960,6 +2996,14 @@
         <translation>Breite</translation>
     </message>
     <message>
+        <source>Top width</source>
+        <translation>Breite der Deckplatte</translation>
+    </message>
+    <message>
+        <source>Foot width</source>
+        <translation>Breite am Fuß</translation>
+    </message>
+    <message>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
@@ -3338,6 +3382,14 @@
     <message>
         <source>Stay angle</source>
         <translation>Haltewinkel</translation>
+    </message>
+    <message>
+        <source>Stay out</source>
+        <translation>Halter auf der Klappe</translation>
+    </message>
+    <message>
+        <source>Stay up</source>
+        <translation>Halter an der Seite</translation>
     </message>
     <message>
         <source>Hinge length</source>
@@ -4435,6 +4487,14 @@
     <message>
         <source>Depth</source>
         <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Width over the top</source>
+        <translation>Breite über die Deckplatte</translation>
+    </message>
+    <message>
+        <source>Width over the feet</source>
+        <translation>Breite über die Füße</translation>
     </message>
     <message>
         <source>Writing height</source>

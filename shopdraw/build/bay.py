@@ -6,16 +6,16 @@ import math
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.face_rail import FRONT_GLUE_MM, fix_on, floor_of, forward_room, screw_up
-from shopdraw.build.joinery import Housing, butt, house
+from shopdraw.build.joinery import Housing, butt, house, into_face
 from shopdraw.build.plan import LEAST_RAIL_MM, Plan
-from shopdraw.build.support import divider_rear, lay_support, mirrored
+from shopdraw.build.support import PLAY_MM, divider_rear, divider_swells, grain_up, groove_needed, lay_support, mirrored
 from shopdraw.build.writing import shelf_under
 from shopdraw.wood.board import Fixing
 
 GROOVE_MM = 4.0
 """Depth of the divider's groove in the runner under it (common practice)."""
 UPPER_GROOVE_MM = 6.0
-"""Depth of its groove in the shelf; it floats there."""
+"""Depth of its groove in the shelf, a third of it at most; it floats there."""
 GUIDE_MM = 25.0
 """Height of the guide behind a divider where the piece has no face (common practice)."""
 KICKER_MM = 60.0
@@ -23,22 +23,25 @@ KICKER_MM = 60.0
 
 
 def lay_bay(bench: Bench, plan: Plan) -> None:
-    """Lay dividers, supports, rail and kickers."""
+    """Lay dividers, supports, rail and kickers; where stays hold the lid, the rail and its kicker alone."""
     shelf = bench["shelf.writing"]
-    for hand in ("left", "right"):
+    for hand in () if plan.stayed else ("left", "right"):
         _divider(bench, plan, hand)
         lay_support(bench, plan, hand, shelf)
     _rail(bench, plan, shelf)
 
 
 def _divider(bench: Bench, plan: Plan, hand: str) -> None:
-    """Upright between drawer and support: held in the runner's groove below, free above."""
+    """Between drawer and support: held in the runner's groove below, free above.
+
+    Its grain runs front to back, as the trade has it, or up where it is tall.
+    """
     row, stock = plan.rows[0], plan.divider
     shelf = bench["shelf.writing"]
     underside = plan.writing - plan.stocks.of("shelf").thickness
     x0, x1 = mirrored(plan, hand, plan.bay, plan.bay + stock.thickness)
-    tall = underside - row.floor
-    free = plan.season.gain(tall, stock) + 0.5
+    up = grain_up(plan)
+    free = PLAY_MM if up else plan.season.gain(underside - row.floor, stock) + PLAY_MM
     upper_depth = upper_groove(plan)
     depth = plan.design.supports.divider
     rear = divider_rear(plan)
@@ -49,19 +52,19 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
         "divider",
         stock,
         box,
-        u="+y",
+        u="+z" if up else "+y",
         w="+x" if hand == "left" else "-x",
-        reference_edge="near" if hand == "left" else "far",
+        reference_edge="near" if up is (hand == "right") else "far",
         fixing=Fixing("", ((x0 + x1) / 2, 0.0, row.floor)),
     )
     front = plan.face_rail + plan.design.frame.rail
     lower = floor_of(bench, row, hand)
     tongue_front = front + 1.0 if row.level != "bottom" else plan.design.case.dado_stop
     # It stands on the front rail with its shoulder; the tongue behind has room to grow down.
-    spare = 0.1 + plan.season.gain(GROOVE_MM, stock)
+    spare = 0.1 + (0.0 if up else plan.season.gain(GROOVE_MM, stock))
     how = Housing(GROOVE_MM, plan.design.case.fit, "+x", relief=spare, stop=tongue_front, radius=plan.radius)
     section = Box(x0 - plan.design.case.fit / 2, x1 - plan.design.case.fit / 2, 0.0, plan.rear, row.floor, row.floor)
-    # A bottom's grain runs across the divider's: glued in front only. A runner's grain runs with it.
+    # Across the grain of a bottom, or of a runner where its own runs up, it is glued in front only.
     house(
         bench,
         "groove",
@@ -73,7 +76,7 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
         how,
         purpose=divider.name,
         guest_front=0.0,
-        glue=FRONT_GLUE_MM if row.level == "bottom" else None,
+        glue=FRONT_GLUE_MM if up is not (row.level == "bottom") else None,
     )
     if row.level != "bottom":
         rear_rail = bench[f"{row.level}.rear"]
@@ -118,18 +121,19 @@ def _divider(bench: Bench, plan: Plan, hand: str) -> None:
 
 
 def upper_groove(plan: Plan) -> float:
-    """Depth of the dividers' grooves in the writing shelf's underside, mm: they grow and shrink in them."""
-    stock, tall = plan.divider, plan.writing - plan.stocks.of("shelf").thickness - plan.rows[0].floor
-    free = plan.season.gain(tall, stock) + 0.5
-    return max(UPPER_GROOVE_MM, math.ceil(2 * (free + plan.season.loss(tall, stock) + 2.0)) / 2)
+    """Depth of the dividers' grooves in the writing shelf's underside, mm: they grow and shrink in them; 0 without."""
+    if plan.stayed:
+        return 0.0
+    usual = min(UPPER_GROOVE_MM, plan.stocks.of("shelf").thickness / 3)
+    return usual if grain_up(plan) else max(usual, groove_needed(plan))
 
 
 def _ease_front(divider: Blank, plan: Plan, top: float) -> None:
     """In front of its stopped upper groove the divider ends below the shelf by what it may grow."""
     box = divider.box()
     corner = box._replace(y1=plan.design.case.dado_stop + plan.radius, z0=top)
-    into = "-x" if divider.reference_edge == "near" else "+x"
-    divider.sink_box("notch", corner, into, id=f"notch:{divider.id}:front", purpose="room to move below the shelf")
+    name, words = f"notch:{divider.id}:front", "room to move below the shelf"
+    divider.sink_box("notch", corner, into_face(divider), id=name, purpose=words)
 
 
 def _guide_behind(bench: Bench, plan: Plan, hand: str, span: tuple[float, float], front: float) -> None:
@@ -139,7 +143,7 @@ def _guide_behind(bench: Bench, plan: Plan, hand: str, span: tuple[float, float]
     host = floor_of(bench, row, hand)
     middle = (span[0] + span[1]) / 2
     comes = plan.season.loss(front, host.stock) + 0.2 if row.level == "bottom" else 0.0
-    front += max(forward_room(plan), math.ceil(10 * comes) / 10)
+    front += max(forward_room(plan), math.ceil(10 * comes) / 10) + divider_swells(plan, front)
     guide = bench.lay(
         f"guide.divider-{hand}", f"guide behind the divider, {hand}", "guide", stock,
         Box(*span, front, plan.usable, row.floor, row.floor + high), u="+y", w="+z",
@@ -183,4 +187,4 @@ def _rail(bench: Bench, plan: Plan, shelf: Blank) -> None:
         fixing=Fixing("shelf.writing", (middle, y0, upper)),
     )
     butt(bench, shelf, kicker, glued=True, glue=FRONT_GLUE_MM)
-    screw_up(bench, plan, kicker, shelf)
+    screw_up(bench, plan, kicker, shelf, along=False)

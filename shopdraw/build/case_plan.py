@@ -245,9 +245,12 @@ def plan_case(design: Design, *, lipped: bool) -> CasePlan:
     """
     stocks = Stocks(design)
     side, case = stocks.of("side"), design.case
-    if case.width < 4 * side.thickness + 100:
-        right = f"expected at least {4 * side.thickness + 100:g} mm for sides of {side.thickness:g} mm"
-        raise CannotBuild([fault("case.width", f"{case.width:g} mm", right)])
+    address, given, beyond = given_width(design, stocks)
+    width, least = given - 2 * beyond, 4 * side.thickness + 100
+    if width < least:
+        over = f" and {beyond:g} mm beyond each" if beyond else ""
+        right = f"expected at least {least + 2 * beyond:g} mm for sides of {side.thickness:g} mm{over}"
+        raise CannotBuild([fault(address, f"{given:g} mm", right)])
     if case.depth < LEAST_DEPTH_MM:
         raise CannotBuild([fault("case.depth", f"{case.depth:g} mm", f"expected at least {LEAST_DEPTH_MM:g} mm")])
     bottom_top = (
@@ -265,7 +268,7 @@ def plan_case(design: Design, *, lipped: bool) -> CasePlan:
         design=design,
         stocks=stocks,
         season=Season(stocks.moisture),
-        width=case.width,
+        width=width,
         depth=case.depth,
         height=case.height,
         foot=foot,
@@ -277,6 +280,17 @@ def plan_case(design: Design, *, lipped: bool) -> CasePlan:
         bottom_top=bottom_top,
         lipped=lipped,
     )
+
+
+def given_width(design: Design, stocks: Stocks) -> tuple[str, float, float]:
+    """The width that a piece gives: its address, the width, and what it lies beyond each side, mm."""
+    case = design.case
+    if case.top_width is not None:
+        return "case.top_width", case.top_width, case.overhang if case.top_joint == "overhanging" else 0.0
+    if case.foot_width is not None:
+        return "case.foot_width", case.foot_width, stocks.of("plinth").thickness
+    assert case.width is not None
+    return "case.width", case.width, 0.0
 
 
 def _bottom_top(design: Design, lipped: bool) -> float:

@@ -19,11 +19,12 @@ from shopdraw.build.plan import Plan, plan_desk
 from shopdraw.build.plinth import lay_plinth
 from shopdraw.build.slant_case import lay_slant_case
 from shopdraw.build.slant_fact import slant_fact
+from shopdraw.build.stay import lay_stays
 from shopdraw.build.support import support_size
 from shopdraw.build.web_frame import FramePlace, lay_frame, under_wide
 from shopdraw.build.writing import step_of
 from shopdraw.piece.design import Design
-from shopdraw.wood.assembly import Assembly, LevelFact, OpeningFact
+from shopdraw.wood.assembly import Assembly, LevelFact, OpeningFact, SlantFact
 
 
 def desk(design: Design, *, rough: bool = False) -> Assembly:
@@ -42,12 +43,13 @@ def desk(design: Design, *, rough: bool = False) -> Assembly:
     lay_strips(bench, plan, plan.slant)
     lay_bay(bench, plan)
     lay_lid(bench, plan)
+    if plan.stayed:
+        lay_stays(bench, plan)
     lay_drawers(bench, plan)
     lay_stops(bench, plan, ((row, drawer_size(plan, row).shoulder) for row in plan.rows))
     lay_plinth(bench, plan)
     lay_compartments(bench, plan)
     lay_own_cuts(bench, plan)
-    support = support_size(plan)
     return Assembly(
         title=design.piece.title,
         kind=design.piece.kind,
@@ -60,13 +62,15 @@ def desk(design: Design, *, rough: bool = False) -> Assembly:
         motions=tuple(bench.motions),
         levels=_levels(plan),
         openings=_openings(plan),
-        slant=replace(
-            slant_fact(plan),
-            support_extension_mm=support.reach,
-            support_top_mm=plan.support_top,
-            support_droop_mm=support.droop,
-        ),
+        slant=slant_fact(plan) if plan.stayed else _supported(plan, slant_fact(plan)),
         moisture=plan.season.moisture,
+    )
+
+
+def _supported(plan: Plan, slant: SlantFact) -> SlantFact:
+    size = support_size(plan)
+    return replace(
+        slant, support_extension_mm=size.reach, support_top_mm=plan.support_top, support_droop_mm=size.droop
     )
 
 
@@ -107,7 +111,7 @@ def _openings(plan: Plan) -> tuple[OpeningFact, ...]:
         x0, x1 = plan.drawer_bay(row)
         facts.append(OpeningFact(f"bank.{row.key}", "drawer", row.floor, row.height, x1 - x0, plan.rear, x0, 0.0))
     top = plan.rows[0]
-    for hand, x in (("left", top.left), ("right", top.right - plan.bay)):
+    for hand, x in () if plan.stayed else (("left", top.left), ("right", top.right - plan.bay)):
         facts.append(
             OpeningFact(
                 f"supports.{hand}", "lid-supports", top.floor, plan.support_top - top.floor, plan.bay, plan.rear, x, 0.0

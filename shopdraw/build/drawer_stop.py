@@ -8,7 +8,7 @@ from shopdraw.build.bench import Bench, Box
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case_plan import CasePlan, Row
 from shopdraw.build.joinery import butt
-from shopdraw.build.screw import wood_screws
+from shopdraw.build.screw import Passing, lay_screws
 from shopdraw.wood.board import Fixing
 
 LENGTH_MM, WIDTH_MM = 50.0, 25.0
@@ -48,5 +48,6 @@ def lay_stops(bench: Bench, plan: CasePlan, places: Iterable[tuple[Row, float]])
             u="+x", w="+z", fixing=Fixing("", (middle, shoulder, row.floor)),
         )  # fmt: skip
         butt(bench, host, block, glued=True)
-        on, room = (block.id, host.id), host.stock.thickness
-        bench.hardware.append(wood_screws(plan, f"screw:{block.id}", 2, on, high, room))
+        y, z = shoulder + WIDTH_MM / 2, row.floor + high / 2
+        screws = [Passing((middle + off, y, z)) for off in (-LENGTH_MM / 4, LENGTH_MM / 4)]
+        lay_screws(bench, plan, block, host, "+z", screws, host.stock.thickness)

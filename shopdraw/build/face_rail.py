@@ -13,7 +13,7 @@ from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case_plan import CasePlan, Row
 from shopdraw.build.joinery import butt
-from shopdraw.build.screw import wood_screws
+from shopdraw.build.screw import Passing, hole_mm, lay_screws
 from shopdraw.build.slant import Slant
 from shopdraw.shape.path import polygon
 from shopdraw.wood.board import Face, Fixing
@@ -23,6 +23,10 @@ LEAST_GUIDE_MM = 3.0
 """No kicker or guide thinner than this is made."""
 FRONT_GLUE_MM = 60.0
 """What lies across another board's grain is glued over this much in front, dry or in slots behind (common practice)."""
+SCREW_BEHIND_MM, SCREW_BEFORE_MM = 30.0, 40.0
+"""First screw of what lies on a runner behind its front, and last before its rear (common practice)."""
+SLOT_ROOM_MM = 1.0
+"""Added to what a board moves at a slot (common practice)."""
 CLEAR_MM = 0.3
 """Between a guide or kicker and a side, beside what it may grow."""
 
@@ -184,11 +188,24 @@ def floor_of(bench: Bench, row: Row, hand: str) -> Blank:
 def fix_on(bench: Bench, plan: CasePlan, host: Blank, guest: Blank, *, along: bool) -> None:
     """Glue and screw a guide, kicker or block on its host; across its grain in front only, the rear screw in a slot."""
     butt(bench, host, guest, glued=True, glue=None if along else FRONT_GLUE_MM)
-    screw_up(bench, plan, guest, host)
+    screw_up(bench, plan, guest, host, along=along)
 
 
-def screw_up(bench: Bench, plan: CasePlan, guest: Blank, host: Blank) -> None:
-    """Two screws through a board's height into what it lies on or hangs under."""
-    box = guest.box()
-    on, room = (guest.id, host.id), host.stock.thickness
-    bench.hardware.append(wood_screws(plan, f"screw:{guest.id}", 2, on, box.z1 - box.z0, room))
+def screw_up(bench: Bench, plan: CasePlan, guest: Blank, host: Blank, *, along: bool) -> None:
+    """Two screws through a board's height into what it lies on or hangs under; none where it is too narrow for holes.
+
+    Args:
+        along: whether both have their grain one way; else the host moves past the rear screw, which has a slot.
+    """
+    box, under = guest.box(), host.box()
+    if box.x1 - box.x0 < 2 * hole_mm(box.z1 - box.z0):
+        return
+    middle, z = (box.x0 + box.x1) / 2, (box.z0 + box.z1) / 2
+    first, last = box.y0 + SCREW_BEHIND_MM, min(box.y1, under.y1) - SCREW_BEFORE_MM
+    away, half = last - first, SLOT_ROOM_MM / 2
+    season = plan.season
+    slot = None if along else (-season.loss(away, host.stock) - half, season.gain(away, host.stock) + half)
+    places = [Passing((middle, first, z)), Passing((middle, last, z), slot)]
+    if away < SCREW_BEHIND_MM:
+        places = [Passing((middle, (box.y0 + box.y1) / 2, z))]
+    lay_screws(bench, plan, guest, host, "+z", places, host.stock.thickness)

@@ -28,12 +28,13 @@ from shopdraw.build.slant_fact import slant_fact
 from shopdraw.build.slant_plan import SlantPlan, slant_of, slant_table_of
 from shopdraw.build.space import space_of
 from shopdraw.build.stack import lay_stack
+from shopdraw.build.stay import lay_stays
 from shopdraw.build.upper_lid import lay_upper_lid
 from shopdraw.build.upper_plan import UpperPlan, upper_plan
 from shopdraw.piece.design import Design
 from shopdraw.shape.frame import Vec3
 from shopdraw.shape.path import polygon
-from shopdraw.wood.assembly import Assembly, Hardware, Motion, SlantFact
+from shopdraw.wood.assembly import Assembly, Motion, SlantFact
 from shopdraw.wood.board import Face, Fixing
 
 LEAST_FRONT_MM = 15.0
@@ -121,9 +122,7 @@ def _lower_ledge(bench: Bench, plan: SlantPlan) -> None:
     corner = ((plan.width - size.width) / 2, y, z)
     ledge = lay_ledge(bench, plan, lid, corner, up, out, size.width)
     bench.motions[:] = [_with(motion, ledge.id) if motion.id == "lid" else motion for motion in bench.motions]
-    for hand in ("left", "right"):
-        on = ("lid", f"side.{hand}")
-        bench.hardware.append(Hardware(f"stay.{hand}", "lid stay with stop", 1, on, (("length", size.length / 2),)))
+    lay_stays(bench, plan)
 
 
 def _with(motion: Motion, board: str) -> Motion:

@@ -11,6 +11,8 @@ SEAT_MM = 10.0
 """How much of a lid on the slant lies on the top's bevel (common practice)."""
 LEAST_COVER_MM = 3.0
 """What a lip still covers in the driest season."""
+ENDS_CLEAR_MM, ENDS_PLAY_MM = 1.0, 0.5
+"""Between a lid and each side, with a film finish; and what caps keep there in the wettest season (common practice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +81,20 @@ def top_gap(plan: SlantPlan) -> float:
     return given if given is not None else max(1.5, math.ceil(2 * (net_gain(plan) + 1.0)) / 2)
 
 
+def ends_need(plan: SlantPlan) -> float:
+    """What a lid with caps needs beside each end, mm: half of what both caps gain, a strip's own, and half a mm."""
+    lid = plan.design.lid
+    grows = plan.season.gain(lid.cap, plan.stocks.of("lid.cap")) if lid.ends != "none" else 0.0
+    strip = plan.season.gain(plan.strip, plan.stocks.of("strip")) if plan.strip and lid.ends != "none" else 0.0
+    return grows + strip + ENDS_PLAY_MM
+
+
+def end_clearance(plan: SlantPlan) -> float:
+    """Between core or flush lid and each side, mm: as given, else 1 mm, and no less than its caps need."""
+    given = plan.design.lid.clearance
+    return given if given is not None else max(ENDS_CLEAR_MM, math.ceil(10 * ends_need(plan) - 1e-9) / 10)
+
+
 def lid_size(plan: SlantPlan) -> LidSize:
     """All sizes of the lid for the piece's seat."""
     slant_table, lid, s = plan.design.slant, plan.design.lid, plan.slant
@@ -94,7 +110,7 @@ def lid_size(plan: SlantPlan) -> LidSize:
         )
     if slant_table.seat == "flush":
         bevel = _bevel_flush(plan)
-        length, width = s.s1 - bevel - gap, plan.inside - 2 * lid.clearance
+        length, width = s.s1 - bevel - gap, plan.inside - 2 * end_clearance(plan)
         return LidSize(length, width, length, width, 0.0, 0.0, bevel, gap, inset)
     lap = lid.lap if lid.lap is not None else plan.side.thickness - lid.reveal
     least_lip = gap + net_loss(plan) + LEAST_COVER_MM
@@ -104,7 +120,7 @@ def lid_size(plan: SlantPlan) -> LidSize:
         length=s.s1 - lid.reveal,
         width=plan.inside + 2 * lap,
         core_length=s.s1 - bevel - gap,
-        core_width=plan.inside - 2 * lid.clearance,
+        core_width=plan.inside - 2 * end_clearance(plan),
         lip=lip,
         lap=lap,
         bevel=bevel,

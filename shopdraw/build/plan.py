@@ -17,6 +17,8 @@ from shopdraw.wood.board import Stock
 
 LEAST_RAIL_MM = 6.0
 """A rail lower than this under the shelf is left out (common practice)."""
+BESIDE_BAR_MM, FILM_MM = 0.5, 0.2
+"""Each side of a support's bar, and what is kept there in the wettest season, for its finish (common practice)."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,7 +41,16 @@ class Plan(SlantPlan):
     @property
     def bay(self) -> float:
         """Width of a support's bay: bar and a clearance on each side."""
-        return self.bar + 2 * self.design.supports.clearance
+        return self.bar + 2 * self.beside_bar
+
+    @property
+    def beside_bar(self) -> float:
+        """Clearance on each side of a support's bar; a strip beside it grows towards it."""
+        given = self.design.supports.clearance
+        if given is not None:
+            return given
+        strip = self.season.gain(self.strip, self.stocks.of("strip")) if self.strip else 0.0
+        return max(BESIDE_BAR_MM, math.ceil(10 * (strip + FILM_MM) - 1e-9) / 10 if strip else 0.0)
 
     @property
     def divider(self) -> Stock:
@@ -51,9 +62,14 @@ class Plan(SlantPlan):
         """Upper edge of the supports: the open lid's show face."""
         return self.writing - self.stocks.of("lid").thickness
 
+    @property
+    def stayed(self) -> bool:
+        """Whether metal stays hold the open lid, and no bars."""
+        return self.design.supports.kind == "stays"
+
     def beside(self, row: Row) -> float:
         """What stands between the side and a row's drawer: beside the topmost one a support and the divider."""
-        return self.bay + self.divider.thickness if row == self.rows[0] else 0.0
+        return self.bay + self.divider.thickness if row == self.rows[0] and not self.stayed else 0.0
 
     def drawer_bay(self, row: Row) -> tuple[float, float]:
         """World x of a row's opening: the topmost one lies between the dividers."""

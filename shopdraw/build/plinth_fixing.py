@@ -9,7 +9,7 @@ from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.case_plan import WEB_TO_FOOT_MM, CasePlan
 from shopdraw.build.joinery import butt
 from shopdraw.build.profile import mould, profile
-from shopdraw.build.screw import wood_screws
+from shopdraw.build.screw import Passing, lay_screws, wood_screws
 from shopdraw.build.slot import across_slot
 from shopdraw.shape.path import circle
 from shopdraw.wood.assembly import Joint
@@ -26,6 +26,8 @@ BLOCK_MM, BLOCK_LONG_MM = 20.0, 60.0
 """Section and length of a glue block: short, so that none spans over 75 mm across a side's grain (common practice)."""
 BLOCK_EACH_MM = 220.0
 """A glue block for each so much of the plinth's inside (common practice)."""
+SCREW_DOWN_MM = 18.0
+"""From a foot block's top to its first screw, and to the second (common practice)."""
 CLEAR_MM = 5.0
 EASED = profile("chamfer", 2.0)
 """A foot block's lower edges, so that they don't split when the piece is pushed over a floor (common practice)."""
@@ -86,8 +88,12 @@ def lay_foot_blocks(bench: Bench, plan: CasePlan, returns: Mapping[str, Blank]) 
             name, sizes = f"butt:{board.id}:{block.id}", (("glue-above", glued),)
             bench.joints.append(Joint(name, "butt", board.id, block.id, (block.id,), glued=True, sizes=sizes))
             butt(bench, bench[f"side.{hand}"], block, glued=False)
-            on = (block.id, board.id)
-            bench.hardware.append(wood_screws(plan, f"screw:{block.id}", 2, on, wide, board.stock.thickness))
+            # both near its top, where the plinth is held: below, the plinth moves past the block
+            x, down = x0 + wide / 2, min(SCREW_DOWN_MM, plan.foot / 3)
+            places = [
+                Passing((x, y0 + thick * share, plan.foot - down * step)) for step, share in ((1, 0.3), (2, 0.7))
+            ]
+            lay_screws(bench, plan, block, board, "+x", places, board.stock.thickness)
 
 
 def lay_glue_blocks(bench: Bench, plan: CasePlan, front: Blank, returns: Mapping[str, Blank]) -> None:

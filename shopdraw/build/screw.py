@@ -2,10 +2,17 @@
 
 from __future__ import annotations
 
-from shopdraw.build.bench import Bench
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from shopdraw.build.bench import Bench, Blank
 from shopdraw.build.case_plan import CasePlan
-from shopdraw.trade.hardware import butt_hinges, screw_gauge, screw_lengths, wood_screw
+from shopdraw.build.slot import along_slot
+from shopdraw.shape.frame import Vec3
+from shopdraw.shape.path import circle
+from shopdraw.trade.hardware import butt_hinges, clearance_hole_mm, screw_gauge, screw_lengths, wood_screw
 from shopdraw.wood.assembly import Hardware
+from shopdraw.wood.board import Face
 
 KIND = "wood screw"
 POINT_LEFT_MM = 2.0
@@ -31,6 +38,53 @@ def wood_screws(plan: CasePlan, id: str, quantity: int, on: tuple[str, ...], thr
         length = usual_length(through, room, inch=plan.design.piece.units == "inch")
     shank = wood_screw(screw_gauge(through)).shank_mm
     return Hardware(id, KIND, quantity, on, (("diameter", round(shank, 1)), ("length", length)), through, room)
+
+
+@dataclass(frozen=True, slots=True)
+class Passing:
+    """Where a screw passes through a board.
+
+    Attributes:
+        at: a point of its axis, world mm.
+        slot: from where to where it may slide, along world y before and behind that point, mm; None for a round hole.
+    """
+
+    at: Vec3
+    slot: tuple[float, float] | None = None
+
+
+def lay_screws(
+    bench: Bench, plan: CasePlan, guest: Blank, host: Blank, along: str, places: Sequence[Passing], room: float
+) -> None:
+    """Bore a board for the screws that hold it to another, and list them.
+
+    Args:
+        guest: what they pass through.
+        host: what they bite into.
+        along: world direction of their axes.
+        places: where.
+        room: wood before them in the host, mm.
+    """
+    axis, _ = guest.axis_of(along)
+    through = guest.high[axis] - guest.low[axis]
+    face = (Face.FOOT, Face.NEAR, Face.FACE)[axis]
+    radius = hole_mm(through) / 2
+    for number, one in enumerate(places, 1):
+        a, b = (x for i, x in enumerate(guest.frame.local(one.at)) if i != axis)
+        path, kind, words = circle((a, b), radius), "bore", "fast"
+        if one.slot is not None:
+            # a slot lies along the board's first way, in the one of its faces that has that
+            x, y, z = one.at
+            ends = sorted(guest.frame.local((x, y + step, z))[0] for step in one.slot)
+            path, kind, words = along_slot(ends[0], ends[1], b, radius), "slot", "may slide"
+        id = f"screw:{guest.id}:{host.id}.{number}"
+        guest.sink(kind, face, path, id=id, purpose=f"screw into {host.name}, {words}")
+    bench.hardware.append(wood_screws(plan, f"screw:{guest.id}", len(places), (guest.id, host.id), through, room))
+
+
+def hole_mm(through: float) -> float:
+    """Diameter of the hole for a screw that passes so much wood before it bites, mm."""
+    return clearance_hole_mm(screw_gauge(through))
 
 
 def usual_length(through: float, room: float, *, inch: bool) -> float:

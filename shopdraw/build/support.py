@@ -6,6 +6,7 @@ divider's rear edge at full reach; it is fitted from the drawer's side, with the
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from shopdraw.build.bench import Bench, Blank, Box
@@ -14,7 +15,7 @@ from shopdraw.build.face_rail import FRONT_GLUE_MM, LEAST_KICKER_MM, screw_up
 from shopdraw.build.joinery import butt
 from shopdraw.build.lid_size import lid_size
 from shopdraw.build.plan import Plan
-from shopdraw.build.screw import wood_screws
+from shopdraw.build.screw import Passing, lay_screws
 from shopdraw.build.writing import shelf_under
 from shopdraw.wood.assembly import Hardware, Motion
 from shopdraw.wood.board import Fixing
@@ -26,6 +27,12 @@ STOP_CLEAR_MM = 1.0
 SCREW_PAST_HEAD_MM = 25.0
 """The knob's screw goes so far past the head into the bar (common practice)."""
 LEAST_STOP_MM = 12.0
+PLAY_MM = 0.5
+"""Kept over a divider besides what it grows."""
+STILL_IN_MM = 2.0
+"""A divider stands so far in its groove above in the driest season."""
+GROOVE_SHARE = 1 / 3
+"""Of the shelf's thickness, for that groove (common practice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +73,7 @@ def support_size(plan: Plan) -> SupportSize:
     lid = lid_size(plan).length
     most = 2 * length / 3
     if choice.stop and choice.divider is not None:
-        most = min(most, length - choice.divider - STOP_MM)
+        most = min(most, length - choice.divider - divider_swells(plan, choice.divider) - STOP_MM)
     reach = choice.reach if choice.reach is not None else min(2 * lid / 3, most)
     inside = length - reach
     shelf = plan.stocks.of("shelf").thickness
@@ -89,6 +96,26 @@ def mirrored(plan: Plan, hand: str, x0: float, x1: float) -> tuple[float, float]
     return (row.left + x0, row.left + x1) if hand == "left" else (row.right - x1, row.right - x0)
 
 
+def groove_needed(plan: Plan) -> float:
+    """Depth of the groove over a divider whose grain runs front to back, mm: it grows and shrinks in it."""
+    stock, tall = plan.divider, plan.writing - plan.stocks.of("shelf").thickness - plan.rows[0].floor
+    free = plan.season.gain(tall, stock) + PLAY_MM
+    return math.ceil(2 * (free + plan.season.loss(tall, stock) + STILL_IN_MM) - 1e-9) / 2
+
+
+def grain_up(plan: Plan) -> bool:
+    """Whether the dividers are so tall that their grain runs up: else their groove takes over a third of the shelf.
+
+    Then their depth moves, as the sides' does, and their height doesn't.
+    """
+    return groove_needed(plan) > GROOVE_SHARE * plan.stocks.of("shelf").thickness + 1e-9
+
+
+def divider_swells(plan: Plan, depth: float) -> float:
+    """What a divider's rear edge goes back by in the wettest season, mm, up to a tenth."""
+    return math.ceil(10 * plan.season.gain(depth, plan.divider) - 1e-9) / 10 if grain_up(plan) else 0.0
+
+
 def divider_rear(plan: Plan) -> float:
     """World y of the rear edge of the dividers beside the supports.
 
@@ -97,7 +124,9 @@ def divider_rear(plan: Plan) -> float:
     """
     depth = plan.design.supports.divider
     if depth is None:
-        return plan.usable
+        # one whose grain runs up may gain more than the sides beside it
+        more = divider_swells(plan, plan.usable) - plan.season.gain(plan.depth, plan.side)
+        return plan.usable - max(0.0, math.ceil(10 * more) / 10)
     least = plan.face_rail + plan.design.frame.rail + 30.0
     if not least <= depth <= plan.usable - 60.0:
         right = f"expected {least:.0f} to {plan.usable - 60.0:.0f} mm: over the front rail and on the runner behind it"
@@ -108,7 +137,7 @@ def divider_rear(plan: Plan) -> float:
 def lay_support(bench: Bench, plan: Plan, hand: str, shelf: Blank) -> None:
     """The sliding bar, and over it a kicker or, where the shelf is too thick, a notch in its underside."""
     size, row, choice = support_size(plan), plan.rows[0], plan.design.supports
-    x0, x1 = mirrored(plan, hand, choice.clearance, choice.clearance + plan.bar)
+    x0, x1 = mirrored(plan, hand, plan.beside_bar, plan.beside_bar + plan.bar)
     bar = bench.lay(
         f"support.{hand}",
         f"lid support, {hand}",
@@ -159,9 +188,10 @@ def _stop(bench: Bench, plan: Plan, hand: str, bar: Blank, size: SupportSize) ->
     if choice.divider is None:
         right = "expected a depth: the block meets the divider's rear edge, and this one runs all the way back"
         raise CannotBuild([fault("supports.divider", "nothing", right)])
-    front = choice.divider + size.reach
+    met = choice.divider + divider_swells(plan, choice.divider)
+    front = met + size.reach
     if front + STOP_MM > size.length + 1e-6:
-        right = f"expected at most {size.length - STOP_MM - choice.divider:.1f} mm, for the block that stops it"
+        right = f"expected at most {size.length - STOP_MM - met:.1f} mm, for the block that stops it"
         raise CannotBuild([fault("supports.reach", f"{size.reach:.1f} mm", right)])
     guide = min(plan.design.face.guide if plan.design.face is not None else 25.0, row.height / 2)
     low = row.floor + guide + STOP_CLEAR_MM
@@ -170,7 +200,7 @@ def _stop(bench: Bench, plan: Plan, hand: str, bar: Blank, size: SupportSize) ->
     if high - low - room < LEAST_STOP_MM:
         right = f"expected at least {LEAST_STOP_MM:g} mm: a higher opening"
         raise CannotBuild([fault("supports.stop", f"{high - low - room:.1f} mm over the guide for the block", right)])
-    wide = choice.clearance + plan.divider.thickness - STOP_CLEAR_MM
+    wide = plan.beside_bar + plan.divider.thickness - STOP_CLEAR_MM
     x0, x1 = (bar.box().x1, bar.box().x1 + wide) if hand == "left" else (bar.box().x0 - wide, bar.box().x0)
     touching = x0 if hand == "left" else x1
     block = bench.lay(
@@ -180,7 +210,9 @@ def _stop(bench: Bench, plan: Plan, hand: str, bar: Blank, size: SupportSize) ->
         fixing=Fixing(bar.id, (touching, front, low)),
     )  # fmt: skip
     butt(bench, bar, block, glued=True)
-    bench.hardware.append(wood_screws(plan, f"screw:{block.id}", 2, (block.id, bar.id), wide, plan.bar))
+    x, z = (x0 + x1) / 2, (low + high - room) / 2
+    places = [Passing((x, front + STOP_MM * share, z)) for share in (0.3, 0.7)]
+    lay_screws(bench, plan, block, bar, "+x", places, plan.bar)
     return block
 
 
@@ -203,7 +235,7 @@ def _above(bench: Bench, plan: Plan, hand: str, bar: Blank, shelf: Blank) -> Non
         )
         _ease_sides(kicker, plan)
         butt(bench, shelf, kicker, glued=True, glue=FRONT_GLUE_MM)
-        screw_up(bench, plan, kicker, shelf)
+        screw_up(bench, plan, kicker, shelf, along=False)
     elif room < 0:
         underside = plan.writing - plan.stocks.of("shelf").thickness
         # It runs out behind: a wall that thin would break away.

@@ -8,6 +8,7 @@ from typing import Any
 
 from shopdraw.build.cannot import CannotBuild, fault
 from shopdraw.build.case_plan import CasePlan, sizes_of
+from shopdraw.build.lid_size import ENDS_CLEAR_MM
 from shopdraw.build.slant import Slant, SlantDisagrees, slant_from_start
 from shopdraw.build.slant_plan import slant_table_of
 from shopdraw.piece.design import Design, SlantTable
@@ -46,7 +47,7 @@ class UpperPlan(CasePlan):
     @property
     def lid_width(self) -> float:
         """Between the sides less the clearance at both ends."""
-        return self.inside - 2 * self.design.lid.clearance
+        return self.inside - 2 * (self.design.lid.clearance or ENDS_CLEAR_MM)
 
     @property
     def swing(self) -> float:

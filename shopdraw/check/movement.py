@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shopdraw.build.lid_size import LEAST_COVER_MM, lid_size, net_gain, net_loss
+from shopdraw.build.lid_size import ENDS_PLAY_MM, LEAST_COVER_MM, end_clearance, ends_need, lid_size, net_gain, net_loss
 from shopdraw.check.lid_cap import lid_cap_findings
 from shopdraw.check.subject import Subject, back_front, mm
 from shopdraw.shape.frame import dot
@@ -202,19 +202,15 @@ def lid_ends(subject: Subject) -> Iterator[Finding]:
     caps = [board for board in assembly.boards if board.id.startswith("lid.cap")]
     if slant is None or slant.seat == "on" or not caps:
         return
-    need = sum(subject.plan.season.gain(cap.width, cap.stock) for cap in caps) / 2 + PLAY_MM
-    if subject.plan.strip:
-        # a strip before the side grows inwards, towards the caps
-        need += subject.plan.season.gain(subject.plan.strip, subject.plan.stocks.of("strip"))
-    clearance = subject.design.lid.clearance
+    assert subject.slanted is not None
+    need, clearance = ends_need(subject.slanted), end_clearance(subject.slanted)
     if clearance < need - 1e-9:
         yield Finding(
             "lid-ends-tight",
-            Severity.MUST_FIX if clearance < need - PLAY_MM else Severity.CAUTION,
+            Severity.MUST_FIX if clearance < need - ENDS_PLAY_MM else Severity.CAUTION,
             tuple(cap.id for cap in caps),
-            f"the lid's caps grow {mm(need - PLAY_MM)} mm at each end by the wettest season and have {mm(clearance)} "
-            "mm; right "
-            f"would be lid.clearance {mm(need)} mm or more",
+            f"the lid's caps grow {mm(need - ENDS_PLAY_MM)} mm at each end by the wettest season and have "
+            f"{mm(clearance)} mm; right would be lid.clearance {mm(need)} mm or more",
             clearance,
             need,
             basis=HANDBOOK,

@@ -74,6 +74,7 @@ def _stops(subject: Subject) -> bool:
 
 LIPS = ("lip", "lip_left", "lip_right", "lip_top", "lip_bottom")
 CAPPED = ("cap", "tongue", "tongue_below", "groove_room", "pegs", "peg")
+BARS = ("clearance", "clearance_above", "reach", "layers", "head", "divider", "stop")
 LOCKED = ("lock_width", "lock_height", "lock_depth", "keyhole", "bolt")
 RULES: tuple[Rule, ...] = (
     Rule("lid", (), _kind("slant-desk", "lectern"), "a piece with a slant"),
@@ -84,9 +85,10 @@ RULES: tuple[Rule, ...] = (
     Rule("lid", LOCKED, lambda s: s.slanted is not None and s.design.lid.lock, "lid.lock = true"),
     Rule("lid", ("edge_size",), _design(lambda d: d.lid.edge != "square"), "lid.edge, a moulding"),
     Rule("lid", ("ledge",), _kind("lectern"), "a lectern"),
-    Rule("lid", ("stay_angle",), _stayed, "a lectern hinged below"),
+    Rule("lid", ("stay_angle", "stay_out", "stay_up"), _stayed, 'supports.kind = "stays"'),
     Rule("lid", ("bevel",), _seat("flush", "on"), 'slant.seat = "flush" or "on"; else lip and reveal give it'),
     Rule("supports", (), _kind("slant-desk"), "a slant-desk"),
+    Rule("supports", BARS, _design(lambda d: d.supports.kind == "bars"), 'supports.kind = "bars"'),
     Rule("writing", (), _kind("slant-desk", "lectern"), "a slant-desk"),
     Rule(
         "writing", ("front_depth", "lap", "step", "edge", "edge_size"), _design(lambda d: d.writing.boards == 2),

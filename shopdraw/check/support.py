@@ -63,7 +63,7 @@ def reach_and_rest(subject: Subject) -> Iterator[Finding]:
 def droops(subject: Subject) -> Iterator[Finding]:
     """How far the open lid's edge falls by the clearance over the supports; a pad on the bar takes it up."""
     slant = subject.assembly.slant
-    if slant is None or subject.desk is None:
+    if slant is None or subject.desk is None or subject.desk.stayed:
         return
     size = support_size(subject.desk)
     if size.inside <= 0 or size.droop <= 0:

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import pairwise
 
+from shopdraw.build.stay import stay_size
 from shopdraw.check.subject import Subject, mm
-from shopdraw.trade.loads import figure
+from shopdraw.trade.loads import GRAVITY, figure
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of
+from shopdraw.wood.volume import mass_kg
 
 
 def use_findings(subject: Subject) -> Iterator[Finding]:
@@ -16,6 +18,7 @@ def use_findings(subject: Subject) -> Iterator[Finding]:
     yield from writing_height(subject)
     yield from knee_room(subject)
     yield from stays_flat(subject)
+    yield from stays_pull(subject)
     yield from hinges_apart(subject)
 
 
@@ -94,6 +97,33 @@ def stays_flat(subject: Subject) -> Iterator[Finding]:
             "deg",
             basis,
         )
+
+
+def stays_pull(subject: Subject) -> Iterator[Finding]:
+    """A note: what each stay holds with the lid level, by its own weight and with a weight on its edge, N."""
+    plan, slant = subject.slanted, subject.assembly.slant
+    if plan is None or slant is None or not any(one.id.startswith("stay.") for one in subject.assembly.hardware):
+        return
+    size = stay_size(plan)
+    # the stay's line passes the pin at this distance
+    lever = size.up * size.out / size.length
+    own = sum(mass_kg(board) for board in subject.assembly.boards if board.id.startswith("lid"))
+    given = subject.design.load.hung
+    hung = figure("load", "child").value if given is None else given
+    alone = GRAVITY * own * slant.lid_length_mm / 2 / lever / 2
+    loaded = alone + GRAVITY * hung * slant.lid_length_mm / lever / 2
+    yield Finding(
+        "stay-pull",
+        Severity.NOTE,
+        ("stay.left", "stay.right"),
+        f"with the lid level each stay pulls {alone:.0f} N, and {loaded:.0f} N with {hung:.1f} kg on the lid's edge, "
+        f"{mm(lever)} mm from the pin: choose stays and screws that are made for it; fixed higher on the side or "
+        "further out on the lid they pull less",
+        loaded,
+        None,
+        "N",
+        "moments about the pin: weight by the distance of its centre of gravity",
+    )
 
 
 def hinges_apart(subject: Subject) -> Iterator[Finding]:

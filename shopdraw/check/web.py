@@ -14,6 +14,8 @@ from shopdraw.wood.finding import Finding, Severity
 
 DADO_SHARE = 1 / 3
 DADO_MOST = 1 / 2
+CROSSED_LEFT_SHARE = 1 / 3
+"""Of a board's thickness, left where two cuts cross back to back (common practice)."""
 DADO_BASIS = (
     "common practice: a third of the stock at most (trade school notes); half of it for grooves in drawer sides"
 )
@@ -48,8 +50,6 @@ def dados_deep(subject: Subject) -> Iterator[Finding]:
             continue
         must = share > DADO_MOST + 1e-6
         limit = host.thickness * (DADO_MOST if must else DADO_SHARE)
-        # a divider's groove is as deep as what the divider grows and shrinks
-        mend = "; a lower opening, or a divider that moves less, needs less" if "divider" in joint.guest else ""
         yield Finding(
             "dado-deep",
             Severity.MUST_FIX if must else Severity.CAUTION,
@@ -57,7 +57,7 @@ def dados_deep(subject: Subject) -> Iterator[Finding]:
             f"the {joint.kind} for {joint.guest} goes {mm(depth)} mm into {host.name}, {share:.0%} of its "
             f"{mm(host.thickness)} mm; "
             f"right would be a third, {mm(host.thickness * DADO_SHARE)} mm, and never over "
-            f"{mm(host.thickness * DADO_MOST)} mm{mend}",
+            f"{mm(host.thickness * DADO_MOST)} mm",
             depth,
             limit,
             basis=DADO_BASIS,
@@ -75,7 +75,10 @@ def _depth(host: Board, joint: Joint) -> float:
 
 
 def cuts_back_to_back(subject: Subject) -> Iterator[Finding]:
-    """Two cuts that meet back to back count together: over a third of the thickness a caution, over a half must-fix."""
+    """Two cuts that meet back to back count together: over a third of the thickness a caution, over a half must-fix.
+
+    Where they only cross, a small patch is thin and the board is not: a third must be left there, and never under 4 mm.
+    """
     for board in subject.assembly.boards:
         named = list(zip(board.shape.cuts, board.cut_ids, strict=True))
         faced = [
@@ -84,31 +87,36 @@ def cuts_back_to_back(subject: Subject) -> Iterator[Finding]:
             if cut.face in (Face.FACE, Face.BACK) and cut.kind in (*_HOUSED, "rabbet")
         ]
         for (one, name), (other, second) in combinations(faced, 2):
-            if one.face is other.face or not _cross(one, other):
+            if one.face is other.face or not _meet(one, other):
                 continue
-            both = one.depth + other.depth
-            share = both / board.thickness
-            if share <= DADO_SHARE + 1e-3:
+            both, across = one.depth + other.depth, _along(one) != _along(other)
+            most = board.thickness * (1 - CROSSED_LEFT_SHARE if across else DADO_SHARE)
+            if both <= most + _SLIGHT:
                 continue
-            must = share > DADO_MOST + 1e-6
+            limit = board.thickness - LEAST_LIP_MM if across else board.thickness * DADO_MOST
+            must = both > limit + _SLIGHT
             yield Finding(
                 "cuts-back-to-back",
                 Severity.MUST_FIX if must else Severity.CAUTION,
                 (name, second, board.id),
-                f"{name} and {second} meet back to back in {board.name}: together {mm(both)} mm of "
-                f"{mm(board.thickness)} mm, "
-                f"{mm(board.thickness - both)} mm of wood are left; right would be at most "
-                f"{mm(board.thickness * DADO_SHARE)} mm "
-                f"together, or one of them moved along",
+                f"{name} and {second} {'cross' if across else 'meet'} back to back in {board.name}: together "
+                f"{mm(both)} mm of {mm(board.thickness)} mm, {mm(board.thickness - both)} mm of wood are left; "
+                f"right would be at most {mm(most)} mm together, or one of them moved along",
                 both,
-                board.thickness * (DADO_MOST if must else DADO_SHARE),
-                basis=DADO_BASIS,
+                limit if must else most,
+                basis="common practice" if across else DADO_BASIS,
             )
 
 
-def _cross(one: Cut, other: Cut) -> bool:
+def _meet(one: Cut, other: Cut) -> bool:
     a, b = bounds(one.outline), bounds(other.outline)
     return min(a[2], b[2]) - max(a[0], b[0]) > 0.1 and min(a[3], b[3]) - max(a[1], b[1]) > 0.1
+
+
+def _along(cut: Cut) -> int:
+    """Which way a cut runs: 0 along the grain, 1 across it."""
+    x0, y0, x1, y1 = bounds(cut.outline)
+    return 0 if x1 - x0 >= y1 - y0 else 1
 
 
 def webs_thin(subject: Subject) -> Iterator[Finding]:

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from shopdraw.editor.arrangement import third_angle
 from shopdraw.editor.figure import Figure
+from shopdraw.editor.handle import width_given
 from shopdraw.editor.opening_figures import opening_figures
 from shopdraw.editor.state import Setting, State
 from shopdraw.editor.tongue import translate
@@ -48,7 +49,9 @@ def sets_address(address: str, *drops: str) -> Callable[[Typed], tuple[Setting, 
 
 def _case(design: Design, assembly: Assembly) -> list[Figure]:
     w, h, d = assembly.width, assembly.height, assembly.depth
+    given, beyond = width_given(design, assembly)
     return [
+        *_width_over(given, beyond / 2, w),
         Figure(
             "case:left/case:right@front",
             translate("Size", "Width"),
@@ -59,6 +62,10 @@ def _case(design: Design, assembly: Assembly) -> list[Figure]:
             1,
             w,
             sets_address("case.width"),
+            drives=() if given == "case.width" else (given,),
+            says=""
+            if given == "case.width"
+            else translate("Figure", "The case's width follows from another one. Type here to give it instead."),
             handle="case.width",
         ),
         Figure(
@@ -98,6 +105,18 @@ def _case(design: Design, assembly: Assembly) -> list[Figure]:
             handle="base.height",
         ),
     ]
+
+
+def _width_over(given: str, beyond: float, w: float) -> list[Figure]:
+    """The width over the top or over the feet, where the piece gives that one."""
+    names = {
+        "case.top_width": translate("Size", "Width over the top"),
+        "case.foot_width": translate("Size", "Width over the feet"),
+    }
+    if given not in names:
+        return []
+    ends, size = ((-beyond, 0.0), (w + beyond, 0.0)), w + 2 * beyond
+    return [Figure(f"{given}@front", names[given], "front", *ends, "below", 3, size, sets_address(given))]
 
 
 def _slant(design: Design, assembly: Assembly) -> list[Figure]:

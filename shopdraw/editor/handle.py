@@ -13,7 +13,9 @@ from shopdraw.editor.holding import Magnet
 from shopdraw.editor.state import Setting
 from shopdraw.editor.typed import kept
 from shopdraw.measure import Unit
+from shopdraw.piece.design import WIDTHS, Design
 from shopdraw.shape.path import Point
+from shopdraw.wood.assembly import Assembly
 
 
 @dataclass(frozen=True)
@@ -54,3 +56,13 @@ def setter(address: str, unit: Unit, *drops: str) -> Callable[[float], tuple[Set
         return (Setting(address, kept(value, unit)), *(Setting(drop, None) for drop in drops))
 
     return sets
+
+
+def width_given(design: Design, assembly: Assembly) -> tuple[str, float]:
+    """Where a piece gives its width, and how much more that is than the case's, mm."""
+    case = design.case
+    for key in WIDTHS:
+        given: float | None = getattr(case, key)
+        if given is not None:
+            return f"case.{key}", given - assembly.width
+    return "case.width", 0.0

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from shopdraw.build.slant import SlantDisagrees, slant_from_start, slant_from_top_depth
 from shopdraw.editor.division import unit_of
-from shopdraw.editor.handle import Handle, setter
+from shopdraw.editor.handle import Handle, setter, width_given
 from shopdraw.editor.holding import Magnet, ratio_magnets
 from shopdraw.editor.inner_handles import inner_handles
 from shopdraw.editor.state import Setting, State
@@ -35,21 +35,24 @@ def _case_handles(design: Design, assembly: Assembly) -> list[Handle]:
     height_ratios = ratio_magnets(w, translate("Ratio", "height : width"))
     depth_ratios = ratio_magnets(w, translate("Ratio", "depth : width"))
     right, up = (1.0, 0.0), (0.0, 1.0)
+    across, beyond = width_given(design, assembly)
 
     def handle(
         key: str, name: str, view: str, at: Point, along: Point, value: float, magnets: tuple[Magnet, ...]
     ) -> Handle:
         axis = 0 if along[0] else 1
-        address = f"case.{key}"
+        # a hand takes hold of the case's side; where the width is given over top or feet, that is what it sets
+        more = beyond if key == "width" else 0.0
+        sets = setter(across if key == "width" else f"case.{key}", unit)
         return Handle(
-            f"{address}@{view}",
+            f"case.{key}@{view}",
             name,
             view,
             at,
             along,
             value,
             lambda point: point[axis],
-            setter(address, unit),
+            lambda value: sets(value + more),
             magnets=magnets,
         )
 

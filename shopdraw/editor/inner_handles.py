@@ -24,7 +24,7 @@ def inner_handles(design: Design, assembly: Assembly) -> list[Handle]:
     """All of them, in the front view."""
     return [
         *_division_handles(design, assembly),
-        *_base_handles(design),
+        *_base_handles(design, assembly),
         *_level_handles(design, assembly),
         *_bay_handles(design, assembly),
     ]
@@ -101,13 +101,13 @@ def _rail_handle(design: Design, assembly: Assembly, ceiling: float) -> list[Han
     ]
 
 
-def _base_handles(design: Design) -> list[Handle]:
+def _base_handles(design: Design, assembly: Assembly) -> list[Handle]:
     return [
         Handle(
             "base.height@front",
             translate("Size", "Plinth height"),
             "front",
-            (design.case.width * 0.8, design.base.height),
+            (assembly.width * 0.8, design.base.height),
             (0.0, 1.0),
             design.base.height,
             lambda point: point[1],

@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
 from shopdraw.editor.change import Change
-from shopdraw.editor.state import CannotSet, Setting, State, as_variant, changed_text, state_of
+from shopdraw.editor.state import CannotSet, Setting, State, as_variant, changed_text, in_its_place, state_of
 from shopdraw.editor.tongue import translate
 from shopdraw.piece.fault import PieceError
 from shopdraw.piece.reading import piece_text
@@ -101,7 +101,7 @@ class OpenPiece(QObject):
 
     def set_values(self, settings: Iterable[Setting], words: str) -> bool:
         """Changes values as one undo step; False where it can't be, after saying why."""
-        settings = tuple(settings)
+        settings = in_its_place(self.state.design, tuple(settings))
         try:
             text = changed_text(self.state.text, settings, self.variant)
         except CannotSet as error:

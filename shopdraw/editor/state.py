@@ -12,6 +12,7 @@ from typing import Any
 
 from shopdraw.build import CannotBuild, build
 from shopdraw.piece.address import NotAnAddress, address_path, address_text, value_at
+from shopdraw.piece.alternatives import contradicted
 from shopdraw.piece.design import Design
 from shopdraw.piece.fault import Fault, PieceError, with_lines
 from shopdraw.piece.reading import Piece, parse_piece
@@ -95,6 +96,20 @@ def changed_text(text: str, settings: Iterable[Setting], variant: str | None = N
     return text
 
 
+def in_its_place(design: Design | None, settings: tuple[Setting, ...]) -> tuple[Setting, ...]:
+    """The settings, and before them what has to go out: inputs of which one is given take each other's place."""
+    if design is None:
+        return settings
+    named = {setting.address for setting in settings}
+    others = [one for setting in settings if setting.value is not None for one in contradicted(setting.address)]
+    return (*(Setting(one, None) for one in others if one not in named and _given(design, one)), *settings)
+
+
+def _given(design: Design, address: str) -> bool:
+    table, _, key = address.partition(".")
+    return getattr(getattr(design, table), key, None) is not None
+
+
 def as_variant(before: str, after: str, name: str) -> str:
     """The text of a file with what another text has different laid down as a variant.
 
@@ -151,4 +166,4 @@ def _leaves(table: Mapping[str, Any], path: tuple[str, ...] = ()) -> Iterator[tu
             yield (*path, key), value
 
 
-__all__ = ["CannotSet", "Setting", "State", "as_variant", "changed_text", "state_of"]
+__all__ = ["CannotSet", "Setting", "State", "as_variant", "changed_text", "in_its_place", "state_of"]

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from shopdraw.build.screw import KIND
 from shopdraw.lists.figures import Figures
 from shopdraw.lists.table import Cell, Column, Table
+from shopdraw.trade.hardware import pilot_mm, screw_gauge, wood_screw
 from shopdraw.wood.assembly import Assembly, Hardware
 
 TITLE = "Hardware"
+DENSITY_OF_ONE = 1120.0
+"""Of wood of a specific gravity of 1 at 12 % moisture, water included, kg/m³ (Wood Handbook FPL-GTR-282, chapter 4)."""
 
 
 def hardware_table(assembly: Assembly, figures: Figures) -> Table:
@@ -26,8 +30,9 @@ def hardware_table(assembly: Assembly, figures: Figures) -> Table:
     for (kind, sizes), alike in rows.items():
         where = dict.fromkeys(" + ".join(_label(assembly, board) for board in fitting.on) for fitting in alike)
         bites = "; ".join(dict.fromkeys(filter(None, (_bite(fitting, figures) for fitting in alike))))
-        made.append((kind, sum(fitting.quantity for fitting in alike), sizes, bites, ", ".join(where)))
-    heads = ("fitting", "quantity", "sizes", "goes through, bites", "on")
+        pilots = "; ".join(dict.fromkeys(filter(None, (_pilot(assembly, fitting, figures) for fitting in alike))))
+        made.append((kind, sum(fitting.quantity for fitting in alike), sizes, bites, ", ".join(where), pilots))
+    heads = ("fitting", "quantity", "sizes", "goes through, bites", "on", "pilot hole")
     return Table(TITLE, tuple(map(Column, heads)), tuple(made))
 
 
@@ -37,6 +42,22 @@ def _bite(fitting: Hardware, figures: Figures) -> str:
     if not fitting.through or length is None:
         return ""
     return f"{figures.size(fitting.through)}, {figures.size(length - fitting.through)}"
+
+
+def _pilot(assembly: Assembly, fitting: Hardware, figures: Figures) -> str:
+    """Diameter of a wood screw's pilot hole in the densest board that it bites into; "" for other fittings.
+
+    Source:
+        NDS, wood screws: a share of the thread's root by the wood's specific gravity, none in light woods.
+    """
+    if fitting.kind != KIND:
+        return ""
+    held = [assembly.board(one).stock for one in fitting.on[1:] or fitting.on if assembly.has(one)]
+    root = wood_screw(screw_gauge(fitting.through)).root_mm
+    if root is None or not held:
+        return ""
+    hole = pilot_mm(root, max(stock.density for stock in held) / DENSITY_OF_ONE)
+    return "none needed" if hole is None else f"Ø {figures.size(hole)}"
 
 
 def _label(assembly: Assembly, board: str) -> str:

@@ -7,9 +7,10 @@ follows from others and is worked out when the piece is built.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, model_validator
+from pydantic import BaseModel, ConfigDict, Field, ValidationInfo, field_validator, model_validator
 
 from shopdraw.piece.quantity import Angle, Clearance, Count, Length, Number, Percent, PositiveLength, Ratio
 
@@ -37,10 +38,23 @@ class PieceTable(Table):
     shop: str = Field("", description="shop file, by a path relative to the piece file")
 
 
-class CaseTable(Table):
-    """[case]: over finished outsides; height from the floor to the upper face of the top."""
+WIDTHS = ("width", "top_width", "foot_width")
+"""What a width can be over: the case, its top, its feet."""
 
-    width: PositiveLength
+
+class CaseTable(Table):
+    """[case]: over finished outsides; height from the floor to the upper face of the top.
+
+    Exactly one width is given: over the case, over its top or over its feet.
+    """
+
+    width: PositiveLength | None = Field(description="over the sides' outer faces")
+    top_width: PositiveLength | None = Field(
+        None, description="over the ends of an overhanging top; given in the place of the case's width"
+    )
+    foot_width: PositiveLength | None = Field(
+        None, description="over the plinth; given in the place of the case's width"
+    )
     height: PositiveLength
     depth: PositiveLength = Field(description="from the finished front plane to the sides' rear edges")
     top_joint: Literal["dovetail", "housed", "overhanging"] = Field(
@@ -76,6 +90,27 @@ class CaseTable(Table):
     )
     top_edge_size: PositiveLength | None = Field(None, description="of that moulding; default 0.4 of the top")
 
+    @model_validator(mode="before")
+    @classmethod
+    def _another_width_will_do(cls, given: object) -> object:
+        if isinstance(given, Mapping) and "width" not in given and not {"top_width", "foot_width"}.isdisjoint(given):
+            return {"width": None, **given}
+        return given
+
+    @field_validator("top_width", "foot_width")
+    @classmethod
+    def _one_width(cls, value: float | None, info: ValidationInfo) -> float | None:
+        other = next((name for name in WIDTHS if info.data.get(name) is not None), None)
+        if value is not None and other is not None:
+            raise ValueError(f"expected one width only, and case.{other} is given: over the case, its top or its feet")
+        return value
+
+    @model_validator(mode="after")
+    def _some_width(self) -> CaseTable:
+        if self.width is None and self.top_width is None and self.foot_width is None:
+            raise ValueError("expected one of width, top_width and foot_width")
+        return self
+
 
 class SlantTable(Table):
     """[slant]: exactly one of `angle` and `top_depth`; writing surface and lid."""
@@ -104,7 +139,9 @@ class LidTable(Table):
         None, description="how far it laps over each side; default side's thickness less the reveal"
     )
     reveal: Length = Field(4.0, ge=0, description="what shows of the top's bevel beside the lid")
-    clearance: PositiveLength = Field(1.0, description="between core or flush lid and the sides, each side")
+    clearance: PositiveLength | None = Field(
+        None, description="between core or flush lid and the sides, each side; default 1 mm, or what its caps need"
+    )
     top_clearance: PositiveLength | None = Field(None, description="at the upper end, from the seasons when not given")
     bevel: PositiveLength | None = Field(
         None, description="bevel kept on the top's edge; follows from lip and reveal where the lid has them"
@@ -141,7 +178,13 @@ class LidTable(Table):
     )
     hinges: int = Field(3, ge=2, le=6)
     stay_angle: Angle | None = Field(
-        None, description="least slant, degrees from level, that a lectern's stays are made for; by their maker"
+        None, description="least slant, degrees from level, that the lid's stays are made for; by their maker"
+    )
+    stay_out: PositiveLength | None = Field(
+        None, description="from the pin to a stay's fixing on the lid; default half of the lid"
+    )
+    stay_up: PositiveLength | None = Field(
+        None, description="from the pin up to a stay's fixing on the side; default from the slant's rise"
     )
     hinge_length: PositiveLength = 60.0
     hinge_leaf: PositiveLength = Field(18.0, description="width of a leaf from the pin's centre")
@@ -149,9 +192,14 @@ class LidTable(Table):
 
 
 class SupportsTable(Table):
-    """[supports]: two sliding bars beside the topmost drawer."""
+    """[supports]: two sliding bars beside the topmost drawer, or metal stays in their place."""
 
-    clearance: PositiveLength = Field(0.5, description="each side of the bar")
+    kind: Literal["bars", "stays"] = Field(
+        "bars", description="stays: metal arms at the lid's ends; the topmost drawer is as wide as the others then"
+    )
+    clearance: PositiveLength | None = Field(
+        None, description="each side of the bar; default 0.5 mm, beside a strip what that gains, too"
+    )
     clearance_above: PositiveLength | None = Field(
         None, description="over the bar; default from its seasons, at least 1 mm"
     )

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from shopdraw.sheet.cut_at import SAME, At, CutNote, Frame2, box_of, corner_by_corner, frame_of
+from shopdraw.sheet.cut_at import SAME, At, CutNote, Frame2, box_of, circle_of, corner_by_corner, frame_of
 from shopdraw.sheet.cut_on_edge import on_edge, on_end, profile
 from shopdraw.sheet.cut_on_face import on_face
 from shopdraw.sheet.cut_size import CutSizes
@@ -102,7 +102,7 @@ def _plain_notes(
     if cut.face in (Face.FACE, Face.BACK):
         yield from on_face(at)
     elif cut.face in (Face.NEAR, Face.FAR):
-        through = cut.depth >= board.width - SAME
+        through = cut.depth >= board.width - SAME and circle_of(cut.outline) is None
         yield from profile(at) if through else on_edge(at)
     elif cut.face in (Face.FOOT, Face.HEAD):
         yield from on_end(at)

@@ -146,6 +146,20 @@ def pilot_mm(root_mm: float, specific_gravity: float) -> float | None:
     return None
 
 
+@lru_cache
+def clearance_hole_mm(gauge: int) -> float:
+    """Diameter of the hole that a wood screw of that gauge passes through with a little play.
+
+    Raises:
+        NotInTable: there is none.
+    """
+    rows = table("hardware")["clearance_holes"]["rows"]
+    for row in rows:
+        if row["gauge"] == gauge:
+            return float(row["hole"])
+    raise NotInTable("screw hole's gauge", str(gauge), [str(row["gauge"]) for row in rows])
+
+
 def thread_mm(length_mm: float) -> float:
     """Length of a wood screw's thread, about two thirds of the screw. Source: Noyes, Handwork in Wood."""
     return float(length_mm * table("hardware")["thread"]["share_of_length"])
@@ -172,9 +186,10 @@ class Biscuit:
 def biscuits() -> tuple[Biscuit, ...]:
     """Usual biscuits, smallest first."""
     found = table("hardware")["biscuits"]
-    source = sources("hardware")[found["source"]]
+    known = sources("hardware")
     return tuple(
-        Biscuit(row["key"], row["length"], row["width"], row["thickness"], source) for row in found["rows"]
+        Biscuit(row["key"], row["length"], row["width"], row["thickness"], known[row.get("source", found["source"])])
+        for row in found["rows"]
     )
 
 

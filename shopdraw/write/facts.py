@@ -7,7 +7,7 @@ from dataclasses import fields
 from typing import Any
 
 from shopdraw.lists.buying import Material, materials_of
-from shopdraw.piece.design import Design
+from shopdraw.piece.design import WIDTHS, Design
 from shopdraw.piece.shop import Shop
 from shopdraw.shape.path import Path
 from shopdraw.wood.assembly import Assembly, Hardware, Joint, LevelFact, Motion, OpeningFact, SlantFact
@@ -45,6 +45,9 @@ def facts(
             "kind": assembly.kind,
             "units": design.piece.units,
             "width_mm": assembly.width,
+            "width_over_top_mm": _over(assembly, "top"),
+            "width_over_feet_mm": _over(assembly, "plinth.front"),
+            "width_input": next(f"case.{name}" for name in WIDTHS if getattr(design.case, name) is not None),
             "height_mm": assembly.height,
             "depth_mm": assembly.depth,
         },
@@ -69,6 +72,11 @@ def facts(
             "centre_mm": list(centre) if assembly.boards else None,
         },
     }
+
+
+def _over(assembly: Assembly, board: str) -> float:
+    """The piece's width where a board lies across it, mm: over its sides, or over a longer board's ends."""
+    return max(assembly.width, assembly.board(board).length if assembly.has(board) else 0.0)
 
 
 def _slant(slant: SlantFact) -> dict[str, Any]:

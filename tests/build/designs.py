@@ -78,7 +78,38 @@ def random_tables(rng: random.Random) -> dict[str, Any]:
     lay_over_base(tables, rng)
     lay_over_back(tables, rng)
     lay_over_handles(tables, rng)
+    if rng.random() < 0.15:
+        tables["supports"]["kind"] = "stays"
+    tables["opening"]["bank"]["divide"] = _with_room(tables, writing)
     return tables
+
+
+LEAST_OPENING_MM = 50.0
+"""Nobody asks for a lower drawer in the height there is."""
+
+
+def _with_room(tables: dict[str, Any], writing: float) -> dict[str, Any]:
+    """The bank with as many of its drawers as have room under the writing surface: asked for more, it is refused."""
+    bank = dict(tables["opening"]["bank"]["divide"])
+    between = tables["face"]["rail"] if "face" in tables else 24.0
+    clear = writing - 160.0 + between
+    while len(bank["keys"]) > 1 and _lowest(bank, clear - between * len(bank["keys"])) < LEAST_OPENING_MM:
+        bank["keys"] = bank["keys"][:-1]
+        if "sizes" in bank:
+            bank["sizes"] = bank["sizes"][: len(bank["keys"]) - 1] or (0.0,)
+    return bank
+
+
+def _lowest(bank: dict[str, Any], clear: float) -> float:
+    """Height of the lowest drawer of a bank in a clear height, mm."""
+    n = len(bank["keys"])
+    if bank["rule"] == "given":
+        return float(min(*bank["sizes"], clear - sum(bank["sizes"])))
+    if bank["rule"] == "step":
+        return clear / n - bank["step"] * (n - 1) / 2
+    if bank["rule"] == "ratio":
+        return float(clear * (bank["ratio"] - 1) / (bank["ratio"] ** n - 1))
+    return clear / n
 
 
 def lay_over_face(tables: dict[str, Any], rng: random.Random) -> None:

@@ -44,7 +44,8 @@ def lay_over_back(tables: dict[str, Any], rng: random.Random) -> None:
         stock["back"] = {"species": "yellow_poplar", "thickness": rng.choice((16.0, 18.0)), "cut": "flat"}
         use["back.frame"] = "back"
         tables["back"]["member"] = rng.choice((45.0, 60.0))
-        if rng.random() < 0.5:
+        # a sheet of over half of the frame's thickness takes no groove in it
+        if rng.random() < 0.5 or stock.get("sheet", {"thickness": 6.0})["thickness"] > stock["back"]["thickness"] / 2:
             stock["panel"] = {"species": "yellow_poplar", "thickness": 7.0, "cut": "quarter"}
             use["back.panel"] = "panel"
 

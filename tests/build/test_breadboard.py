@@ -5,6 +5,8 @@ import math
 import pytest
 
 from shopdraw.build import CannotBuild
+from shopdraw.build.lid_size import end_clearance
+from shopdraw.build.plan import plan_desk
 from shopdraw.shape.path import bounds
 from tests.build.judging import sound
 from tests.check.desks import design
@@ -89,3 +91,11 @@ def test_a_cap_wider_than_a_third_of_the_lid_isnt_mitred():
 def test_a_tongue_needs_wood_over_it():
     with pytest.raises(CannotBuild, match=r"lid\.tongue_below"):
         _made(ends="square", tongue_below=2.0)
+
+
+@pytest.mark.parametrize(("cap", "clear"), [(40.0, 1.0), (60.0, 1.1), (100.0, 1.5)])
+def test_a_lids_ends_have_what_its_caps_gain_and_half_a_millimetre(cap, clear):
+    # cherry flat-sawn, 8 to 12 %: 60 · 0.00248 · 4 = 0.595, and 0.5: 1.1; 100: 0.99 and 0.5: 1.5; never under 1
+    piece = design(stock=FLAT, lid={"ends": "square", "cap": cap})
+    assert end_clearance(plan_desk(piece)) == pytest.approx(clear)
+    assert end_clearance(plan_desk(design(stock=FLAT))) == 1.0

@@ -7,6 +7,7 @@ import pytest
 
 from shopdraw.build import CannotBuild, build
 from shopdraw.check import findings
+from shopdraw.check.assembly_order import assembly_findings
 from shopdraw.piece.reading import read_piece
 from shopdraw.shipped import sample_path
 from shopdraw.wood.finding import Severity
@@ -19,7 +20,7 @@ DESIGNS = 80
 IN_ONE_TEST = 10
 MOST_THROWN_AWAY = 0.5
 """More than this thrown away, and the test would say little."""
-JUDGED_BY_SOLIDS = {"boards-overlap", "joint-open", "motion-blocked"}
+JUDGED_BY_SOLIDS = {"boards-overlap", "joint-open", "motion-blocked", "cant-be-put-together"}
 """Findings of the judges themselves: they never excuse a design."""
 
 
@@ -44,6 +45,7 @@ def _judged(kind, seed):
         assert overlaps(now.boards) == (), f"{kind} {seed} at {moisture} %"
         assert swept(now.boards, now.motions) == (), f"{kind} {seed} at {moisture} %"
     assert [joint.id for joint in piece.joints if not joint_closes(piece, joint)] == [], f"{kind} {seed}"
+    assert assembly_findings(piece) == (), f"{kind} {seed}: a guest has no way in"
     return True
 
 

@@ -165,7 +165,7 @@ def test_foot_blocks_carry_the_case_and_stand_on_the_floor_with_eased_edges():
     block = piece.board("block.front-left")
     assert box_of(block)[2] == 0.0
     assert box_of(block)[5] == pytest.approx(box_of(piece.board("side.left"))[2])
-    assert [cut.kind for cut in block.shape.cuts] == ["chamfer"] * 4
+    assert [cut.kind for cut in block.shape.cuts] == ["chamfer"] * 4 + ["bore"] * 2
 
 
 def test_glue_blocks_are_short_across_a_sides_grain():

@@ -4,13 +4,13 @@ import pytest
 
 from shopdraw.build import CannotBuild, build
 from shopdraw.build.plan import plan_desk
-from shopdraw.build.support import STOP_MM, support_size
+from shopdraw.build.support import STOP_MM, groove_needed, support_size
 from shopdraw.check.pin_side import least_over_drawer, most_over_support, pin_side_findings
 from shopdraw.check.subject import subject_of
 from shopdraw.check.support import support_findings
 from shopdraw.wood.interference import box_of
 from tests.build.judging import sound
-from tests.check.desks import design
+from tests.check.desks import checked, design
 
 CHERRY = {"species": "cherry_black", "thickness": 20.0, "cut": "flat"}
 STOCK = {"primary": CHERRY, "ply": {"species": "plywood_birch", "kind": "sheet", "thickness": 9.0}}
@@ -136,3 +136,37 @@ def test_case_18_supports_keep_clear_of_the_back_when_the_case_has_shrunk():
     bar = box_of(assembly.board("support.left"))
     free = plan.rear - bar[4]
     assert free == pytest.approx(457.2 * 0.00248 * 5.0 + 2.0)
+
+
+def test_a_divider_too_tall_for_its_groove_above_has_its_grain_up():
+    # one drawer: 740 - 20 - 90 = 630 tall, cherry: free 630 · 0.00248 · 4 + 0.5 = 6.75, shrinks 3.12, 2 stay in: 11.87,
+    # so 12 deep, and a third of the shelf is 6.67
+    one = {"bank": {"divide": {"keys": ("1",)}}}
+    piece = _desk(opening=one)
+    assert groove_needed(plan_desk(piece)) == pytest.approx(12.0)
+    assembly = sound(piece)
+    divider = assembly.board("divider.left")
+    # 4 and 6 deep, 0.1 and 0.5 short of their floors
+    assert divider.length == pytest.approx(630.0 + 3.9 + 5.5)
+    assert dict(next(j.sizes for j in assembly.joints if j.id == "groove:shelf.writing:divider.left"))["depth"] == 6.0
+    # four drawers: the topmost opening is low, grain runs front to back
+    assert sound(_desk()).board("divider.left").length > 450.0
+    assert groove_needed(plan_desk(_desk())) <= 20.0 / 3
+
+
+def test_a_tall_dividers_stop_has_room_for_what_it_swells():
+    # 200 deep: 200 · 0.00248 · 4 = 1.98, up to 2.0
+    piece = _desk(opening={"bank": {"divide": {"keys": ("1",)}}}, supports={"divider": 200.0, "stop": True})
+    assembly = sound(piece)
+    stop, slides = box_of(assembly.board("support.left.stop")), assembly.motions
+    reach = next(one.reach for one in slides if one.id == "support.left")
+    assert stop[1] - reach == pytest.approx(200.0 + 2.0)
+
+
+def test_a_desk_with_compartments_needs_no_mending_where_their_grooves_cross_the_dividers():
+    for thickness in (17.5, 19.0, 20.0, 24.0):
+        stock = {"primary": {**CHERRY, "thickness": thickness}}
+        piece = design(stock=stock, compartments={"bays": 3}, lid={"ends": "square"})
+        assert [f.code for f in checked(piece) if f.severity.value == "must-fix"] == [], thickness
+        crossed = [f for f in checked(piece) if f.code in ("cuts-back-to-back", "dado-deep")]
+        assert [f.where for f in crossed if "shelf.writing" in f.where] == [], thickness

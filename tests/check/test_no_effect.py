@@ -9,6 +9,7 @@ from shopdraw.build import CannotBuild, build
 from shopdraw.check.no_effect import RULES, idle, no_effect_findings
 from shopdraw.check.subject import subject_of
 from shopdraw.check.use import use_findings
+from shopdraw.piece.alternatives import contradicted
 from shopdraw.piece.design import Design
 
 PIECES = {
@@ -78,9 +79,11 @@ def changes(tables, table, key, now):
     """Whether another value of an input changes the piece, or is refused by a fault."""
     before = _judged(Design.model_validate(tables))
     annotation = type(getattr(Design.model_validate(tables), table)).model_fields[key].annotation
+    instead = {one.partition(".")[2] for one in contradicted(f"{table}.{key}")}
+    kept = {name: value for name, value in tables.get(table, {}).items() if name not in instead}
     for value in other_values(annotation, now):
         try:
-            other = Design.model_validate({**tables, table: {**tables.get(table, {}), key: value}})
+            other = Design.model_validate({**tables, table: {**kept, key: value}})
         except ValidationError:
             continue
         try:

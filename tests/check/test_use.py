@@ -46,7 +46,7 @@ def test_case_49_stays_on_a_slant_of_50_degrees_are_a_caution():
     assert build(piece).slant.angle_from_level_deg == pytest.approx(50.19, abs=5e-3)
     one = found(piece)["stay-flat"]
     assert (one.severity, one.limit, one.unit) == (Severity.CAUTION, 60.0, "deg")
-    assert "to be confirmed" in one.basis
+    assert "fitting notes on folding lid stays" in one.basis
     # their maker's figure is an input and takes its place
     assert "stay-flat" not in found(lectern(stay_angle=45.0))
     assert found(lectern(stay_angle=55.0))["stay-flat"].limit == 55.0

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from shopdraw.build import CannotBuild, build
-from shopdraw.shape.path import rectangle
+from shopdraw.shape.path import bounds, rectangle
 from shopdraw.wood.board import Cut, Face
 from tests.check.desks import checked, design, must_fix, of_code, with_board
 
@@ -24,25 +24,42 @@ def test_a_dado_over_a_third_is_a_caution_and_over_a_half_must_be_fixed(depth, s
         assert finding.right == ("case.dado_depth", "6.67 mm")
 
 
-def test_two_cuts_back_to_back_count_together():
+def _grooved_behind(outline, depth):
+    """Findings of cuts back to back on a desk whose left side is grooved from outside, too."""
     piece = design()
     assembly = build(piece)
     side = assembly.board("side.left")
-    dado = next(cut for cut, name in zip(side.shape.cuts, side.cut_ids, strict=True) if name.endswith(":bottom"))
-    corners = [(c.x, c.y) for c in dado.outline.corners]
-    low, high = min(x for x, _ in corners), max(x for x, _ in corners)
-    behind = Cut("groove", Face.BACK, 0.0, 6.0, rectangle(low, 50.0, high, 200.0))
     spoilt = replace(
         side,
-        shape=replace(side.shape, cuts=(*side.shape.cuts, behind)),
+        shape=replace(side.shape, cuts=(*side.shape.cuts, Cut("groove", Face.BACK, 0.0, depth, outline))),
         cut_ids=(*side.cut_ids, "own:groove"),
         cut_for=(*side.cut_for, ""),
     )
-    found = of_code(checked(piece, with_board(assembly, spoilt)), "cuts-back-to-back")
+    return of_code(checked(piece, with_board(assembly, spoilt)), "cuts-back-to-back")
+
+
+def _bottoms_dado():
+    side = build(design()).board("side.left")
+    dado = next(cut for cut, name in zip(side.shape.cuts, side.cut_ids, strict=True) if name.endswith(":bottom"))
+    return bounds(dado.outline)
+
+
+@pytest.mark.parametrize(("depth", "severity"), [(2.0, "caution"), (6.0, "must-fix")])
+def test_two_cuts_back_to_back_count_together(depth, severity):
+    low, _, high, _ = _bottoms_dado()
+    found = _grooved_behind(rectangle(low, 50.0, high, 200.0), depth)
     assert len(found) == 1
-    # 6.67 + 6 of 20: over a half
-    assert found[0].value == pytest.approx(20.0 / 3 + 6.0)
-    assert found[0].severity.value == "must-fix"
+    # 6.67 + 2 of 20: over a third; 6.67 + 6: over a half
+    assert found[0].value == pytest.approx(20.0 / 3 + depth)
+    assert found[0].severity.value == severity
+
+
+@pytest.mark.parametrize(("depth", "severity"), [(6.6, None), (7.0, "caution"), (9.0, "caution"), (9.5, "must-fix")])
+def test_where_two_cuts_cross_back_to_back_a_third_is_left(depth, severity):
+    low, _, high, _ = _bottoms_dado()
+    # 20 less 6.67: a third, 6.67, is left up to a depth of 6.67, and 4 mm up to 9.33
+    found = _grooved_behind(rectangle(low - 20.0, 100.0, high + 40.0, 110.0), depth)
+    assert [one.severity.value for one in found] == ([severity] if severity else [])
 
 
 def test_a_through_dado_right_under_the_slant_leaves_a_feather_edge():

@@ -8,6 +8,7 @@ from itertools import combinations
 import pytest
 from PySide6.QtCore import QPointF, QRectF, Qt
 
+from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_path
 from tests.editor.gestures import click, drag, move, press
@@ -175,3 +176,14 @@ def test_no_two_figures_stand_on_one_spot_and_what_is_left_out_is_there_from_nea
     canvas.zoom(6.0)
     canvas.grab()
     assert left_out <= set(places())
+
+
+def test_where_the_width_is_given_over_the_top_a_hand_and_a_figure_set_that(open_desk: Window, qtbot) -> None:
+    # a desk's top ends with its sides: 36 over the one is 36 over the other
+    open_desk.piece.set_values((Setting("case.top_width", "36"),), "Width")
+    open_desk.grab()
+    drag(open_desk.canvas, "case.width@front", (25.4, 0))
+    assert (value(open_desk, "case", "top_width"), value(open_desk, "case", "width")) == ("37", None)
+    figures = {figure.id: figure for figure in open_desk.canvas.scene.figures}
+    assert figures["case.top_width@front"].value == pytest.approx(37 * 25.4)
+    assert figures["case:left/case:right@front"].drives == ("case.top_width",)

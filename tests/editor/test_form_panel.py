@@ -155,3 +155,22 @@ def test_keys_alone_reach_a_field(open_desk: Window, qtbot) -> None:
             break
         qtbot.keyClick(open_desk.focusWidget(), Qt.Key.Key_Tab)
     assert open_desk.focusWidget() is open_desk.work.form.widget_for("slant.writing_height")
+
+
+@pytest.mark.parametrize(
+    ("address", "typed", "before", "of"),
+    [("case.top_width", "37", "case", "width"), ("slant.angle", "50", "slant", "top_depth")],
+)
+def test_an_input_takes_the_place_of_another_that_says_the_same_in_one_step(
+    open_desk: Window, address: str, typed: str, before: str, of: str
+) -> None:
+    line = open_desk.work.form.widget_for(address)
+    assert isinstance(line, QLineEdit)
+    was = value(open_desk, before, of)
+    line.setText(typed)
+    line.editingFinished.emit()
+    assert str(value(open_desk, *address.split("."))) in (typed, f"{typed}.0")
+    assert value(open_desk, before, of) is None
+    open_desk.piece.undo.undo()
+    assert value(open_desk, before, of) == was
+    assert not open_desk.piece.unsaved

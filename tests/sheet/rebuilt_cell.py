@@ -238,7 +238,7 @@ def _remade_cut(board: Board, index: int, cut: Cut, said: Said) -> Cut:
         return _tails(at) if cut.islands else replace(cut, outline=_in_face(at), depth=at.depth())
     if len(cut.open) < 2 and _is_askew(cut.outline):
         return _askew(at)
-    across = cut.kind in ("v-groove", "dovetail")
+    across = cut.kind in ("v-groove", "dovetail") or all(c.bulge for c in cut.outline.corners)
     if cut.face in (Face.NEAR, Face.FAR) and (cut.depth < board.width - SAME or across):
         return _in_edge(at)
     if cut.islands and cut.face in (Face.FOOT, Face.HEAD):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from shopdraw.trade import NotInTable, butt_hinge, butt_hinges, knob, knobs, pilot_mm, thread_mm, wood_screw
+from shopdraw.trade.hardware import biscuits
 
 
 def test_hinges_and_knobs_are_common_practice_only() -> None:
@@ -39,6 +40,25 @@ def test_screws_are_thinner_at_the_root() -> None:
         screw = wood_screw(gauge)
         assert screw.root_mm is not None
         assert screw.root_mm < screw.shank_mm
+
+
+# A wood screw's shank in inches by its gauge, as Albany County Fasteners print it.
+@pytest.mark.parametrize(
+    ("gauge", "shank"), [(4, 0.112), (6, 0.138), (8, 0.164), (10, 0.190), (12, 0.216), (14, 0.242)]
+)
+def test_shanks_by_gauge(gauge: int, shank: float) -> None:
+    assert wood_screw(gauge).shank_mm == pytest.approx(shank * 25.4)
+    # 0.060 in and 0.013 in for each number (as fastener merchants give it)
+    assert shank == pytest.approx(0.060 + 0.013 * gauge)
+
+
+def test_biscuits_0_and_10_are_as_published() -> None:
+    """EngineerFix, what size biscuit to use: 47 × 15 and 53 × 19, 4 thick; size 20 is from memory, and says so."""
+    sizes = {one.key: (one.length_mm, one.width_mm, one.thickness_mm) for one in biscuits()}
+    assert (sizes["0"], sizes["10"]) == ((47.0, 15.0, 4.0), (53.0, 19.0, 4.0))
+    assert {one.key: "from memory" in one.source.publication for one in biscuits()} == {
+        "0": False, "10": False, "20": True
+    }  # fmt: skip
 
 
 def test_names_that_there_are_not() -> None:

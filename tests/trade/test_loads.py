@@ -35,3 +35,9 @@ def test_case_01_which_storage_the_rule_covers(inches, pounds, cubic_feet, cover
     """16 CFR 1261, ASTM F2057-23, scope: 27 in, 30 lb, 3.2 ft³."""
     litres = cubic_feet * 30.48**3 / 1000
     assert in_scope_of_tip_over_rule(inches * INCH + 1e-6, pounds * POUND + 1e-3, litres + 1e-2) is covered
+
+
+def test_stays_bring_a_lid_level_from_60_degrees_up():
+    """Whitechapel Ltd, fitting notes on folding lid stays: on slant-front desks of 60° or steeper."""
+    assert figure("lid", "stay_angle").value == 60.0
+    assert "from memory" not in figure("lid", "stay_angle").source.publication

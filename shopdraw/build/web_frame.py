@@ -7,6 +7,7 @@ Two ways of fixing, chosen in the piece: front only (the frame is glued up whole
 from __future__ import annotations
 
 import math
+import re
 from dataclasses import dataclass, replace
 
 from shopdraw.build.bench import Bench, Blank, Box
@@ -220,7 +221,7 @@ def _runner(
     held: float,
 ) -> Blank:
     stock = plan.stocks.of("frame")
-    words = which.replace("-", " ")
+    words = re.sub("^middle-(.*)", lambda found: f"middle at {found[1].replace('-', '.')}", which)
     return bench.lay(
         f"frame.{place.key}.runner-{which}",
         f"runner, {words}, {place.words}",

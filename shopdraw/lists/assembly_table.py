@@ -25,6 +25,8 @@ COLUMNS = (
 )  # fmt: skip
 HEAVY_KG = 18.0
 """What is heavier is lifted by two (common practice)."""
+LEAST_KG = 0.05
+"""What is lighter has no weight worth telling: it would be printed as nothing."""
 _ENTRY = ("up from below", "from behind", "from the front", "from the left", "from the right", "down from above")
 """For a move along each of the axes' ways out: what moves up comes from below."""
 _NAMES = {"frame": "web frame"}
@@ -67,7 +69,7 @@ def assembly_tables(assembly: Assembly, figures: Figures, yard: Yard | None = No
 
 
 def heaviest_kg(assembly: Assembly) -> float:
-    """The heaviest thing that a step lifts, mm."""
+    """The heaviest thing that a step lifts, kg."""
     return max((_weight(assembly, step.boards) for step, _ in steps_with_closed(assembly)), default=0.0)
 
 
@@ -83,7 +85,8 @@ def way_words(direction: Vec3 | None) -> str:
 
 def _table(title: str, rows: Sequence[_Row], first: int) -> Table:
     cells: list[tuple[Cell, ...]] = [
-        (n, row.moves, row.way, row.weight, row.joints, row.before) for n, row in enumerate(rows, first)
+        (n, row.moves, row.way, row.weight if (row.weight or 0.0) >= LEAST_KG else None, row.joints, row.before)
+        for n, row in enumerate(rows, first)
     ]
     return Table(title, COLUMNS, tuple(cells))
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from shopdraw.lists.bank import banks_of, from_the_top
@@ -181,12 +183,25 @@ def _notes(part: Part, rough: Rough, known: _Context) -> list[str]:
 
 
 def part_name(part: Part) -> str:
-    """A name for all boards of a part: the words that their names share."""
-    names = [board.name.split() for board in part.boards]
-    if len({len(words) for words in names}) > 1:
-        return part.first.name
-    shared = [words[0] for words in zip(*names, strict=True) if len(set(words)) == 1]
-    return " ".join(shared).rstrip(",") or part.first.name
+    """A name for all boards of a part: what their names share, or each name where they are of several kinds."""
+    kinds: dict[str, list[str]] = {}
+    for board in part.boards:
+        kinds.setdefault(re.split(r"[ ,]", board.name)[0], []).append(board.name)
+    shared = _shared([board.name for board in part.boards])
+    if len(kinds) == 1 or shared:
+        return shared or part.first.name
+    *others, last = dict.fromkeys(_shared(names) or names[0] for names in kinds.values())
+    return f"{', '.join(others)} and {last}" if others else last
+
+
+def _shared(names: Sequence[str]) -> str:
+    """The words that stand in the same places of all names; of names of several lengths those that all of them have."""
+    words = [name.split() for name in names]
+    if len({len(each) for each in words}) == 1:
+        return " ".join(each[0] for each in zip(*words, strict=True) if len(set(each)) == 1).rstrip(",")
+    if len({each[0] for each in words}) > 1:
+        return ""
+    return " ".join(word for word in words[0] if all(word in each for each in words)).rstrip(",")
 
 
 def grain(board: Board) -> str:

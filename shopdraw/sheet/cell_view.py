@@ -19,6 +19,7 @@ from shopdraw.sheet.face_mark import Wanted, edge_mark, face_marks
 from shopdraw.sheet.fact import Fact, Feature, Rank, Sight, Unplaced
 from shopdraw.sheet.glue_line import glue_lines
 from shopdraw.sheet.look import Look
+from shopdraw.sheet.near_lines import fine_where_close
 from shopdraw.sheet.view import ComposedView, PlainView
 from shopdraw.sheet.wrap import PITCH, wrapped
 from shopdraw.wood.assembly import Assembly
@@ -100,7 +101,7 @@ def _view(
     cell: Cell, face: Face, facts: Sequence[Fact], figures: Mapping[str, str], scale: float, look: Look
 ) -> ComposedView:
     board = cell.board
-    marks = board_marks(board.shape, face, board.id) + glue_lines(board, face)
+    marks = fine_where_close(board_marks(board.shape, face, board.id), scale, look) + glue_lines(board, face)
     if face is Face.FACE:
         marks += _face_words(board, marks, cell, scale, look)
     elif face is (Face.FAR if board.reference_edge == "far" else Face.NEAR):
@@ -174,7 +175,8 @@ def _face_words(board: Board, marks: Sequence[Mark], cell: Cell, scale: float, l
 def _pair(cell: Cell, upper: ComposedView, figures: Mapping[str, str], scale: float, look: Look) -> ComposedView:
     """The other hand below the drawn one, as the two lie on the bench."""
     board = cell.mirrored[0].first
-    marks = board_marks(board.shape, Face.FACE, board.id) + glue_lines(board, Face.FACE)
+    marks = fine_where_close(board_marks(board.shape, Face.FACE, board.id), scale, look)
+    marks += glue_lines(board, Face.FACE)
     marks += _face_words(board, marks, cell, scale, look)
     view = f"part.{board.label}.{Face.FACE.value}"
     facts = tuple(moved_to(fact, view) for fact in overall_facts(cell, view, "right"))

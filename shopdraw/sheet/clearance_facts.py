@@ -13,7 +13,7 @@ from shopdraw.sheet.season import Gap, words_of_gap
 from shopdraw.sheet.telling import note_at, size_between
 from shopdraw.wood.assembly import OpeningFact
 
-B, C = "section.B", "section.C"
+B, C, N = "section.B", "section.C", "section.N"
 
 
 def clearance_facts(places: Places, details: Sequence[Detail], writing: Writing) -> Iterator[Fact]:
@@ -21,7 +21,7 @@ def clearance_facts(places: Places, details: Sequence[Detail], writing: Writing)
     for detail in details:
         if not detail.joint:
             continue
-        if detail.plane.view == B:
+        if detail.plane.view in (B, N):
             yield from _support(places, detail, writing)
         _, *boards = detail.joint.split(":")
         opening = next((o for o in places.assembly.openings if _front_of(o) in boards), None)

@@ -41,7 +41,7 @@ def _words(drawn: Drawn, circles: Mapping[str, str], details: Mapping[str, str])
     found: dict[str, str] = {}
     every: Sequence[Detail] = drawn.views.details
     for detail in every:
-        scale = drawn.views.detail_scale
+        scale = drawn.views.detail_scales[detail.name]
         found[detail_name(detail, UNKNOWN)] = detail_name(detail, details[detail.name])
         found[detail_title(detail, scale, UNKNOWN)] = detail_title(detail, scale, circles[detail.name])
     return found

@@ -11,6 +11,7 @@ from shopdraw.sheet.fact import Fact, Feature, Rank
 from shopdraw.sheet.figure import Writing
 from shopdraw.sheet.places import Places
 from shopdraw.sheet.telling import note_at, size_between
+from shopdraw.sheet.upper_lid_facts import upper_lid_facts
 from shopdraw.wood.assembly import SlantFact
 
 D1, D2, D3 = "detail.d1", "detail.d2", "detail.d3"
@@ -23,6 +24,8 @@ def detail_facts(places: Places, writing: Writing) -> tuple[Fact, ...]:
     slant = places.assembly.slant
     drawn = {view.id for view in places.views}
     facts: list[Fact] = []
+    if slant is not None and slant.hinge_edge == "upper":
+        return tuple(upper_lid_facts(places, slant, writing)) if D1 in drawn else ()
     if slant is not None and D1 in drawn:
         facts += _nose(places, slant)
     if slant is not None and D2 in drawn:

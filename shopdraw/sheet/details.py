@@ -74,12 +74,17 @@ class Drawn:
 
 
 def lid_details(assembly: Assembly, planes: Sequence[CuttingPlane]) -> tuple[Detail, ...]:
-    """The details of a lid: d1 top's nose and lid's upper end, d2 pin and support, d3 lid's end over the side."""
+    """The details of a lid: d1 top's nose and lid's upper end, d2 pin and support, d3 lid's end over the side.
+
+    Of a lid that is hinged at its upper edge: d1 the pin, with the lid shut and open, d2 its lower edge and the ledge.
+    """
     slant = assembly.slant
-    if slant is None or slant.hinge_edge == "upper" or not assembly.has("lid"):
+    if slant is None or not assembly.has("lid"):
         return ()
     by_letter = {plane.letter: plane for plane in planes}
     found: list[Detail] = []
+    if slant.hinge_edge == "upper":
+        return (_upper_pin(slant, by_letter["A"]), _lower_edge(slant, by_letter["A"])) if "A" in by_letter else ()
     if "A" in by_letter:
         found += [_nose(assembly, slant, by_letter["A"]), _pin(slant, by_letter["A"])]
     if "D" in by_letter:
@@ -100,6 +105,22 @@ def _pin(slant: SlantFact, plane: CuttingPlane) -> Detail:
     reach = 2.2 * slant.lid_thickness_mm + 12.0
     at = slant.hinge_pin_mm[0], slant.hinge_pin_mm[1] - 0.2 * reach
     return Detail("d2", plane, at, radius_in_steps(reach), moving=True)
+
+
+def _upper_pin(slant: SlantFact, plane: CuttingPlane) -> Detail:
+    """Round the pin of a lid that is hinged above: its upper edge, shut and open, and the top's front edge."""
+    reach = 1.6 * slant.lid_thickness_mm + 12.0
+    at = slant.hinge_pin_mm[0], slant.hinge_pin_mm[1] - 0.2 * reach
+    return Detail("d1", plane, at, radius_in_steps(reach), moving=True)
+
+
+def _lower_edge(slant: SlantFact, plane: CuttingPlane) -> Detail:
+    """Round the lower edge of a lid that is hinged above."""
+    c, s = _slope(slant)
+    reach = 2.0 * slant.lid_thickness_mm + 12.0
+    along = slant.lid_length_mm - 0.3 * reach
+    at = slant.hinge_pin_mm[0] - along * c, slant.hinge_pin_mm[1] - along * s
+    return Detail("d2", plane, at, radius_in_steps(reach))
 
 
 def _lid_end(assembly: Assembly, slant: SlantFact, plane: CuttingPlane) -> Detail:

@@ -13,6 +13,8 @@ from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Shape
 from shopdraw.wood.facet import facets
 
+_SQUARE = 1.0 - 1e-9
+
 
 class Extent(NamedTuple):
     """An upright box in the world, mm."""
@@ -61,6 +63,15 @@ def _box(shape: Shape, frame: Frame) -> Extent:
     points = facets(shape).points @ np.array((frame.u, frame.v, frame.w)) + np.array(frame.at)
     low, high = np.round(points.min(axis=0), 6), np.round(points.max(axis=0), 6)
     return Extent(*(float(value) for value in (*low, *high)))
+
+
+@lru_cache(maxsize=4096)
+def faces_across(shape: Shape, frame: Frame, axis: int) -> tuple[float, ...]:
+    """Where a board's flat faces across a world axis lie along it, those of its cuts included, mm."""
+    bound, way = facets(shape), (frame.u[axis], frame.v[axis], frame.w[axis])
+    across = np.abs(bound.normals @ np.array(way)) > _SQUARE
+    first = bound.points[bound.triangles[across, 0]]
+    return tuple(sorted({float(at) for at in np.round(first @ np.array(way) + frame.at[axis], 6)}))
 
 
 def whole(assembly: Assembly) -> Extent:

@@ -10,6 +10,8 @@ from shopdraw.sheet.box import Bounds
 from shopdraw.sheet.extent import extent
 from shopdraw.sheet.planes import CuttingPlane
 from shopdraw.wood.assembly import Assembly, Joint
+from shopdraw.wood.board import Board, Cut
+from shopdraw.wood.prism import cut_prism
 
 LEAST_INSIDE = 0.5
 """A plane cuts a joint when it runs at least this far inside it, mm."""
@@ -32,6 +34,14 @@ def corners_of(assembly: Assembly, joint: Joint) -> tuple[Vec3, ...]:
     if any(b < a - LEAST_INSIDE for a, b in zip(low, high, strict=True)):
         return ()
     return tuple((x, y, z) for x, y, z in product(*zip(low, high, strict=True)))
+
+
+def corners_of_cut(board: Board, cut: Cut) -> tuple[Vec3, ...]:
+    """Corners of the box round what a cut takes away, world, mm."""
+    prism = cut_prism(board.shape.outline, board.shape.thickness, cut)
+    x0, y0, x1, y1 = bounds(prism.outline)
+    ends = product((x0, x1), (y0, y1), (prism.low, prism.high))
+    return tuple(board.frame.point(prism.frame.point(end)) for end in ends)
 
 
 def is_cut(corners: tuple[Vec3, ...], plane: CuttingPlane) -> bool:

@@ -48,30 +48,51 @@ class JointKind:
     opens: str = ""
 
 
+LEVEL = "CPRU"
+"""Level sections through drawers."""
+DRAWER_FRONTS = ("drawer.front", "drawer.box-front")
+SMALL_GROOVED = ("compartment.drawer.front", "compartment.drawer.side")
+NO_TAILS = ("dado", "groove", "rabbet", "butt")
 KINDS = (
-    JointKind("d4a", ("groove", "dado"), ("shelf", "top", "frame.front"), ("divider",), "B", around=26.0, opens="down"),
     JointKind(
-        "d4b", ("groove", "dado"), ("frame.runner", "frame.front", "shelf", "bottom"), ("divider",), "B", around=26.0,
+        "d4a", ("groove", "dado"), ("shelf", "top", "frame.front"), ("divider",), "BN", around=26.0, opens="down",
+    ),
+    JointKind(
+        "d4b", ("groove", "dado"), ("frame.runner", "frame.front", "shelf", "bottom"), ("divider",), "BN", around=26.0,
         opens="up",
     ),
     JointKind("d5", ("dado",), ("side",), ("frame.front", "shelf", "bottom"), "G", "low", 24.0),
     JointKind("d5b", ("lap",), ("shelf",), ("shelf.rear",), "A", around=24.0),
     JointKind("d6a", ("mortise-and-tenon",), ("frame.front",), ("frame.runner",), "G"),
     JointKind("d6b", ("mortise-and-tenon",), ("frame.rear",), ("frame.runner",), "G"),
+    JointKind("d6d", ("groove",), ("frame.front", "frame.rear", "frame.runner"), ("frame.panel",), "AB", around=24.0),
     JointKind("d6c", ("mortise-and-tenon",), ("face",), ("face",), "J"),
-    JointKind("d7", ("dovetail", "rabbet", "dado", "groove"), ("side", "top"), ("top", "side"), "B"),
+    JointKind("d7", ("dovetail",), ("side", "top"), ("top", "side"), "T", around=30.0),
+    JointKind("d7c", ("rabbet", "dado", "groove"), ("side", "top"), ("top", "side"), "B"),
     JointKind("d7b", ("butt",), ("frame.rear", "frame.front"), ("top",), "A", "high", 24.0),
     JointKind("d8", (), ("side",), ("back",), "CFG", around=24.0),
     JointKind("d8b", ("lap",), ("back.board",), ("back.board",), "CGFE", around=24.0),
-    JointKind("d9a", (), ("drawer.front", "drawer.side"), ("drawer.side", "drawer.front"), "C", around=26.0),
-    JointKind("d9b", (), ("drawer.front",), ("drawer.bottom",), "A", around=24.0),
+    JointKind("d8c", ("groove",), ("back.frame",), ("back.panel",), "CGFEAV", around=24.0),
+    JointKind("d8d", ("mortise-and-tenon",), ("back.frame",), ("back.frame",), "V"),
+    JointKind("d9a", ("groove",), DRAWER_FRONTS, ("drawer.side",), LEVEL, around=26.0),
+    JointKind("d9b", (), DRAWER_FRONTS, ("drawer.bottom",), "A", around=24.0),
     JointKind("d9c", (), ("drawer.side",), ("drawer.bottom",), "B", around=24.0),
-    JointKind("d9d", (), ("drawer.side", "drawer.back"), ("drawer.back", "drawer.side"), "C"),
+    JointKind("d9d", NO_TAILS, ("drawer.side", "drawer.back"), ("drawer.back", "drawer.side"), LEVEL),
+    JointKind("d9e", ("rabbet",), DRAWER_FRONTS, ("drawer.side",), LEVEL, around=26.0),
+    JointKind("d9f", ("dovetail",), DRAWER_FRONTS, ("drawer.side",), "W", around=30.0),
+    JointKind("d9g", ("sliding-dovetail",), DRAWER_FRONTS, ("drawer.side",), LEVEL, around=26.0),
+    JointKind("d9h", ("dovetail",), ("drawer.back",), ("drawer.side",), "W", around=30.0),
     JointKind("d10", ("groove",), ("lid.cap",), ("lid",), "H", "high", 26.0),
+    JointKind("d10b", ("mitre",), ("lid", "lid.cap"), ("lid.cap", "lid"), "H", around=26.0),
     JointKind("d11", ("mitre",), ("plinth",), ("plinth",), "E", around=28.0, inward=18.0),
     JointKind("d13a", ("groove",), ("shelf.rear", "shelf", "bottom", "top"), ("partition",), "B"),
     JointKind("d13b", ("v-housing",), ("partition", "side"), ("pigeonhole",), "B"),
-    JointKind("d13c", (), ("compartment.drawer.front",), ("compartment.drawer.side",), "F"),
+    JointKind("d13c", (), ("compartment.drawer.front",), ("compartment.drawer.side",), "FK"),
+    JointKind("d13e", ("groove",), SMALL_GROOVED, ("compartment.drawer.bottom",), "BA"),
+    JointKind(
+        "d13f", (), ("compartment.drawer.side", "compartment.drawer.back"),
+        ("compartment.drawer.back", "compartment.drawer.side"), "FK",
+    ),
     JointKind("d13d", ("groove",), ("top", "shelf.rear"), ("compartment.back",), "A"),
     JointKind("d15", (), ("side",), ("face",), "CGF", around=26.0),
 )

@@ -141,6 +141,7 @@ def _words(places: Places, detail: Detail, joint: Joint, figures: Figures) -> Fa
         for fitting in places.assembly.hardware
         if set(fitting.on) == {joint.host, joint.guest} and "diameter" in dict(fitting.sizes)
     ]
+    words += _splines(places, joint, figures)
     box = on_plane(corners_of(places.assembly, joint), detail.plane)
     middle = [(box[i] + box[i + 2]) / 2 for i in (0, 1)]
     reach = 0.6 * detail.radius
@@ -149,3 +150,14 @@ def _words(places: Places, detail: Detail, joint: Joint, figures: Figures) -> Fa
     return note_at(
         f"joint:{detail.name}", place, "; ".join(words), Rank.CLEARANCE, (detail.view,), board=joint.guest
     )
+
+
+def _splines(places: Places, joint: Joint, figures: Figures) -> Iterator[str]:
+    """What keys a mitre: the spline let into both boards, its thickness and width."""
+    if joint.kind != "mitre":
+        return
+    keyed = [j for j in places.assembly.joints if j.kind == "groove" and j.host == joint.guest]
+    for one in keyed:
+        board = places.assembly.board(one.guest) if places.assembly.has(one.guest) else None
+        if board is not None and board.member.endswith(".spline"):
+            yield f"{board.name.split()[0]} {figures.size(board.thickness)} × {figures.size(board.width)}"

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Sequence
-from itertools import combinations, product
+from dataclasses import replace
+from itertools import product
 
 from shopdraw.drawing.mark import Line, Meaning, Text
 from shopdraw.drawing.sheet import Drawing
-from shopdraw.shape.frame import Vec3, dot
-from shopdraw.shape.path import Point
+from shopdraw.shape.frame import Frame, Vec3
+from shopdraw.shape.path import Point, rectangle
 from shopdraw.sheet.arrange import free_area, stand_on_pages
 from shopdraw.sheet.compose import compose_view
 from shopdraw.sheet.extent import Extent, whole
@@ -20,9 +21,10 @@ from shopdraw.sheet.view import Balloon, ComposedView, PlainView
 from shopdraw.view.direction import ISOMETRIC
 from shopdraw.view.projection import project
 from shopdraw.wood.assembly import Assembly
-from shopdraw.wood.board import Board
+from shopdraw.wood.board import Board, Shape, Stock
 
 TITLE = "Boards within, in their places, not to scale"
+_THIN_MM = 0.01
 _SHARE = 0.45
 """A picture takes at most so much of the page's width and height, so that several share a sheet."""
 
@@ -68,10 +70,15 @@ def label_leaves(assembly: Assembly, manner: Manner, labelled: Collection[str]) 
 
 
 def _picture(boards: Sequence[Board], box: Extent, ratio: float, manner: Manner, number: int) -> ComposedView:
-    lines = without_near(project(boards, ISOMETRIC, hidden=False), ratio)
+    behind = _planes_behind(box, boards[0].stock)
+    names = {plane.id for plane in behind}
+    drawn = project((*boards, *behind), ISOMETRIC, hidden=False)
+    edges = tuple(replace(mark, meaning=Meaning.MOVING, board="") for mark in drawn if mark.board in names)
+    held = without_near((*(mark for mark in drawn if mark.board not in names), *edges), ratio)
+    lines = tuple(mark for mark in held if mark.meaning is not Meaning.MOVING)
     points = points_in_sight(boards, ISOMETRIC)
     balloons = [_balloon(board, points.get(board.id, ()), lines) for board in boards]
-    view = PlainView(f"labels.{number}", TITLE, (*lines, *_box_lines(box)))
+    view = PlainView(f"labels.{number}", TITLE, held)
     return compose_view(view, (), ratio, manner.look, {}, [balloon for balloon in balloons if balloon is not None])
 
 
@@ -91,14 +98,18 @@ def _long(mark: Line) -> float:
     return round(abs(mark.end[0] - mark.start[0]) + abs(mark.end[1] - mark.start[1]), 3)
 
 
-def _box_lines(box: Extent) -> tuple[Line, ...]:
-    """The edges of the piece's box that lie behind all boards."""
-    corners = _corners(box)
-    nearest = max(corners, key=lambda corner: dot(corner, ISOMETRIC.toward))
+def _planes_behind(box: Extent, stock: Stock) -> tuple[Board, ...]:
+    """The faces of the piece's box that lie behind all boards, as sheets too thin to see: boards hide their edges."""
+    wide, deep, high = (b - a for a, b in zip(box.low, box.high, strict=True))
+    x, y, z = (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0)
+    faces = (
+        ("below", Frame(x, y, z, box.low), wide, deep),
+        ("behind", Frame(x, z, (0.0, -1.0, 0.0), (box.x0, box.y1, box.z0)), wide, high),
+        ("left", Frame(y, z, x, box.low), deep, high),
+    )
     return tuple(
-        Line(ISOMETRIC.on_paper(a), ISOMETRIC.on_paper(b), Meaning.MOVING)
-        for a, b in combinations(corners, 2)
-        if sum(p != q for p, q in zip(a, b, strict=True)) == 1 and nearest not in (a, b)
+        Board(f"box:{name}", "", name, "box", Shape(rectangle(0.0, 0.0, u, v), _THIN_MM), frame, stock)
+        for name, frame, u, v in faces
     )
 
 

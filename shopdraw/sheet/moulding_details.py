@@ -4,16 +4,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from itertools import product
 
 from shopdraw.build.profile import QUIRK, told_of
 from shopdraw.drawing.mark import ArcMark
 from shopdraw.lists.figures import Figures
-from shopdraw.shape.frame import Vec3
-from shopdraw.shape.path import bounds
 from shopdraw.sheet.details import Detail, radius_in_steps
 from shopdraw.sheet.fact import Fact, Rank
-from shopdraw.sheet.joint_body import is_cut, on_plane
+from shopdraw.sheet.joint_body import corners_of_cut, is_cut, on_plane
 from shopdraw.sheet.moulding_note import KIND
 from shopdraw.sheet.places import Places
 from shopdraw.sheet.planes import CuttingPlane
@@ -22,6 +19,7 @@ from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Cut
 from shopdraw.wood.prism import cut_prism
 
+NAME = "d14"
 AROUND_MM = 18.0
 SQUARE = 0.999
 NEAR_MM = 0.05
@@ -36,9 +34,9 @@ def moulding_details(assembly: Assembly, planes: Sequence[CuttingPlane]) -> Iter
                 continue
             plane = next((p for p in planes if _across(board, cut, p)), None)
             if plane is not None:
-                x0, y0, x1, y1 = on_plane(_corners(board, cut), plane)
+                x0, y0, x1, y1 = on_plane(corners_of_cut(board, cut), plane)
                 reach = math.hypot(x1 - x0, y1 - y0) / 2 + AROUND_MM
-                name = f"d14{chr(ord('a') + len(told))}"
+                name = f"{NAME}{chr(ord('a') + len(told))}"
                 told.add(_profile(cut))
                 centre = ((x0 + x1) / 2, (y0 + y1) / 2)
                 yield Detail(name, plane, centre, radius_in_steps(reach), board=board.id)
@@ -47,7 +45,7 @@ def moulding_details(assembly: Assembly, planes: Sequence[CuttingPlane]) -> Iter
 def moulding_facts(places: Places, details: Sequence[Detail], figures: Figures) -> Iterator[Fact]:
     """In words at each profile: its name, how far it reaches over the face and down the edge, its radius and steps."""
     for detail in details:
-        if not detail.board:
+        if not detail.name.startswith(NAME):
             continue
         board = places.assembly.board(detail.board)
         cut = next(c for c in board.shape.cuts if c.kind == KIND and _is_round(board, c, detail))
@@ -69,28 +67,20 @@ def _profile(cut: Cut) -> tuple[object, ...]:
     return (told.name, *sizes, round(told.radius, 2), round(told.step, 2))
 
 
-def _corners(board: Board, cut: Cut) -> tuple[Vec3, ...]:
-    """The box round what a cut takes away, world, mm."""
-    prism = cut_prism(board.shape.outline, board.shape.thickness, cut)
-    x0, y0, x1, y1 = bounds(prism.outline)
-    ends = product((x0, x1), (y0, y1), (prism.low, prism.high))
-    return tuple(board.frame.point(prism.frame.point(end)) for end in ends)
-
-
 def _across(board: Board, cut: Cut, plane: CuttingPlane) -> bool:
     """Whether a plane cuts a moulding square to its run."""
     prism = cut_prism(board.shape.outline, board.shape.thickness, cut)
     run = board.frame.direction(prism.frame.w)
     toward = plane.plane.direction.toward
     square = abs(sum(a * b for a, b in zip(run, toward, strict=True))) > SQUARE
-    return square and is_cut(_corners(board, cut), plane)
+    return square and is_cut(corners_of_cut(board, cut), plane)
 
 
 def _is_round(board: Board, cut: Cut, detail: Detail) -> bool:
     """Whether a detail stands round a moulding."""
     if not _across(board, cut, detail.plane):
         return False
-    x0, y0, x1, y1 = on_plane(_corners(board, cut), detail.plane)
+    x0, y0, x1, y1 = on_plane(corners_of_cut(board, cut), detail.plane)
     return math.dist(((x0 + x1) / 2, (y0 + y1) / 2), detail.centre) < NEAR_MM
 
 

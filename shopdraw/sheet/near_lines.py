@@ -7,11 +7,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 import numpy as np
 
-from shopdraw.drawing.mark import ArcMark, Line, Meaning
+from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
 from shopdraw.shape.path import Point
+from shopdraw.sheet.look import Look
 
 LEAST_APART = 0.7
 LEAST_LEFT = 0.8
@@ -40,6 +42,45 @@ def without_near(marks: Sequence[Line | ArcMark], scale: float) -> tuple[Line | 
         kept.add(left)
     arcs = [mark for mark in marks if not isinstance(mark, Line)]
     return (*(piece for index in range(len(lines)) for piece in result[index]), *arcs)
+
+
+def fine_where_close(marks: Sequence[Mark], scale: float, look: Look) -> tuple[Mark, ...]:
+    """The marks, level and plumb lines that leave less than 0.7 on paper to another as narrow lines.
+
+    Wide ones would print as one bar: the sides and the floor of a V-groove, a narrow groove. What bounds the view
+    stays wide.
+
+    Args:
+        marks: of a board's view, true-size mm.
+        scale: of the view.
+        look: widths of lines.
+    """
+    apart = (LEAST_APART + look.wide) / scale
+    fine: set[int] = set()
+    for axis in (0, 1):
+        upright: list[tuple[float, float, float, int]] = sorted(
+            (mark.start[axis], *_in_order(mark.start[1 - axis], mark.end[1 - axis]), number)
+            for number, mark in enumerate(marks)
+            if isinstance(mark, Line) and abs(mark.start[axis] - mark.end[axis]) < _HAIR
+        )
+        if not upright:
+            continue
+        first, last = upright[0][0], upright[-1][0]
+        for n, (at, low, high, number) in enumerate(upright):
+            for other, begun, ended, beside in upright[n + 1 :]:
+                if other - at >= apart:
+                    break
+                if other - at > _HAIR and min(high, ended) - max(low, begun) > _HAIR:
+                    fine |= {number} if at > first + _HAIR else set()
+                    fine |= {beside} if other < last - _HAIR else set()
+    return tuple(
+        replace(mark, width=look.narrow) if n in fine and isinstance(mark, Line) else mark
+        for n, mark in enumerate(marks)
+    )
+
+
+def _in_order(a: float, b: float) -> tuple[float, float]:
+    return (a, b) if a <= b else (b, a)
 
 
 class _Kept:

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
+from dataclasses import replace
 
 from shopdraw.shape.path import Point
-from shopdraw.sheet.extent import extent, whole
+from shopdraw.sheet.extent import whole
 from shopdraw.sheet.own import Nowhere, OwnPlane
-from shopdraw.sheet.planes import OFF_FACE_MM, CuttingPlane
+from shopdraw.sheet.planes import CuttingPlane, off_faces
 from shopdraw.view.direction import FRONT, PLAN, RIGHT_SIDE
 from shopdraw.view.section import Plane
 from shopdraw.wood.assembly import Assembly
@@ -43,7 +43,8 @@ def with_own_planes(
             continue
         old = held.get(table.letter)
         across = old is not None and old.on == "front"
-        held[table.letter] = _plane(assembly, table.letter, axis, _off_faces(assembly, table.at, axis), across=across)
+        made = _plane(assembly, table.letter, axis, off_faces(table.at, assembly.boards, axis), across=across)
+        held[table.letter] = replace(made, shows=old.shows) if old is not None else made
     return tuple(held[letter] for letter in sorted(held)), tuple(nowhere)
 
 
@@ -79,10 +80,3 @@ def _plane(assembly: Assembly, letter: str, axis: int, at: float, *, across: boo
         return CuttingPlane(letter, Plane(PLAN, point), "front", ((box.x0, at), (box.x1, at)), (0.0, -1.0))
     ends = (box.y0, at), (box.y1, at)
     return CuttingPlane(letter, Plane(PLAN, point), "side", ends, (0.0, -1.0))
-
-
-def _off_faces(assembly: Assembly, at: float, axis: int) -> float:
-    """The place, a millimetre further where a face lies in it."""
-    boxes = [extent([board]) for board in assembly.boards]
-    met = any(math.isclose(at, box[axis + n], abs_tol=OFF_FACE_MM / 2) for box in boxes for n in (0, 3))
-    return at + OFF_FACE_MM if met else at

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from shopdraw.shape.path import Point
-from shopdraw.sheet.extent import extent, whole
+from shopdraw.sheet.extent import extent, faces_across, whole
 from shopdraw.view.direction import FRONT, PLAN, RIGHT_SIDE, looking
 from shopdraw.view.section import Plane
 from shopdraw.wood.assembly import Assembly
@@ -16,6 +16,10 @@ from shopdraw.wood.board import Board
 
 OFF_FACE_MM = 1.0
 """A plane never runs inside a face: it is moved by this."""
+
+
+DOWN = (0.0, -1.0)
+"""Arrows of planes that are looked at from above."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +32,7 @@ class CuttingPlane:
         on: id of the view that it is drawn on.
         ends: where its line leaves what it cuts there, true-size mm.
         sight: unit direction of the arrows there.
+        shows: ids of the boards that its section shows; none for all.
     """
 
     letter: str
@@ -35,6 +40,7 @@ class CuttingPlane:
     on: str
     ends: tuple[Point, Point]
     sight: Point
+    shows: tuple[str, ...] = ()
 
     @property
     def view(self) -> str:
@@ -44,7 +50,9 @@ class CuttingPlane:
     @property
     def title(self) -> str:
         """Of its section; one that cuts nothing is a view."""
-        return "View L" if self.letter == "L" else f"Section {self.letter}–{self.letter}"
+        if self.letter == "L":
+            return "View L, lid open" if self.sight == DOWN else "View L"
+        return f"Section {self.letter}–{self.letter}"
 
 
 def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
@@ -99,7 +107,7 @@ def plane_b(assembly: Assembly) -> CuttingPlane:
         top = extent([assembly.board("top")])
         inside = top.y0 + (top.y1 - top.y0) / 4
         middle = inside if middle < inside < (high if low < high else assembly.depth) else middle
-    y = _off_faces(middle, assembly.boards, 1)
+    y = off_faces(middle, assembly.boards, 1)
     return CuttingPlane("B", Plane(FRONT, (0.0, y, 0.0)), "side", ((y, box.z0), (y, box.z1)), (1.0, 0.0))
 
 
@@ -108,7 +116,7 @@ def plane_c(assembly: Assembly) -> CuttingPlane:
     box = whole(assembly)
     drawers = [opening for opening in assembly.openings if opening.use == "drawer"]
     top = max(drawers, key=lambda opening: opening.bottom)
-    z = _off_faces(top.bottom + top.height / 2, assembly.boards, 2)
+    z = off_faces(top.bottom + top.height / 2, assembly.boards, 2)
     return CuttingPlane("C", Plane(PLAN, (0.0, 0.0, z)), "side", ((box.y0, z), (box.y1, z)), (0.0, -1.0))
 
 
@@ -129,7 +137,7 @@ def plane_d(assembly: Assembly) -> CuttingPlane:
 def plane_e(assembly: Assembly) -> CuttingPlane:
     """Level through the middle of the plinth's height; looked at from above."""
     box, plinth = whole(assembly), extent([assembly.board("plinth.front")])
-    z = _off_faces((plinth.z0 + plinth.z1) / 2, assembly.boards, 2)
+    z = off_faces((plinth.z0 + plinth.z1) / 2, assembly.boards, 2)
     return CuttingPlane("E", Plane(PLAN, (0.0, 0.0, z)), "side", ((box.y0, z), (box.y1, z)), (0.0, -1.0))
 
 
@@ -139,7 +147,7 @@ def plane_f(assembly: Assembly) -> CuttingPlane:
     drawers = [b for b in assembly.boards if b.member == "compartment.drawer.side"]
     low = min((extent([b]) for b in drawers), key=lambda one: one.z0, default=None)
     at = (low.z0 + low.z1) / 2 if low is not None else partitions.z0 + 0.4 * (partitions.z1 - partitions.z0)
-    z, box = _off_faces(at, assembly.boards, 2), whole(assembly)
+    z, box = off_faces(at, assembly.boards, 2), whole(assembly)
     return CuttingPlane("F", Plane(PLAN, (0.0, 0.0, z)), "front", ((box.x0, z), (box.x1, z)), (0.0, -1.0))
 
 
@@ -148,7 +156,7 @@ def plane_g(assembly: Assembly) -> CuttingPlane:
     box = whole(assembly)
     housed = next(held for member in IN_DADOS if (held := [b for b in assembly.boards if b.member == member]))
     top = max((extent([b]) for b in housed), key=lambda one: one.z1)
-    z = _off_faces((top.z0 + top.z1) / 2, assembly.boards, 2)
+    z = off_faces((top.z0 + top.z1) / 2, assembly.boards, 2)
     return CuttingPlane("G", Plane(PLAN, (0.0, 0.0, z)), "side", ((box.y0, z), (box.y1, z)), (0.0, -1.0))
 
 
@@ -160,14 +168,14 @@ def plane_h(assembly: Assembly) -> CuttingPlane:
 def plane_j(assembly: Assembly) -> CuttingPlane:
     """Through the middle of the face frame's thickness; looked at to the back."""
     box, face = whole(assembly), extent([b for b in assembly.boards if b.member == "face"])
-    y = _off_faces((face.y0 + face.y1) / 2, assembly.boards, 1)
+    y = off_faces((face.y0 + face.y1) / 2, assembly.boards, 1)
     return CuttingPlane("J", Plane(FRONT, (0.0, y, 0.0)), "side", ((y, box.z0), (y, box.z1)), (1.0, 0.0))
 
 
 def plane_k(assembly: Assembly, upper: Sequence[Board]) -> CuttingPlane:
     """Level through the uppermost row of small drawers, where F–F runs through another; from above."""
     row = extent(upper)
-    z = _off_faces((row.z0 + row.z1) / 2, assembly.boards, 2)
+    z = off_faces((row.z0 + row.z1) / 2, assembly.boards, 2)
     ends = (row.y0, z), (row.y1 - WITHIN_MM, z)
     return CuttingPlane("K", Plane(PLAN, (0.0, 0.0, z)), "section.A", ends, (0.0, -1.0))
 
@@ -182,8 +190,23 @@ def _upper_small_drawers(assembly: Assembly) -> tuple[Board, ...]:
 
 
 def plane_l(assembly: Assembly) -> CuttingPlane:
-    """Before the shut lid, square to its face: it cuts nothing."""
-    return _along_lid("L", assembly, 1.0, BEFORE_LID_MM)
+    """Square to the lid: it cuts nothing. A lid that falls open is seen as it lies then, its writing face up.
+
+    One that is hinged above is seen as it lies shut, its reading face up.
+    """
+    slant = assembly.slant
+    assert slant is not None
+    if slant.hinge_edge == "upper":
+        return _along_lid("L", assembly, 1.0, BEFORE_LID_MM)
+    turn = math.radians(slant.angle_from_level_deg)
+    c, s = math.cos(turn), math.sin(turn)
+    pin_y, pin_z = slant.hinge_pin_mm
+    over = OVER_LID_SHARE * slant.lid_length_mm
+    z = pin_z + over
+    ends = (pin_y - slant.lid_length_mm - BEYOND_OPEN_MM, z), (pin_y - BEFORE_PIN_MM, z)
+    # The boards lie shut: one looks at the writing face from inside, its free edge down.
+    plane = Plane(looking((0.0, -s, c), (0.0, -c, -s)), (0.0, pin_y + over * s, pin_z - over * c))
+    return CuttingPlane("L", plane, "section.A", ends, DOWN)
 
 
 def _along_lid(letter: str, assembly: Assembly, share: float, before: float) -> CuttingPlane:
@@ -214,6 +237,12 @@ WITHIN_MM = 40.0
 """Plane K ends before the compartments' back: its arrow stands inside the case, off the rows beside it."""
 BEYOND_MM = 2.0
 """How far the ends of a plane along the lid lie beyond it."""
+BEYOND_OPEN_MM = 16.0
+"""How far the end of view L's plane lies beyond the open lid: past the swing."""
+BEFORE_PIN_MM = 30.0
+"""How far before the pin its other end lies: clear of the shut lid."""
+OVER_LID_SHARE = 0.2
+"""How far over the open lid view L is looked at from, as a share of its length."""
 BEFORE_LID_MM = 60.0
 """How far before the lid view L is looked at from: beyond a ledge or a knob on it."""
 IN_DADOS = ("frame.front", "shelf", "bottom")
@@ -242,9 +271,9 @@ def _clear_of(at: float, boards: Sequence[Board], axis: int) -> float:
     return min(bays, key=lambda bay: (round(abs(bay - at), 6), bay), default=at)
 
 
-def _off_faces(at: float, boards: Iterable[Board], axis: int) -> float:
-    """The place, moved until no board's face lies in it."""
-    faces = sorted({value for b in boards for value in (extent([b])[axis], extent([b])[axis + 3])})
+def off_faces(at: float, boards: Iterable[Board], axis: int) -> float:
+    """A coordinate along an axis, moved until no board's face lies in it, be it the floor of a cut, mm."""
+    faces = sorted({value for b in boards for value in faces_across(b.shape, b.frame, axis)})
     for _ in range(len(faces)):
         if not any(abs(face - at) < OFF_FACE_MM / 2 for face in faces):
             return at

@@ -10,7 +10,8 @@ from shopdraw.sheet.arrangement_facts import PLUMB, laps
 from shopdraw.sheet.compartment_facts import compartment_facts, compartment_spaces
 from shopdraw.sheet.fact import Fact, Rank
 from shopdraw.sheet.figure import Writing
-from shopdraw.sheet.places import BELOW, LEFT, RIGHT, Places
+from shopdraw.sheet.joint_body import corners_of_cut
+from shopdraw.sheet.places import ABOVE, BELOW, LEFT, RIGHT, Places
 from shopdraw.sheet.season import Gap, words_of_gap
 from shopdraw.sheet.sighting import NEAR_MM
 from shopdraw.sheet.telling import chain_of, least_link, note_at, running_from, size_between
@@ -235,7 +236,7 @@ def _plinth(places: Places) -> Iterator[Fact]:
 
 
 def _lid_face(places: Places) -> Iterator[Fact]:
-    """Below view L: ends and panel; the lid's width. Right of it: its length along the slope."""
+    """Below view L: ends and panel; the lid's width. Right of it: its length along the slope. Above: its hinges."""
     lines = [line for view in places.views if view.id == L for line in view.lines()]
     xs, ys = ([point[axis] for line in lines for point in line] for axis in (0, 1))
     ends = ("left", 0, min(xs)), ("right", 0, max(xs)), ("lower", 1, min(ys)), ("upper", 1, max(ys))
@@ -254,6 +255,11 @@ def _lid_face(places: Places) -> Iterator[Fact]:
         yield from chain_of("L.ends", links, Rank.OPENING, (L,), 1, side="below", row=1)
     yield size_between(left, right, Rank.LEVEL, (L,), side="below", row=2, reference=True)
     yield size_between(low, high, Rank.LEVEL, (L,), direction_deg=PLUMB, side="right", row=1)
+    lid, box = places.assembly.board("lid"), places.extent("lid")
+    begun = sorted(min(x for x, _, _ in corners_of_cut(lid, c)) for c in lid.shape.cuts if c.kind == "hinge-leaf")
+    leaves = [places.across(f"lid:hinge {n}", "x", x, ABOVE, box) for n, x in enumerate(begun, 1)]
+    held = places.spaced(leaves, L, 0, (left,))
+    yield from running_from("L.hinges", left, held, Rank.LOCATION, (L,), side="above", row=1, rounding="cut")
 
 
 def _end_of(lines: Sequence[tuple[Point, Point]], axis: int, at: float) -> Point:

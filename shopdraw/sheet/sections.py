@@ -56,6 +56,8 @@ def section_marks(assembly: Assembly, plane: CuttingPlane, scale: float) -> tupl
     boards = assembly.boards
     if plane.letter in "HL":
         boards = tuple(board for board in boards if board.member in LID)
+    elif plane.shows:
+        boards = tuple(board for board in boards if board.id in plane.shows)
     marks = section(boards, plane.plane, scale)
     if plane.letter == "L":
         return tuple(replace(mark, meaning=Meaning.VISIBLE) for mark in marks if not isinstance(mark, Area))

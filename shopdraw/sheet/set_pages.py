@@ -91,18 +91,35 @@ def _may_fit(assembly: Assembly, ratio: float, area: FreeArea, *, apart: bool) -
 
 
 def _at_scale(assembly: Assembly, manner: Manner, scale: Scale, *, apart: bool) -> Drawn | None:
-    for name in DETAIL_SCALES:
-        made = set_views(assembly, manner, scale, _detail_scale(manner, name))
+    """All views at a scale, each detail at the largest one at which it stands on a sheet; None where they don't fit."""
+    largest, *smaller = (_named_scale(manner, name) for name in DETAIL_SCALES)
+    given: dict[str, Scale] = {}
+    while True:
+        made = set_views(assembly, manner, scale, largest, given)
         arrangement = _arrangement(made, manner, apart=apart)
         if arrangement is None:
             return None
         rest = _rows(made, manner)
         if rest is not None:
             return Drawn(manner, made, (*arrangement, *_named(rest, made, manner)))
-    return None
+        reduced = dict(_reduced(made, manner, (largest, *smaller)))
+        if not reduced:
+            return None
+        given |= reduced
 
 
-def _detail_scale(manner: Manner, name: str) -> Scale:
+def _reduced(made: SetViews, manner: Manner, scales: Sequence[Scale]) -> Iterator[tuple[str, Scale]]:
+    """The details that don't stand on a sheet, each with the next smaller scale, where there is one."""
+    area, _ = with_cautions(TILT, manner.size, manner.look)
+    for detail in made.details:
+        if stand_on_pages([made.done.views[detail.view]], area) is None:
+            now = made.detail_scales[detail.name].ratio
+            less = next((one for one in scales if one.ratio < now), None)
+            if less is not None:
+                yield detail.name, less
+
+
+def _named_scale(manner: Manner, name: str) -> Scale:
     return next(scale for scale in manner.scales if scale.name == name)
 
 
@@ -163,9 +180,9 @@ def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
     counts: dict[str, int] = {}
     for standing in pages:
         held = {s.view.drawing.id for s in standing}
-        shown = [plane.title.partition(" ")[::2] for plane in made.planes if plane.view in held]
-        sections = [name for word, name in shown if word == "Section"]
-        views = [name for word, name in shown if word == "View"]
+        shown = [plane for plane in made.planes if plane.view in held]
+        sections = [f"{plane.letter}–{plane.letter}" for plane in shown if plane.letter != "L"]
+        views = [plane.letter for plane in shown if plane.letter == "L"]
         details = _from_to([detail.name for detail in made.details], {d.name for d in made.details if d.view in held})
         key = "sections" if shown else "details"
         counts[key] = counts.get(key, 0) + 1
@@ -179,8 +196,14 @@ def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
             title[:1].upper() + title[1:],
             standing,
             marks,
-            made.scale.printed if shown else made.detail_scale.printed,
+            made.scale.printed if shown else _most(made, held).printed,
         )
+
+
+def _most(made: SetViews, held: Collection[str]) -> Scale:
+    """The scale of most details on a sheet; of as many the larger one."""
+    scales = [made.detail_scales[detail.name] for detail in made.details if detail.view in held]
+    return max(scales, key=lambda scale: (scales.count(scale), scale.ratio))
 
 
 def _from_to(names: Sequence[str], held: Collection[str]) -> list[str]:

@@ -11,12 +11,22 @@ from shopdraw.sheet.arrangement import arranged_views
 from shopdraw.sheet.arrangement_facts import arrangement_facts
 from shopdraw.sheet.clearance_facts import clearance_facts
 from shopdraw.sheet.detail_facts import detail_facts
-from shopdraw.sheet.details import Detail, circle_of, draw_detail, lid_details, name_at_circle, name_near_circle
+from shopdraw.sheet.details import (
+    Detail,
+    Drawn,
+    circle_of,
+    draw_detail,
+    lid_details,
+    name_at_circle,
+    name_near_circle,
+)
 from shopdraw.sheet.fact import Fact
 from shopdraw.sheet.figure import write_figures
+from shopdraw.sheet.foot_detail import foot_details, foot_facts, foot_plane
 from shopdraw.sheet.ground import What, strokes_of
 from shopdraw.sheet.joint_details import joint_details
 from shopdraw.sheet.joint_facts import joint_facts
+from shopdraw.sheet.joint_planes import joint_planes
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.mark_words import ground_of
 from shopdraw.sheet.moulding_details import moulding_details, moulding_facts
@@ -47,7 +57,7 @@ class SetViews:
         facts: all that is told.
         done: composed views and what found no room.
         scale: of arrangement and sections.
-        detail_scale: of the details.
+        detail_scales: of the details, by name.
         nowhere: tables of a person's own that do nothing.
     """
 
@@ -56,27 +66,37 @@ class SetViews:
     facts: tuple[Fact, ...]
     done: Dimensioned
     scale: Scale
-    detail_scale: Scale
+    detail_scales: Mapping[str, Scale]
     nowhere: tuple[Nowhere, ...] = ()
 
 
-def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Scale) -> SetViews:
+def set_views(
+    assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Scale, given: Mapping[str, Scale] | None = None
+) -> SetViews:
     """Arrangement, sections and details with their dimensions and balloons.
+
+    A detail that has no room for all its facts is drawn at the next larger preferred scale where that tells more.
 
     Args:
         assembly: the piece.
         manner: paper, style and figures.
         scale: of arrangement and sections.
         detail_scale: of the details.
+        given: the scales of some details, by name; they are kept.
     """
-    planes, unheld = with_own_planes(assembly, cutting_planes(assembly), manner.own.planes)
-    details = (*lid_details(assembly, planes), *joint_details(assembly, planes), *moulding_details(assembly, planes))
+    own = cutting_planes(assembly)
+    further = (*joint_planes(assembly, own), *foot_plane(assembly))
+    planes, unheld = with_own_planes(assembly, (*own, *further), manner.own.planes)
+    details = (
+        *lid_details(assembly, planes),
+        *joint_details(assembly, planes),
+        *foot_details(assembly, planes),
+        *moulding_details(assembly, planes),
+    )
     arranged = arranged_views(assembly, planes, scale.ratio, manner.look)
     cuts = [cut_view(assembly, plane, scale.ratio) for plane in planes]
-    drawn = [
-        draw_detail(assembly, detail, detail_scale.ratio, detail_title(detail, detail_scale, UNKNOWN))
-        for detail in details
-    ]
+    at = {detail.name: (given or {}).get(detail.name, detail_scale) for detail in details}
+    drawn = [_drawn(assembly, detail, at[detail.name]) for detail in details]
     flat = Places(assembly, (*(view.seen for view in arranged), *(cut.seen for cut in cuts)), scale.ratio)
     near = Places(assembly, tuple(detail.seen for detail in drawn), detail_scale.ratio)
     facts: tuple[Fact, ...] = (
@@ -84,6 +104,7 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
         *section_facts(flat, manner.writing),
         *detail_facts(near, manner.writing),
         *joint_facts(near, details, manner.figures),
+        *foot_facts(near, details),
         *moulding_facts(near, details, manner.figures),
         *clearance_facts(near, details, manner.writing),
     )
@@ -93,15 +114,40 @@ def set_views(assembly: Assembly, manner: Manner, scale: Scale, detail_scale: Sc
     plain = [view.plain for view in arranged] + [_with_marks(cut, planes, details, scale, manner) for cut in cuts]
     ratios: Mapping[str, float] = {
         **{view.id: scale.ratio for view in plain},
-        **{d.plain.id: detail_scale.ratio for d in drawn},
+        **{d.plain.id: at[d.detail.name].ratio for d in drawn},
     }
     labelled = {balloon.board for view in arranged for balloon in view.balloons}
     balloons: dict[str, Sequence[Balloon]] = {view.plain.id: view.balloons for view in arranged}
     balloons.update(section_balloons(assembly, cuts, labelled, scale.ratio))
-    done = dimension_views(
-        [*plain, *(d.plain for d in drawn)], facts, ratios, manner.look, write_figures(facts, manner.writing), balloons
-    )
-    return SetViews(planes, details, facts, done, scale, detail_scale, (*unheld, *unmoved, *unadded))
+    figures = write_figures(facts, manner.writing)
+    done = dimension_views([*plain, *(d.plain for d in drawn)], facts, ratios, manner.look, figures, balloons)
+    made = SetViews(planes, details, facts, done, scale, at, (*unheld, *unmoved, *unadded))
+    return _enlarged(assembly, manner, made, figures, given or {})
+
+
+def _drawn(assembly: Assembly, detail: Detail, scale: Scale) -> Drawn:
+    return draw_detail(assembly, detail, scale.ratio, detail_title(detail, scale, UNKNOWN))
+
+
+def _enlarged(
+    assembly: Assembly, manner: Manner, made: SetViews, figures: Mapping[str, str], given: Mapping[str, Scale]
+) -> SetViews:
+    """Details whose facts found no room, at the next larger scale where fewer of them are left over."""
+    done, at = made.done, dict(made.detail_scales)
+    for detail in made.details:
+        left = [entry for entry in done.unplaced if entry.view == detail.view]
+        larger = next((s for s in reversed(manner.scales) if s.ratio > at[detail.name].ratio), None)
+        if not left or larger is None or detail.name in given:
+            continue
+        told = {*done.views[detail.view].placed, *(entry.fact for entry in left)}
+        facts = [fact for fact in made.facts if fact.id in told]
+        plain = _drawn(assembly, detail, larger).plain
+        tried = dimension_views([plain], facts, larger.ratio, manner.look, figures)
+        if len(tried.unplaced) < len(left):
+            others = tuple(entry for entry in done.unplaced if entry.view != detail.view)
+            done = replace(done, views={**done.views, **tried.views}, unplaced=(*others, *tried.unplaced))
+            at[detail.name] = larger
+    return replace(made, done=done, detail_scales=at)
 
 
 def detail_title(detail: Detail, scale: Scale, parent: str) -> str:

@@ -1,5 +1,7 @@
 """The cut list: one row a part, each board once, thickness × width × length with their joinery."""
 
+import re
+
 import pytest
 
 from shopdraw.build import build
@@ -145,6 +147,27 @@ def test_name_of_a_part_is_what_its_boards_names_share() -> None:
     assert named["side.left"] == "side, left"
     assert named["block.front-left"] == "foot block"
     assert named["drawer.2.bottom"] == "drawer bottom"
+
+
+@pytest.mark.parametrize("name", SAMPLES)
+def test_a_part_of_several_kinds_of_boards_is_called_by_each_of_their_names(name: str) -> None:
+    _, assembly = piece(name)
+    for part in parts(assembly.boards):
+        told = part_name(part)
+        for board in part.boards:
+            assert re.split(r"[ ,]", board.name)[0] in re.split(r"[ ,]+", told), f"{part.labels}: {told}"
+
+
+def test_a_bottom_and_a_shelf_alike_are_a_bottom_and_a_shelf() -> None:
+    _, assembly = piece("logbook-shelves")
+    (told,) = [part_name(part) for part in parts(assembly.boards) if part.id == "bottom"]
+    assert told == "bottom and shelf 2"
+
+
+def test_a_runner_between_the_outer_ones_says_what_it_stands_under() -> None:
+    _, assembly = piece("plan-chest")
+    names = {board.name for board in assembly.boards if board.member == "frame.runner"}
+    assert "runner, middle at 1.1, web frame 1" in names
 
 
 def test_grain_is_told_by_its_direction_in_the_piece() -> None:

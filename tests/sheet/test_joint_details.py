@@ -6,11 +6,18 @@ import math
 
 import pytest
 
+from shopdraw.build import CannotBuild, build
 from shopdraw.drawing.mark import ArcMark, Line, Meaning, Text
+from shopdraw.shape.frame import dot
 from shopdraw.sheet.details import draw_detail
-from shopdraw.sheet.joint_details import KINDS
+from shopdraw.sheet.foot_detail import foot_plane
+from shopdraw.sheet.joint_details import KINDS, joint_details
+from shopdraw.sheet.joint_planes import joint_planes
+from shopdraw.sheet.planes import cutting_planes
 from shopdraw.sheet.sections import section_marks
+from shopdraw.wood.facet import facets
 from tests.sheet.judge import judge, report
+from tests.sheet.random_set import random_set_design
 from tests.sheet.sample_set import SAMPLES, made, pdf_of
 
 PIECES = tuple(sorted(path.stem for path in SAMPLES.glob("*.piece")))
@@ -23,11 +30,109 @@ def joint_of(assembly, detail):
     return next((joint for joint in assembly.joints if joint.id == detail.joint), None)
 
 
+ROLES = {
+    "frame.front": "level", "frame.rear": "level", "frame.runner": "level", "shelf": "level", "shelf.rear": "level",
+    "bottom": "level", "rail.face": "level",
+}  # fmt: skip
+"""What stands in the same dadoes of the sides."""
+WITHIN = ("plinth.spline",)
+"""What is drawn and told in another joint's detail: the spline in its mitre's."""
+
+
+def ways_of(assembly, joints):
+    """Ways in which boards are joined: the kind of joint, and what enters."""
+    members = {board.id: board.member for board in assembly.boards}
+    return {
+        (joint.kind, ROLES.get(members.get(joint.guest, ""), members.get(joint.guest)))
+        for joint in joints
+        if joint.kind not in BARE and members.get(joint.guest) not in WITHIN
+    }
+
+
+def without_detail(assembly):
+    own = cutting_planes(assembly)
+    details = joint_details(assembly, (*own, *joint_planes(assembly, own)))
+    shown = {joint for detail in details if (joint := joint_of(assembly, detail)) is not None}
+    return ways_of(assembly, assembly.joints) - ways_of(assembly, shown)
+
+
 @pytest.mark.parametrize("piece", PIECES)
-def test_every_kind_of_joint_in_a_piece_has_a_detail(piece):
-    _, assembly, whole_set = made(piece)
-    shown = {joint.kind for d in whole_set.drawn.views.details if (joint := joint_of(assembly, d)) is not None}
-    assert {joint.kind for joint in assembly.joints} - shown <= set(BARE)
+def test_every_way_of_joining_in_a_piece_has_a_detail(piece):
+    assert not without_detail(made(piece)[1])
+
+
+@pytest.mark.parametrize("first", range(0, 120, 20))
+def test_every_way_of_joining_in_random_pieces_has_a_detail(first):
+    looked_at = 0
+    for number in range(first, first + 20):
+        try:
+            assembly = build(random_set_design(number)[0])
+        except CannotBuild:
+            continue
+        assert not without_detail(assembly), number
+        looked_at += 1
+    assert looked_at > 10
+
+
+@pytest.mark.parametrize("number", [43, 139])
+def test_drawers_that_are_joined_in_other_ways_than_the_topmost_one_have_their_own_details(number):
+    assembly = build(random_set_design(number)[0])
+    own = cutting_planes(assembly)
+    planes = (*own, *joint_planes(assembly, own))
+    kinds = {joint_of(assembly, detail).kind for detail in joint_details(assembly, planes) if detail.name[:2] == "d9"}
+    members = {board.id: board.member for board in assembly.boards}
+    corners = {j.kind for j in assembly.joints if ".side-" in j.guest and members.get(j.host) == "drawer.front"}
+    assert len(corners) > 1
+    assert corners <= kinds
+
+
+def test_no_plane_of_a_piece_runs_inside_a_face_of_a_board_or_of_a_cut():
+    looked_at = 0
+    for piece in (*PIECES, *range(12)):
+        try:
+            assembly = made(piece)[1] if isinstance(piece, str) else build(random_set_design(piece)[0])
+        except CannotBuild:
+            continue
+        own = cutting_planes(assembly)
+        for plane in (*own, *joint_planes(assembly, own), *foot_plane(assembly)):
+            toward = plane.plane.direction.toward
+            level = dot(plane.plane.through, toward)
+            shown = [b for b in assembly.boards if not plane.shows or b.id in plane.shows]
+            if plane.letter in "ADHL":  # between boards, or aslant with the lid
+                continue
+            for board in shown:
+                for face in flat_faces(board, toward):
+                    assert abs(face - level) > 1e-3, (piece, plane.letter, board.id)
+                    looked_at += 1
+    assert looked_at > 1000
+
+
+def flat_faces(board, toward):
+    """Levels of a board's faces across a direction, from its solid's own triangles."""
+    held = facets(board.shape)
+    for normal, triangle in zip(held.normals, held.triangles, strict=True):
+        if abs(abs(dot(board.frame.direction(tuple(normal)), toward)) - 1.0) < 1e-9:
+            yield dot(board.frame.point(tuple(held.points[triangle[0]])), toward)
+
+
+@pytest.mark.parametrize("piece", ["harbour-office-desk", "logbook-shelves", 43, 139])
+def test_a_detail_of_dovetails_shows_the_slope_of_their_flanks(piece):
+    assembly = made(piece)[1] if isinstance(piece, str) else build(random_set_design(piece)[0])
+    own = cutting_planes(assembly)
+    looked_at = 0
+    for detail in joint_details(assembly, (*own, *joint_planes(assembly, own))):
+        joint = joint_of(assembly, detail)
+        if "dovetail" not in joint.kind:
+            continue
+        slope = dict(joint.sizes)["slope"]
+        lines = [m for m in draw_detail(assembly, detail, 1.0, "").seen.marks if isinstance(m, Line)]
+        legs = [
+            [abs(a - b) for a, b in zip(m.start, m.end, strict=True)] for m in lines if m.meaning is Meaning.CUT
+        ]
+        ratios = [min(sides) / max(sides) for sides in legs if max(sides) > 1.0]
+        assert any(ratio == pytest.approx(1.0 / slope, abs=2e-3) for ratio in ratios), (detail.name, joint.id)
+        looked_at += 1
+    assert looked_at >= 1
 
 
 @pytest.mark.parametrize("piece", PIECES)
@@ -120,6 +225,24 @@ def test_view_l_tells_the_lids_length_and_width(piece):
     long = assembly.slant.lid_length_mm - assembly.slant.hinge_gap_mm / 2
     for wanted in (long, assembly.slant.lid_width_mm):
         assert any(size == pytest.approx(wanted, abs=0.01) for size in sizes), (wanted, sizes)
+
+
+@pytest.mark.parametrize("piece", ["harbour-office-desk", "harbour-master-desk", "chart-room-desk"])
+def test_view_l_shows_the_writing_face_with_its_hinge_seats_from_one_end(piece):
+    _, assembly, whole_set = made(piece)
+    view = whole_set.drawn.views.done.views["section.L"]
+    lid = assembly.board("lid")
+    ends = [lid.frame.point((u, 0.0, 0.0))[0] for u in (0.0, lid.length)]
+    caps = [b for b in assembly.boards if b.member == "lid.cap"]
+    for cap in caps:
+        ends += [cap.frame.point(corner)[0] for corner in ((0.0, 0.0, 0.0), (0.0, cap.width, 0.0))]
+    # Facts of `build`: where each hinge stands, from hardware on the lid; its leaf is as long as the hinge.
+    seats = [cut for cut in lid.shape.cuts if cut.kind == "hinge-leaf"]
+    lefts = [min(lid.frame.point((u, 0.0, 0.0))[0] for u, _, _ in cut.outline.corners) for cut in seats]
+    near = sorted(left - min(ends) for left in lefts)
+    told = sorted(d.measured for d in view.drawing.dimensions if "lid:hinge" in d.id)
+    assert len(seats) >= 2
+    assert told == pytest.approx(near, abs=0.01)
 
 
 @pytest.mark.parametrize("style", ["iso", "asme"])

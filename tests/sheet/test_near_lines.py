@@ -3,7 +3,8 @@
 import pytest
 
 from shopdraw.drawing.mark import ArcMark, Line, Meaning
-from shopdraw.sheet.near_lines import without_near
+from shopdraw.sheet.look import look_for
+from shopdraw.sheet.near_lines import fine_where_close, without_near
 
 SCALE = 0.2
 """0.7 on paper is 3.5 at true size."""
@@ -45,3 +46,27 @@ def test_what_is_left_of_a_line_never_runs_beside_a_kept_one():
             beside = min(one.end[0], other.end[0]) - max(one.start[0], other.start[0])
             assert beside <= 1e-6 or abs(one.start[1] - other.start[1]) * SCALE >= 0.7 - 1e-9
     assert sum(line.end[0] - line.start[0] for line in kept) == pytest.approx(300.0)
+
+
+@pytest.mark.parametrize(("apart_on_paper", "fine"), [(0.8, True), (1.3, True), (1.5, False)])
+def test_lines_that_would_print_as_one_bar_are_narrow(apart_on_paper, fine):
+    # ISO 128-2: at least 0.7 mm stay between parallel lines (read second-hand); wide lines on A1 are 0.7 themselves.
+    look = look_for("iso", "large")
+    assert look.wide == 0.7
+    d = apart_on_paper / SCALE
+    edge, other = level(0.0, 0.0, 400.0), level(300.0, 0.0, 400.0)
+    groove = [level(100.0 + n * d, 0.0, 400.0) for n in range(4)]
+    drawn = fine_where_close((edge, *groove, other), SCALE, look)
+    assert [mark.width for mark in drawn] == [None, *([look.narrow if fine else None] * 4), None]
+
+
+def test_a_groove_beside_the_boards_edge_is_narrow_and_the_edge_stays_wide():
+    look = look_for("iso", "large")
+    drawn = fine_where_close((level(0.0, 0.0, 400.0), level(5.0, 0.0, 400.0), level(99.0, 0.0, 400.0)), SCALE, look)
+    assert [mark.width for mark in drawn] == [None, look.narrow, None]
+
+
+def test_lines_one_after_the_other_stay_wide():
+    look = look_for("iso", "large")
+    marks = (level(0.0, 0.0, 9.0), level(50.0, 0.0, 100.0), level(51.0, 100.0, 200.0), level(99.0, 0.0, 9.0))
+    assert fine_where_close(marks, SCALE, look) == marks

@@ -2,7 +2,8 @@
 
 Texts in widgets are found by lupdate itself. Words that live in data (commands, the help, names and explanations of
 inputs, which come from the typed Design) are handed to it in a file that is written here: so a new input is to be
-translated as soon as it is there.
+translated as soon as it is there. So are the sentences of the layers below (`sentences.py`), which are also written
+down for the program, so that it can read a text back into its sentence.
 """
 
 from __future__ import annotations
@@ -27,15 +28,18 @@ from shopdraw.editor.finding_list import WORDS
 from shopdraw.editor.help_window import help_steps
 from shopdraw.editor.holding import RATIOS
 from shopdraw.editor.overlay import OVERLAYS
+from shopdraw.editor.said import CONTEXT
 from shopdraw.editor.state import state_of
 from shopdraw.editor.tongue import LANGUAGES, WRITTEN_IN
 from shopdraw.editor.tracing import CORNERS
 from shopdraw.piece.design import Design
 from shopdraw.piece.shop import Shop
 from shopdraw.shipped import sample_names, sample_path
+from tests.sentences import sentences
 
 FOLDER = ROOT / "resources" / "translations"
 TOOLS = Path(PySide6.__file__).parent
+SENTENCES = "sentences.txt"
 EXPORTED = ("sheets", "templates", "drawing", "cnc", "lists")
 HELD = ("glued", "floats", "dry")
 
@@ -57,6 +61,7 @@ def words_in_data() -> list[tuple[str, str]]:
     seen: set[type[BaseModel]] = set()
     found += [*_words_of_inputs(Design, seen), *_words_of_inputs(Shop, seen)]
     found += _words_of_samples()
+    found += [(CONTEXT, sentence) for sentence in _sentences()]
     return [pair for pair in dict.fromkeys(found) if pair[1] and any(letter.isalpha() for letter in pair[1])]
 
 
@@ -90,10 +95,16 @@ def _words_of_samples() -> Iterator[tuple[str, str]]:
                 yield "Motion", motion.id.replace(".", " ").replace("-", " ").capitalize()
 
 
+def _sentences() -> list[str]:
+    """Sentences of the layers that know no translation."""
+    return sentences(ROOT / "shopdraw")
+
+
 def renew(folder: Path = FOLDER) -> list[Path]:
     """Brings the sources (.ts) and the compiled translations (.qm) in a folder up to date; gives back the sources."""
     folder.mkdir(parents=True, exist_ok=True)
     made = []
+    (folder / SENTENCES).write_text("".join(f"{sentence}\n" for sentence in _sentences()), encoding="utf-8")
     with tempfile.TemporaryDirectory() as name:
         data = Path(name) / "words_in_data.py"
         data.write_text("".join(f"translate({context!r}, {_quoted(words)})\n" for context, words in words_in_data()))

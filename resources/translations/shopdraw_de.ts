@@ -4283,6 +4283,3525 @@
     </message>
 </context>
 <context>
+    <name>Sentence</name>
+    <message>
+        <source>&quot;{0}&quot; in {1}</source>
+        <translation>„{0}“ in {1}</translation>
+    </message>
+    <message>
+        <source>&quot;{0}&quot;: expected an address such as case.width</source>
+        <translation>„{0}“: erwartet wird eine Adresse wie case.width</translation>
+    </message>
+    <message>
+        <source>(over 45°: plane it, or cut it on edge against a tall fence)</source>
+        <translation>(über 45°: hobeln, oder hochkant am hohen Anschlag sägen)</translation>
+    </message>
+    <message>
+        <source>({0} in the piece)</source>
+        <translation>({0} im Möbel)</translation>
+    </message>
+    <message>
+        <source>, between the sides only</source>
+        <translation>, nur zwischen den Seiten</translation>
+    </message>
+    <message>
+        <source>, corners square by chisel</source>
+        <translation>, Ecken mit dem Stechbeitel eckig</translation>
+    </message>
+    <message>
+        <source>, from {0} below it</source>
+        <translation>, ab {0} darunter</translation>
+    </message>
+    <message>
+        <source>, or {0}</source>
+        <translation>, oder {0}</translation>
+    </message>
+    <message>
+        <source>, turned about its long edge</source>
+        <translation>, um die lange Kante gewendet</translation>
+    </message>
+    <message>
+        <source>, {0} proud of the lid</source>
+        <translation>, {0} vor der Klappe vorstehend</translation>
+    </message>
+    <message>
+        <source>31 1/2 in</source>
+        <translation>31 1/2 in</translation>
+    </message>
+    <message>
+        <source>45°, V point into {0}, {1} cut</source>
+        <translation>45°, V-Spitze in „{0}“, Schnitt {1}</translation>
+    </message>
+    <message>
+        <source>; did you mean &quot;{0}&quot;?</source>
+        <translation>; ist „{0}“ gemeint?</translation>
+    </message>
+    <message>
+        <source>; did you mean {0}?</source>
+        <translation>; ist {0} gemeint?</translation>
+    </message>
+    <message>
+        <source>Alder, red</source>
+        <translation>Roterle</translation>
+    </message>
+    <message>
+        <source>Ash, European</source>
+        <translation>Esche, europäisch</translation>
+    </message>
+    <message>
+        <source>Ash, white</source>
+        <translation>Weißesche</translation>
+    </message>
+    <message>
+        <source>Baldcypress</source>
+        <translation>Sumpfzypresse</translation>
+    </message>
+    <message>
+        <source>Basswood, American</source>
+        <translation>Linde, amerikanisch</translation>
+    </message>
+    <message>
+        <source>Beech, American</source>
+        <translation>Buche, amerikanisch</translation>
+    </message>
+    <message>
+        <source>Beech, European</source>
+        <translation>Rotbuche</translation>
+    </message>
+    <message>
+        <source>Birch plywood</source>
+        <translation>Birkensperrholz</translation>
+    </message>
+    <message>
+        <source>Birch, European</source>
+        <translation>Birke, europäisch</translation>
+    </message>
+    <message>
+        <source>Birch, paper</source>
+        <translation>Papierbirke</translation>
+    </message>
+    <message>
+        <source>Birch, yellow</source>
+        <translation>Gelbbirke</translation>
+    </message>
+    <message>
+        <source>Boards within</source>
+        <translation>Bretter im Inneren</translation>
+    </message>
+    <message>
+        <source>Butternut</source>
+        <translation>Butternuss</translation>
+    </message>
+    <message>
+        <source>Cannot overwrite a value</source>
+        <translation>ein Wert kann nicht überschrieben werden</translation>
+    </message>
+    <message>
+        <source>Cedar, eastern red</source>
+        <translation>Virginischer Wacholder</translation>
+    </message>
+    <message>
+        <source>Cedar, western red</source>
+        <translation>Riesenlebensbaum</translation>
+    </message>
+    <message>
+        <source>Cherry, black</source>
+        <translation>Kirsche, amerikanisch</translation>
+    </message>
+    <message>
+        <source>Chestnut, American</source>
+        <translation>Kastanie, amerikanisch</translation>
+    </message>
+    <message>
+        <source>Cottonwood, eastern</source>
+        <translation>Kanadische Pappel</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Deckblatt</translation>
+    </message>
+    <message>
+        <source>Cut list</source>
+        <translation>Zuschnittliste</translation>
+    </message>
+    <message>
+        <source>Cutting layouts</source>
+        <translation>Schnittpläne</translation>
+    </message>
+    <message>
+        <source>Details {0}</source>
+        <translation>Einzelheiten {0}</translation>
+    </message>
+    <message>
+        <source>Douglas-fir, coast</source>
+        <translation>Douglasie</translation>
+    </message>
+    <message>
+        <source>Elm, American</source>
+        <translation>Ulme, amerikanisch</translation>
+    </message>
+    <message>
+        <source>Elm, European</source>
+        <translation>Ulme, europäisch</translation>
+    </message>
+    <message>
+        <source>Exploded picture</source>
+        <translation>Explosionsbild</translation>
+    </message>
+    <message>
+        <source>Fir, silver</source>
+        <translation>Weißtanne</translation>
+    </message>
+    <message>
+        <source>Fir, white</source>
+        <translation>Koloradotanne</translation>
+    </message>
+    <message>
+        <source>General arrangement</source>
+        <translation>Gesamtzeichnung</translation>
+    </message>
+    <message>
+        <source>Hardboard</source>
+        <translation>Hartfaserplatte</translation>
+    </message>
+    <message>
+        <source>Hardwood plywood</source>
+        <translation>Laubholzsperrholz</translation>
+    </message>
+    <message>
+        <source>Hickory, pecan</source>
+        <translation>Pekan-Hickory</translation>
+    </message>
+    <message>
+        <source>Hickory, true</source>
+        <translation>Hickory</translation>
+    </message>
+    <message>
+        <source>Input should</source>
+        <translation>die Eingabe muss sein</translation>
+    </message>
+    <message>
+        <source>Is a folder</source>
+        <translation>ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>Is write-protected</source>
+        <translation>ist schreibgeschützt</translation>
+    </message>
+    <message>
+        <source>It is outside {0}: {1}.</source>
+        <translation>Außerhalb des Bereichs: {0}: {1}.</translation>
+    </message>
+    <message>
+        <source>Its sizes are those of {0}, which doesn&apos;t count desks: {1}.</source>
+        <translation>Von der Größe her fällt es darunter: {0}; Schreibmöbel zählen dort nicht mit: {1}.</translation>
+    </message>
+    <message>
+        <source>Jig for {0}</source>
+        <translation>Fräslehre für {0}</translation>
+    </message>
+    <message>
+        <source>Joint schedule</source>
+        <translation>Verbindungsliste</translation>
+    </message>
+    <message>
+        <source>Larch, European</source>
+        <translation>Lärche, europäisch</translation>
+    </message>
+    <message>
+        <source>MDF</source>
+        <translation>MDF</translation>
+    </message>
+    <message>
+        <source>Mahogany, true</source>
+        <translation>Mahagoni, echt</translation>
+    </message>
+    <message>
+        <source>Maple, bigleaf</source>
+        <translation>Großblättriger Ahorn</translation>
+    </message>
+    <message>
+        <source>Maple, red</source>
+        <translation>Rotahorn</translation>
+    </message>
+    <message>
+        <source>Maple, silver</source>
+        <translation>Silberahorn</translation>
+    </message>
+    <message>
+        <source>Maple, sugar</source>
+        <translation>Zuckerahorn</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Oak, European</source>
+        <translation>Eiche, europäisch</translation>
+    </message>
+    <message>
+        <source>Oak, red</source>
+        <translation>Roteiche</translation>
+    </message>
+    <message>
+        <source>Oak, white</source>
+        <translation>Weißeiche</translation>
+    </message>
+    <message>
+        <source>Order of assembly</source>
+        <translation>Reihenfolge des Zusammenbaus</translation>
+    </message>
+    <message>
+        <source>Order of cuts</source>
+        <translation>Reihenfolge der Schnitte</translation>
+    </message>
+    <message>
+        <source>Particleboard</source>
+        <translation>Spanplatte</translation>
+    </message>
+    <message>
+        <source>Parts: {0}</source>
+        <translation>Einzelteile: {0}</translation>
+    </message>
+    <message>
+        <source>Pine, Scots</source>
+        <translation>Waldkiefer</translation>
+    </message>
+    <message>
+        <source>Pine, eastern white</source>
+        <translation>Weymouthskiefer</translation>
+    </message>
+    <message>
+        <source>Pine, loblolly</source>
+        <translation>Weihrauchkiefer</translation>
+    </message>
+    <message>
+        <source>Pine, longleaf</source>
+        <translation>Sumpfkiefer</translation>
+    </message>
+    <message>
+        <source>Pine, ponderosa</source>
+        <translation>Gelbkiefer</translation>
+    </message>
+    <message>
+        <source>Pine, sugar</source>
+        <translation>Zuckerkiefer</translation>
+    </message>
+    <message>
+        <source>Pine, western white</source>
+        <translation>Westliche Weymouthskiefer</translation>
+    </message>
+    <message>
+        <source>Poplar, European</source>
+        <translation>Pappel, europäisch</translation>
+    </message>
+    <message>
+        <source>Profile of {0}</source>
+        <translation>Profil von {0}</translation>
+    </message>
+    <message>
+        <source>Redwood, old-growth</source>
+        <translation>Küstenmammutbaum</translation>
+    </message>
+    <message>
+        <source>Right would be (pin on the front plane, joint gap 0): writing surface lowered to {0}, all else held; or slant start raised by {1} with the angle held (top depth becomes {2})</source>
+        <translation>Richtig wäre (Bandstift in der Vorderebene, Fuge 0): die Schreibfläche auf {0} gesenkt, alles andere bleibt; oder der Beginn der Schräge um {1} höher bei gleichem Winkel (die obere Tiefe wird {2})</translation>
+    </message>
+    <message>
+        <source>Right would be a pin {0} in front of the front plane</source>
+        <translation>Richtig wäre ein Bandstift {0} vor der Vorderebene</translation>
+    </message>
+    <message>
+        <source>Rod: {0}</source>
+        <translation>Brettriss: {0}</translation>
+    </message>
+    <message>
+        <source>Sapele</source>
+        <translation>Sapelli</translation>
+    </message>
+    <message>
+        <source>Sassafras</source>
+        <translation>Sassafras</translation>
+    </message>
+    <message>
+        <source>Section {0}</source>
+        <translation>Schnitt {0}</translation>
+    </message>
+    <message>
+        <source>Sections {0}</source>
+        <translation>Schnitte {0}</translation>
+    </message>
+    <message>
+        <source>Softwood plywood</source>
+        <translation>Nadelholzsperrholz</translation>
+    </message>
+    <message>
+        <source>Sold as clothing storage it must pass {0}, tested on a block that imitates carpet: {1}.</source>
+        <translation>Als Kleidermöbel verkauft muss es bestehen: {0}, geprüft auf einer Unterlage, die Teppich nachahmt: {1}.</translation>
+    </message>
+    <message>
+        <source>Spruce, Norway</source>
+        <translation>Fichte</translation>
+    </message>
+    <message>
+        <source>Sweetgum</source>
+        <translation>Amberbaum</translation>
+    </message>
+    <message>
+        <source>Sycamore, American</source>
+        <translation>Platane, amerikanisch</translation>
+    </message>
+    <message>
+        <source>Teak</source>
+        <translation>Teak</translation>
+    </message>
+    <message>
+        <source>Template {0}</source>
+        <translation>Schablone {0}</translation>
+    </message>
+    <message>
+        <source>V points {0} deep leave {1} of partitions {2} thick; right would be {3}, or shelves stepped so that they don&apos;t meet</source>
+        <translation>V-Spitzen {0} tief lassen {1} von Fachwänden, die {2} dick sind; richtig wäre {3}, oder versetzte Böden, deren Spitzen sich nicht treffen</translation>
+    </message>
+    <message>
+        <source>Walnut, European</source>
+        <translation>Nussbaum, europäisch</translation>
+    </message>
+    <message>
+        <source>Walnut, black</source>
+        <translation>Schwarznuss</translation>
+    </message>
+    <message>
+        <source>What to buy</source>
+        <translation>Einkauf</translation>
+    </message>
+    <message>
+        <source>Yellow-poplar</source>
+        <translation>Tulpenbaum</translation>
+    </message>
+    <message>
+        <source>a back {0} high</source>
+        <translation>ein Hinterstück {0} hoch</translation>
+    </message>
+    <message>
+        <source>a bay that there isn&apos;t</source>
+        <translation>ein Feld, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>a bay {0} wide</source>
+        <translation>ein Feld {0} breit</translation>
+    </message>
+    <message>
+        <source>a blunt point {0} deep</source>
+        <translation>eine stumpfe Spitze {0} tief</translation>
+    </message>
+    <message>
+        <source>a board named {0} is laid twice</source>
+        <translation>ein Brett namens {0} ist zweimal gelegt</translation>
+    </message>
+    <message>
+        <source>a board of the back gains {0} by the wettest season and stands {1} off the next one: the back buckles, or pushes the sides apart; right would be back.gap {2} or more, and one fixing in each board</source>
+        <translation>ein Brett der Rückwand wächst bis zur feuchtesten Zeit um {0} und steht {1} vom nächsten ab: die Rückwand wölbt sich oder drückt die Seiten auseinander; richtig wäre back.gap {2} oder mehr und eine Befestigung je Brett</translation>
+    </message>
+    <message>
+        <source>a board of the back moves {0} over the seasons and laps the next one by {1}; right would be back.lap {2} or more, {3} times that</source>
+        <translation>ein Brett der Rückwand arbeitet über die Jahreszeiten um {0} und überdeckt das nächste um {1}; richtig wäre back.lap {2} oder mehr, das {3}-fache davon</translation>
+    </message>
+    <message>
+        <source>a box {0} high</source>
+        <translation>ein Kasten {0} hoch</translation>
+    </message>
+    <message>
+        <source>a box {0} long and {1} high</source>
+        <translation>ein Kasten {0} lang und {1} hoch</translation>
+    </message>
+    <message>
+        <source>a cell that there isn&apos;t</source>
+        <translation>ein Fach, das es nicht gibt</translation>
+    </message>
+    <message>
+        <source>a denominator of {0}; it is a power of two from 1 to {1}</source>
+        <translation>ein Nenner von {0}; er ist eine Zweierpotenz von 1 bis {1}</translation>
+    </message>
+    <message>
+        <source>a drawer</source>
+        <translation>ein Schubkasten</translation>
+    </message>
+    <message>
+        <source>a drawer on a web frame</source>
+        <translation>ein Schubkasten auf einem Laufrahmen</translation>
+    </message>
+    <message>
+        <source>a face frame</source>
+        <translation>ein Blendrahmen</translation>
+    </message>
+    <message>
+        <source>a face frame before drawers</source>
+        <translation>ein Blendrahmen vor Schubkästen</translation>
+    </message>
+    <message>
+        <source>a flat of {0} on the top&apos;s edge for its bolt</source>
+        <translation>eine Fläche von {0} an der Kante der Deckplatte für den Riegel</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>ein Ordner</translation>
+    </message>
+    <message>
+        <source>a foot of {0} is {1} long along the grain {2} over its end: such short grain breaks off; right would be {3} or more there, a lower rise, or a block glued behind it with its grain upright</source>
+        <translation>ein Fuß von „{0}“ ist in Faserrichtung {1} lang, {2} über seinem Ende: so kurzes Holz bricht ab; richtig wären dort {3} oder mehr, eine niedrigere Schweifung oder ein dahinter geleimter Klotz mit stehender Faser</translation>
+    </message>
+    <message>
+        <source>a full point</source>
+        <translation>eine volle Spitze</translation>
+    </message>
+    <message>
+        <source>a groove {0} wide is one pass of a {1} cutter: its width can&apos;t be tuned</source>
+        <translation>eine Nut {0} breit ist ein einziger Gang eines Fräsers von {1}: ihre Breite lässt sich nicht nachstellen</translation>
+    </message>
+    <message>
+        <source>a half pin</source>
+        <translation>ein Halbzinken</translation>
+    </message>
+    <message>
+        <source>a lectern</source>
+        <translation>ein Stehpult</translation>
+    </message>
+    <message>
+        <source>a length above 0</source>
+        <translation>eine Länge über 0</translation>
+    </message>
+    <message>
+        <source>a length here is zero or more</source>
+        <translation>eine Länge ist hier null oder mehr</translation>
+    </message>
+    <message>
+        <source>a length is at most {0} m ({1})</source>
+        <translation>eine Länge ist höchstens {0} m ({1})</translation>
+    </message>
+    <message>
+        <source>a length of 0 or more</source>
+        <translation>eine Länge von 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>a length, a number or text such as &quot;{0}&quot;</source>
+        <translation>eine Länge, eine Zahl oder Text wie &quot;{0}&quot;</translation>
+    </message>
+    <message>
+        <source>a lid not flush</source>
+        <translation>eine Klappe, die nicht bündig ist</translation>
+    </message>
+    <message>
+        <source>a lid that shuts before them</source>
+        <translation>eine Klappe, die davor schließt</translation>
+    </message>
+    <message>
+        <source>a link of {0}; a chain&apos;s links are zero or more</source>
+        <translation>ein Glied von {0}; die Glieder einer Kette sind null oder mehr</translation>
+    </message>
+    <message>
+        <source>a lipped front</source>
+        <translation>ein überfälztes Vorderstück</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>eine Liste</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a number above 0 and up to 1000</source>
+        <translation>eine Zahl über 0 und bis 1000</translation>
+    </message>
+    <message>
+        <source>a number beyond 1e30</source>
+        <translation>eine Zahl jenseits von 1e30</translation>
+    </message>
+    <message>
+        <source>a number is too long</source>
+        <translation>eine Zahl ist zu lang</translation>
+    </message>
+    <message>
+        <source>a number of thousands of figures</source>
+        <translation>eine Zahl mit Tausenden von Ziffern</translation>
+    </message>
+    <message>
+        <source>a percentage from 0 to 100</source>
+        <translation>ein Prozentwert von 0 bis 100</translation>
+    </message>
+    <message>
+        <source>a percentage, a number or text such as &quot;8 %&quot;</source>
+        <translation>ein Prozentwert, eine Zahl oder Text wie &quot;8 %&quot;</translation>
+    </message>
+    <message>
+        <source>a piece file</source>
+        <translation>eine Möbeldatei</translation>
+    </message>
+    <message>
+        <source>a piece with a slant</source>
+        <translation>ein Möbel mit einer Schräge</translation>
+    </message>
+    <message>
+        <source>a pin</source>
+        <translation>ein Zinken</translation>
+    </message>
+    <message>
+        <source>a pinned shelf</source>
+        <translation>ein Einlegeboden</translation>
+    </message>
+    <message>
+        <source>a pocket may run only {0} past the edge, other wood stands there; finish it by hand</source>
+        <translation>eine Tasche darf nur {0} über die Kante hinauslaufen, dort steht anderes Holz; von Hand fertigmachen</translation>
+    </message>
+    <message>
+        <source>a rabbet {0} deep leaves a lip of {1} of a lid {2} thick; right would be a rabbet of at most {3}</source>
+        <translation>ein Falz {0} tief lässt eine Lippe von {1} an einer Klappe, die {2} dick ist; richtig wäre ein Falz von höchstens {3}</translation>
+    </message>
+    <message>
+        <source>a relative humidity of {0} %; it lies between 0 and 100 %</source>
+        <translation>eine relative Luftfeuchte von {0} %; sie liegt zwischen 0 und 100 %</translation>
+    </message>
+    <message>
+        <source>a screw of {0} passes {1} of {2} and bites {3} into {4}; right would be {5}, {6} at least</source>
+        <translation>eine Schraube von {0} geht durch {1} von „{2}“ und greift {3} in „{4}“; richtig wären {5}, mindestens {6}</translation>
+    </message>
+    <message>
+        <source>a screw of {0} through {1} of {2} into {3} {4}; right would be {5}, {6} at most</source>
+        <translation>eine Schraube von {0} durch {1} von „{2}“ in „{3}“ {4}; richtig wären {5}, höchstens {6}</translation>
+    </message>
+    <message>
+        <source>a shop file</source>
+        <translation>eine Werkstattdatei</translation>
+    </message>
+    <message>
+        <source>a slant from {0} at {1}° runs {2} back, past the case&apos;s depth of {3}</source>
+        <translation>eine Schräge ab {0} mit {1}° läuft {2} nach hinten, über die Tiefe des Korpus von {3} hinaus</translation>
+    </message>
+    <message>
+        <source>a slant needs its angle or the top&apos;s depth beside its start</source>
+        <translation>eine Schräge braucht neben ihrem Beginn ihren Winkel oder die obere Tiefe</translation>
+    </message>
+    <message>
+        <source>a slant of {0}° from level is none; it must lie between 5° and 85°</source>
+        <translation>eine Schräge von {0}° gegen die Waagrechte ist keine; sie muss zwischen 5° und 85° liegen</translation>
+    </message>
+    <message>
+        <source>a slant that starts at {0} must start below the top&apos;s upper face at {1}</source>
+        <translation>eine Schräge, die bei {0} beginnt, muss unter der Oberseite der Deckplatte bei {1} beginnen</translation>
+    </message>
+    <message>
+        <source>a slant-desk</source>
+        <translation>ein Schreibschrank mit Schräge</translation>
+    </message>
+    <message>
+        <source>a stock of {0}</source>
+        <translation>ein Material von {0}</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation>eine Tabelle</translation>
+    </message>
+    <message>
+        <source>a tail at its root</source>
+        <translation>eine Schwalbe an ihrer Wurzel</translation>
+    </message>
+    <message>
+        <source>a tilted plane has no name among a board&apos;s six sides</source>
+        <translation>eine gekippte Ebene hat unter den sechs Seiten eines Bretts keinen Namen</translation>
+    </message>
+    <message>
+        <source>a top {0} deep</source>
+        <translation>eine Deckplatte {0} tief</translation>
+    </message>
+    <message>
+        <source>a top {0} deep must be deeper than 0 and less deep than the case ({1})</source>
+        <translation>eine Deckplatte {0} tief muss tiefer als 0 und weniger tief als der Korpus sein ({1})</translation>
+    </message>
+    <message>
+        <source>a web frame</source>
+        <translation>ein Laufrahmen</translation>
+    </message>
+    <message>
+        <source>a {0} needs sizes above 0, found {1}, {2}, {3}</source>
+        <translation>ein Profil „{0}“ braucht Maße über 0, gefunden {1}, {2}, {3}</translation>
+    </message>
+    <message>
+        <source>air of {0} °C; the table of equilibrium moisture spans {1} to {2} °C</source>
+        <translation>Luft von {0} °C; die Tabelle der Gleichgewichtsfeuchte reicht von {1} bis {2} °C</translation>
+    </message>
+    <message>
+        <source>all along</source>
+        <translation>auf ganzer Länge</translation>
+    </message>
+    <message>
+        <source>an angle between 0 and 90 degrees</source>
+        <translation>ein Winkel zwischen 0 und 90 Grad</translation>
+    </message>
+    <message>
+        <source>an angle here is zero or more</source>
+        <translation>ein Winkel ist hier null oder mehr</translation>
+    </message>
+    <message>
+        <source>an angle in degrees, a number or text such as &quot;50°&quot;</source>
+        <translation>ein Winkel in Grad, eine Zahl oder Text wie &quot;50°&quot;</translation>
+    </message>
+    <message>
+        <source>an angle is at most 360</source>
+        <translation>ein Winkel ist höchstens 360</translation>
+    </message>
+    <message>
+        <source>an angle of {0}° from level leaves no run; with this height and writing height the slant must be flatter</source>
+        <translation>ein Winkel von {0}° gegen die Waagrechte lässt keinen Lauf; bei dieser Höhe und Schreibhöhe muss die Schräge flacher sein</translation>
+    </message>
+    <message>
+        <source>an angle of {0}° from level runs {1} back, past the case&apos;s depth of {2}; it must be over {3}°</source>
+        <translation>ein Winkel von {0}° gegen die Waagrechte läuft {1} nach hinten, über die Tiefe des Korpus von {2} hinaus; er muss über {3}° liegen</translation>
+    </message>
+    <message>
+        <source>an empty file</source>
+        <translation>eine leere Datei</translation>
+    </message>
+    <message>
+        <source>an inside corner of radius {0} is tighter than any cutter: finish it by chisel</source>
+        <translation>eine Innenecke mit Radius {0} ist enger als jeder Fräser: mit dem Stechbeitel fertigmachen</translation>
+    </message>
+    <message>
+        <source>an open case</source>
+        <translation>ein offener Korpus</translation>
+    </message>
+    <message>
+        <source>an opening with fill = &quot;drawer&quot;</source>
+        <translation>ein Fach mit fill = &quot;drawer&quot;</translation>
+    </message>
+    <message>
+        <source>an opening with fill = &quot;pigeonhole&quot;, or any table behind a slant</source>
+        <translation>ein Fach mit fill = &quot;pigeonhole&quot;, oder irgendeine Tabelle hinter einer Schräge</translation>
+    </message>
+    <message>
+        <source>and {0} beyond each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and {0} more</source>
+        <translation>und {0} weitere</translation>
+    </message>
+    <message>
+        <source>areas are never made on paper</source>
+        <translation>Flächen werden nie auf dem Papier gemacht</translation>
+    </message>
+    <message>
+        <source>as built</source>
+        <translation>beim Bau</translation>
+    </message>
+    <message>
+        <source>at least</source>
+        <translation>mindestens</translation>
+    </message>
+    <message>
+        <source>at {0}</source>
+        <translation>bei {0}</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rückwand</translation>
+    </message>
+    <message>
+        <source>back of the compartments</source>
+        <translation>Rückwand der Inneneinteilung</translation>
+    </message>
+    <message>
+        <source>back, board {0}</source>
+        <translation>Rückwand, Brett {0}</translation>
+    </message>
+    <message>
+        <source>back, muntin {0}</source>
+        <translation>Rückwand, Mittelfries {0}</translation>
+    </message>
+    <message>
+        <source>back, panel {0}</source>
+        <translation>Rückwand, Füllung {0}</translation>
+    </message>
+    <message>
+        <source>back, {0}</source>
+        <translation>Rückwand, {0}</translation>
+    </message>
+    <message>
+        <source>back, {0} rail</source>
+        <translation>Rückwand, Querfries {0}</translation>
+    </message>
+    <message>
+        <source>back, {0} stile</source>
+        <translation>Rückwand, aufrechter Fries {0}</translation>
+    </message>
+    <message>
+        <source>base.edge, a moulding</source>
+        <translation>base.edge, ein Profil</translation>
+    </message>
+    <message>
+        <source>bead</source>
+        <translation>Rundstab</translation>
+    </message>
+    <message>
+        <source>bead and quirk</source>
+        <translation>Rundstab mit Nut</translation>
+    </message>
+    <message>
+        <source>below the frame, round the side</source>
+        <translation>unter dem Rahmen, um die Seite</translation>
+    </message>
+    <message>
+        <source>between the lips of {0} and {1} there are {2} at build and {3} in the wettest season; right would be {4} then: drawer.lip {5}, or a rail {6} higher</source>
+        <translation>zwischen den Überschlägen von „{0}“ und „{1}“ sind beim Bau {2} und in der feuchtesten Zeit {3}; richtig wären dann {4}: drawer.lip {5}, oder eine Traverse {6} höher</translation>
+    </message>
+    <message>
+        <source>between {0} and the side&apos;s foot</source>
+        <translation>zwischen „{0}“ und dem Fuß der Seite</translation>
+    </message>
+    <message>
+        <source>between {0} and the slanted edge</source>
+        <translation>zwischen „{0}“ und der schrägen Kante</translation>
+    </message>
+    <message>
+        <source>between {0} and {1}</source>
+        <translation>zwischen „{0}“ und „{1}“</translation>
+    </message>
+    <message>
+        <source>bevel</source>
+        <translation>Abschrägung</translation>
+    </message>
+    <message>
+        <source>bevel {0}° from the face</source>
+        <translation>Abschrägung {0}° gegen die Fläche</translation>
+    </message>
+    <message>
+        <source>birch plywood</source>
+        <translation>Birkensperrholz</translation>
+    </message>
+    <message>
+        <source>biscuit {0}</source>
+        <translation>Lamelle {0}</translation>
+    </message>
+    <message>
+        <source>biscuit {0}, square to the mitre</source>
+        <translation>Lamelle {0}, rechtwinklig zur Gehrung</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>Brett</translation>
+    </message>
+    <message>
+        <source>board length</source>
+        <translation>Brettlänge</translation>
+    </message>
+    <message>
+        <source>board or sheet</source>
+        <translation>Brett oder Platte</translation>
+    </message>
+    <message>
+        <source>boards and sheets</source>
+        <translation>Bretter und Platten</translation>
+    </message>
+    <message>
+        <source>body of the lock</source>
+        <translation>Schlosskasten</translation>
+    </message>
+    <message>
+        <source>bolt of the lid&apos;s lock</source>
+        <translation>Riegel des Klappenschlosses</translation>
+    </message>
+    <message>
+        <source>both hinge leaves</source>
+        <translation>beide Bandlappen</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>Unterboden</translation>
+    </message>
+    <message>
+        <source>bracket, bay {0}</source>
+        <translation>Bogen, Feld {0}</translation>
+    </message>
+    <message>
+        <source>build {0} %, dry {1} %, wet {2} %</source>
+        <translation>Bau {0} %, trocken {1} %, feucht {2} %</translation>
+    </message>
+    <message>
+        <source>butt hinge</source>
+        <translation>Aufschraubband</translation>
+    </message>
+    <message>
+        <source>by itself, from the side named</source>
+        <translation>für sich, von der genannten Seite</translation>
+    </message>
+    <message>
+        <source>by the driest season the case loses {0} from front to back and {1} nothing: it would stand {2} proud; right would be {3} less length, with its stop in front and not at the back</source>
+        <translation>bis zur trockensten Zeit verliert der Korpus von vorn nach hinten {0} und „{1}“ nichts: es stünde {2} vor; richtig wären {3} weniger Länge, mit dem Anschlag vorn und nicht an der Rückwand</translation>
+    </message>
+    <message>
+        <source>by {0}</source>
+        <translation>um {0}</translation>
+    </message>
+    <message>
+        <source>called {0} before</source>
+        <translation>früher {0} genannt</translation>
+    </message>
+    <message>
+        <source>can be read as feet and inches or as a difference</source>
+        <translation>ist als Fuß und Zoll oder als Unterschied zu lesen</translation>
+    </message>
+    <message>
+        <source>can be read as {0} or as {1}</source>
+        <translation>ist als {0} oder als {1} zu lesen</translation>
+    </message>
+    <message>
+        <source>can&apos;t be read</source>
+        <translation>ist nicht zu lesen</translation>
+    </message>
+    <message>
+        <source>can&apos;t be read ({0}{1}); expected {2}</source>
+        <translation>ist nicht zu lesen ({0}{1}); erwartet wird {2}</translation>
+    </message>
+    <message>
+        <source>can&apos;t be saved ({0}{1})</source>
+        <translation>kann nicht gespeichert werden ({0}{1})</translation>
+    </message>
+    <message>
+        <source>case</source>
+        <translation>Korpus</translation>
+    </message>
+    <message>
+        <source>case.dado = &quot;stopped&quot;, and no face frame</source>
+        <translation>case.dado = &quot;stopped&quot; und kein Blendrahmen</translation>
+    </message>
+    <message>
+        <source>case.top_edge, a moulding</source>
+        <translation>case.top_edge, ein Profil</translation>
+    </message>
+    <message>
+        <source>case.top_rail {0} or more</source>
+        <translation>case.top_rail {0} oder mehr</translation>
+    </message>
+    <message>
+        <source>chamfer</source>
+        <translation>Fase</translation>
+    </message>
+    <message>
+        <source>chamfer 45°</source>
+        <translation>Fase 45°</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>geändert</translation>
+    </message>
+    <message>
+        <source>chisel, from the full-size template</source>
+        <translation>Stechbeitel, nach der Schablone in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>clear widths</source>
+        <translation>lichte Breiten</translation>
+    </message>
+    <message>
+        <source>column {0} of {1}</source>
+        <translation>Spalte {0} von {1}</translation>
+    </message>
+    <message>
+        <source>comes out below zero</source>
+        <translation>kommt unter null heraus</translation>
+    </message>
+    <message>
+        <source>comes out by {0}</source>
+        <translation>kommt um {0} heraus</translation>
+    </message>
+    <message>
+        <source>compartments</source>
+        <translation>Inneneinteilung</translation>
+    </message>
+    <message>
+        <source>compartments {0} deep</source>
+        <translation>Inneneinteilung {0} tief</translation>
+    </message>
+    <message>
+        <source>compartments.drawers, 1 or more</source>
+        <translation>compartments.drawers, 1 oder mehr</translation>
+    </message>
+    <message>
+        <source>core&apos;s edge leans in {0}, {1}</source>
+        <translation>Kante des Kerns neigt sich um {0} nach innen, {1}</translation>
+    </message>
+    <message>
+        <source>corner of the notch, covered by {0}</source>
+        <translation>Ecke der Ausklinkung, verdeckt von „{0}“</translation>
+    </message>
+    <message>
+        <source>corners for {0}</source>
+        <translation>Ecken für „{0}“</translation>
+    </message>
+    <message>
+        <source>cove</source>
+        <translation>Hohlkehle</translation>
+    </message>
+    <message>
+        <source>cut: found &quot;{0}&quot;; expected a board&apos;s label or id, such as {1}</source>
+        <translation>cut: gefunden &quot;{0}&quot;; erwartet wird die Kennung oder id eines Bretts, etwa {1}</translation>
+    </message>
+    <message>
+        <source>cuts in order</source>
+        <translation>Schnitte der Reihe nach</translation>
+    </message>
+    <message>
+        <source>dado</source>
+        <translation>Quernut</translation>
+    </message>
+    <message>
+        <source>deep from the front plane to the open lid&apos;s edge</source>
+        <translation>tief, von der Vorderebene bis zur Kante der offenen Klappe</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>depth {0}, top depth {1} and rise {2} give {3}°, not {4}°; for {5}° either the rise is {6} (start at {7}) or the top depth is {8}</source>
+        <translation>Tiefe {0}, obere Tiefe {1} und Steigung {2} geben {3}°, nicht {4}°; für {5}° ist entweder die Steigung {6} (Beginn bei {7}) oder die obere Tiefe {8}</translation>
+    </message>
+    <message>
+        <source>details {0}</source>
+        <translation>Einzelheiten {0}</translation>
+    </message>
+    <message>
+        <source>divider right of {0}</source>
+        <translation>Trennwand rechts von {0}</translation>
+    </message>
+    <message>
+        <source>divider, {0}</source>
+        <translation>Trennwand, {0}</translation>
+    </message>
+    <message>
+        <source>divides by zero</source>
+        <translation>teilt durch null</translation>
+    </message>
+    <message>
+        <source>dovetail</source>
+        <translation>Zinkung</translation>
+    </message>
+    <message>
+        <source>dovetail cutter, along the end</source>
+        <translation>Gratfräser, am Ende entlang</translation>
+    </message>
+    <message>
+        <source>dovetail cutter, from this edge</source>
+        <translation>Gratfräser, von dieser Kante</translation>
+    </message>
+    <message>
+        <source>dovetail ends below its socket&apos;s end in {0}</source>
+        <translation>die Schwalbe endet unter dem Ende ihrer Zinkung in „{0}“</translation>
+    </message>
+    <message>
+        <source>drawer {0} is {1} wide and {2} long, ratio {3}: pushed on one side it racks, with {4} clearance a side; right would be {5} at most: two drawers, a centre guide, or longer sides</source>
+        <translation>Schubkasten {0} ist {1} breit und {2} lang, Verhältnis {3}: einseitig geschoben verkantet er, mit {4} Luft je Seite; richtig wäre höchstens {5}: zwei Schubkästen, eine Mittelführung oder längere Seiten</translation>
+    </message>
+    <message>
+        <source>drawer {0}, back</source>
+        <translation>Schubkasten {0}, Hinterstück</translation>
+    </message>
+    <message>
+        <source>drawer {0}, bottom</source>
+        <translation>Schubkasten {0}, Boden</translation>
+    </message>
+    <message>
+        <source>drawer {0}, front</source>
+        <translation>Schubkasten {0}, Vorderstück</translation>
+    </message>
+    <message>
+        <source>drawer {0}, front of the box</source>
+        <translation>Schubkasten {0}, Vorderstück des Kastens</translation>
+    </message>
+    <message>
+        <source>drawer {0}, side, {1}</source>
+        <translation>Schubkasten {0}, Seite, {1}</translation>
+    </message>
+    <message>
+        <source>drawer.edge, a moulding</source>
+        <translation>drawer.edge, ein Profil</translation>
+    </message>
+    <message>
+        <source>drawers</source>
+        <translation>Schubkästen</translation>
+    </message>
+    <message>
+        <source>drawers and supports keep {0} before the back in the driest season; their stops are in front</source>
+        <translation>Schubkästen und Klappenstützen bleiben in der trockensten Zeit {0} vor der Rückwand; ihre Anschläge sind vorn</translation>
+    </message>
+    <message>
+        <source>drawers {0} long</source>
+        <translation>Schubkästen {0} lang</translation>
+    </message>
+    <message>
+        <source>drawn</source>
+        <translation>ausgezogen</translation>
+    </message>
+    <message>
+        <source>drawn {0} with {1} inside, a support&apos;s end falls {2} and the lid&apos;s edge {3}; a pad or shim of {4} takes it up</source>
+        <translation>um {0} ausgezogen, {1} bleiben innen: das Ende einer Stütze sinkt um {2} und die Kante der Klappe um {3}; ein Klötzchen oder eine Beilage von {4} gleicht es aus</translation>
+    </message>
+    <message>
+        <source>drill, or the cutter</source>
+        <translation>Bohrer oder der Fräser</translation>
+    </message>
+    <message>
+        <source>dust panel</source>
+        <translation>Staubboden</translation>
+    </message>
+    <message>
+        <source>dust panel {0}, {1}</source>
+        <translation>Staubboden {0}, {1}</translation>
+    </message>
+    <message>
+        <source>dust panels</source>
+        <translation>Staubböden</translation>
+    </message>
+    <message>
+        <source>eased</source>
+        <translation>gebrochen</translation>
+    </message>
+    <message>
+        <source>edge of the step</source>
+        <translation>Kante der Stufe</translation>
+    </message>
+    <message>
+        <source>edge strip, {0}</source>
+        <translation>Kantenleiste, {0}</translation>
+    </message>
+    <message>
+        <source>escutcheon, let in level</source>
+        <translation>Schlüsselschild, bündig eingelassen</translation>
+    </message>
+    <message>
+        <source>expected &quot;dovetail&quot; or &quot;housed&quot;: the lid lies on the top&apos;s front edge</source>
+        <translation>erwartet wird &quot;dovetail&quot; oder &quot;housed&quot;: die Klappe liegt an der Vorderkante der Deckplatte</translation>
+    </message>
+    <message>
+        <source>expected &quot;dovetail&quot; or &quot;housed&quot;: the lid&apos;s pin lies on the top&apos;s front edge</source>
+        <translation>erwartet wird &quot;dovetail&quot; oder &quot;housed&quot;: der Bandstift der Klappe liegt an der Vorderkante der Deckplatte</translation>
+    </message>
+    <message>
+        <source>expected &quot;flush&quot;: a lid hinged above lies between the sides, its reading face in the slant plane</source>
+        <translation>erwartet wird &quot;flush&quot;: eine oben angeschlagene Klappe liegt zwischen den Seiten, ihre Lesefläche in der Schräge</translation>
+    </message>
+    <message>
+        <source>expected &quot;frame&quot;: thick rails stand between a slant-desk&apos;s drawers</source>
+        <translation>erwartet wird &quot;frame&quot;: zwischen den Schubkästen eines Schreibschranks stehen dicke Traversen</translation>
+    </message>
+    <message>
+        <source>expected &quot;none&quot;: breadboard caps are made for a lid hinged below</source>
+        <translation>erwartet wird &quot;none&quot;: Hirnleisten sind für eine unten angeschlagene Klappe gemacht</translation>
+    </message>
+    <message>
+        <source>expected &quot;rails&quot;: a face frame would stand in the way of the lid</source>
+        <translation>erwartet wird &quot;rails&quot;: ein Blendrahmen stünde der Klappe im Weg</translation>
+    </message>
+    <message>
+        <source>expected &quot;shelf&quot;: opening {0} is divided by columns where it lies, and a shelf on pins would run through {1}; or leave {2} out</source>
+        <translation>erwartet wird &quot;shelf&quot;: Fach {0} ist dort, wo er liegt, in Spalten geteilt, und ein Einlegeboden liefe durch „{1}“; oder {2} weglassen</translation>
+    </message>
+    <message>
+        <source>expected a key of {0}</source>
+        <translation>erwartet wird ein Schlüssel von {0}</translation>
+    </message>
+    <message>
+        <source>expected at least {0} for sides of {1}{2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected {0}, as many as {1} has columns, or left out</source>
+        <translation>erwartet werden {0}, so viele wie {1} Spalten hat, oder weglassen</translation>
+    </message>
+    <message>
+        <source>stock {0} still carries its nominal size, {1}: measure it and put the thickness in {2}; a dado is cut to that plus {3}, the upper face stays where it was asked</source>
+        <translation>Material {0} hat noch sein Nennmaß, {1}: messen und die Dicke in {2} eintragen; eine Quernut wird auf dieses Maß und {3} mehr geschnitten, die Oberseite bleibt, wo sie verlangt war</translation>
+    </message>
+    <message>
+        <source>expected &quot;square&quot;: the ledge stands on the face of a lid hinged above</source>
+        <translation>erwartet wird &quot;square&quot;: die Buchleiste steht auf der Fläche einer oben angeschlagenen Klappe</translation>
+    </message>
+    <message>
+        <source>build</source>
+        <translation>beim Bau</translation>
+    </message>
+    <message>
+        <source>cannot declare {0} twice</source>
+        <translation>{0} steht zweimal da</translation>
+    </message>
+    <message>
+        <source>cannot mutate immutable namespace {0}</source>
+        <translation>die Tabelle {0} ist schon abgeschlossen</translation>
+    </message>
+    <message>
+        <source>cannot overwrite a value</source>
+        <translation>ein Wert kann nicht überschrieben werden</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>trocken</translation>
+    </message>
+    <message>
+        <source>duplicate inline table key {0}</source>
+        <translation>Schlüssel {0} doppelt in einer Tabelle in einer Zeile</translation>
+    </message>
+    <message>
+        <source>expected &quot;through&quot; or &quot;clean-sides&quot;: the top&apos;s front edge is square to the lid, the sides&apos; aren&apos;t</source>
+        <translation>erwartet wird &quot;through&quot; oder &quot;clean-sides&quot;: die Vorderkante der Deckplatte ist rechtwinklig zur Klappe, die der Seiten nicht</translation>
+    </message>
+    <message>
+        <source>expected &apos;=&apos; after a key in a key/value pair</source>
+        <translation>erwartet wird &apos;=&apos; nach einem Schlüssel</translation>
+    </message>
+    <message>
+        <source>expected &apos;]&apos; at the end of a table declaration</source>
+        <translation>erwartet wird &apos;]&apos; am Ende eines Tabellenkopfs</translation>
+    </message>
+    <message>
+        <source>expected &apos;]]&apos; at the end of an array declaration</source>
+        <translation>erwartet wird &apos;]]&apos; am Ende eines Listenkopfs</translation>
+    </message>
+    <message>
+        <source>expected 0 or more: a pin below the writing surface would need both edges eased</source>
+        <translation>erwartet wird 0 oder mehr: ein Bandstift unter der Schreibfläche brauchte zwei gerundete Kanten</translation>
+    </message>
+    <message>
+        <source>expected 0, or {0}: it covers the side&apos;s edge</source>
+        <translation>erwartet wird 0 oder {0}: sie deckt die Kante der Seite</translation>
+    </message>
+    <message>
+        <source>expected 1: a lectern&apos;s shelf is one board</source>
+        <translation>erwartet wird 1: der Boden eines Stehpults ist ein Brett</translation>
+    </message>
+    <message>
+        <source>expected TOML, key = value or [table] ({0}{1})</source>
+        <translation>erwartet wird TOML, Schlüssel = Wert oder [Tabelle] ({0}{1})</translation>
+    </message>
+    <message>
+        <source>expected a [slant] table with writing_height and one of angle and top_depth</source>
+        <translation>erwartet wird eine Tabelle [slant] mit writing_height und einem von angle und top_depth</translation>
+    </message>
+    <message>
+        <source>expected a board below and above compartments, for the partitions&apos; grooves: a shelf in its place</source>
+        <translation>erwartet wird ein Brett unter und über der Inneneinteilung, für die Nuten der Fachwände: an seiner Stelle ein Boden</translation>
+    </message>
+    <message>
+        <source>expected a box at least {0} high for one dovetail: a higher opening or a lower groove</source>
+        <translation>erwartet wird ein Kasten von mindestens {0} Höhe für eine Schwalbe: ein höheres Fach oder eine tiefere Nut</translation>
+    </message>
+    <message>
+        <source>expected a depth: the block meets the divider&apos;s rear edge, and this one runs all the way back</source>
+        <translation>erwartet wird eine Tiefe: der Klotz trifft auf die Hinterkante der Trennwand, und diese läuft bis nach hinten durch</translation>
+    </message>
+    <message>
+        <source>expected a finite number</source>
+        <translation>erwartet wird eine endliche Zahl</translation>
+    </message>
+    <message>
+        <source>expected a fixed level: {0}</source>
+        <translation>erwartet wird eine feste Ebene: {0}</translation>
+    </message>
+    <message>
+        <source>expected a length; it {0}: {1}</source>
+        <translation>erwartet wird eine Länge; sie {0}: {1}</translation>
+    </message>
+    <message>
+        <source>expected a level of its own: opening &quot;{0}&quot; lies there</source>
+        <translation>erwartet wird eine eigene Ebene: dort liegt Fach &quot;{0}&quot;</translation>
+    </message>
+    <message>
+        <source>expected a list of addresses, such as [&quot;slant.top_depth&quot;]</source>
+        <translation>erwartet wird eine Liste von Adressen, etwa [&quot;slant.top_depth&quot;]</translation>
+    </message>
+    <message>
+        <source>expected a list, as [1, 2]</source>
+        <translation>erwartet wird eine Liste, etwa [1, 2]</translation>
+    </message>
+    <message>
+        <source>expected a number</source>
+        <translation>erwartet wird eine Zahl</translation>
+    </message>
+    <message>
+        <source>expected a price, 0 or more</source>
+        <translation>erwartet wird ein Preis, 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>expected a shelf or none: opening {0}, in which it would lie on its pins, {1}</source>
+        <translation>erwartet wird ein Boden oder keiner: Fach {0}, in dem er auf seinen Bodenträgern läge, {1}</translation>
+    </message>
+    <message>
+        <source>expected a spline thinner than {0}, or a thicker plinth</source>
+        <translation>erwartet wird eine Feder dünner als {0}, oder ein dickerer Sockel</translation>
+    </message>
+    <message>
+        <source>expected a table</source>
+        <translation>erwartet wird eine Tabelle</translation>
+    </message>
+    <message>
+        <source>expected a table of addresses and values</source>
+        <translation>erwartet wird eine Tabelle von Adressen und Werten</translation>
+    </message>
+    <message>
+        <source>expected a value for {0}, which has no default</source>
+        <translation>erwartet wird ein Wert für {0}, das keine Vorgabe hat</translation>
+    </message>
+    <message>
+        <source>expected a whole number</source>
+        <translation>erwartet wird eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>expected a whole number, 0 or more</source>
+        <translation>erwartet wird eine ganze Zahl, 0 oder mehr</translation>
+    </message>
+    <message>
+        <source>expected an address of one value; {0} is a table</source>
+        <translation>erwartet wird die Adresse eines einzelnen Werts; {0} ist eine Tabelle</translation>
+    </message>
+    <message>
+        <source>expected an address of one value; {0} is a value, not a table</source>
+        <translation>erwartet wird die Adresse eines einzelnen Werts; {0} ist ein Wert, keine Tabelle</translation>
+    </message>
+    <message>
+        <source>expected an address such as &quot;case.width&quot;</source>
+        <translation>erwartet wird eine Adresse wie &quot;case.width&quot;</translation>
+    </message>
+    <message>
+        <source>expected an address that the file gives: nothing stands at {0}</source>
+        <translation>erwartet wird eine Adresse, die die Datei angibt: bei {0} steht nichts</translation>
+    </message>
+    <message>
+        <source>expected an angle; it {0}: {1}</source>
+        <translation>erwartet wird ein Winkel; er {0}: {1}</translation>
+    </message>
+    <message>
+        <source>expected at least the frames&apos; {0}</source>
+        <translation>erwartet werden mindestens die {0} der Rahmen</translation>
+    </message>
+    <message>
+        <source>expected at least {0}</source>
+        <translation>erwartet wird mindestens {0}</translation>
+    </message>
+    <message>
+        <source>expected at least {0} for biscuits, or a spline</source>
+        <translation>erwartet werden mindestens {0} für Lamellen, oder eine Feder</translation>
+    </message>
+    <message>
+        <source>expected at least {0} for one dovetail: a flatter slant or a deeper case</source>
+        <translation>erwartet werden mindestens {0} für eine Schwalbe: eine flachere Schräge oder ein tieferer Korpus</translation>
+    </message>
+    <message>
+        <source>expected at least {0} for one dovetail: a higher opening, or back_joint = &quot;dado&quot;</source>
+        <translation>erwartet werden mindestens {0} für eine Schwalbe: ein höheres Fach, oder back_joint = &quot;dado&quot;</translation>
+    </message>
+    <message>
+        <source>expected at least {0}, edges jointed</source>
+        <translation>erwartet werden mindestens {0}, mit gefügten Kanten</translation>
+    </message>
+    <message>
+        <source>expected at least {0}, for its mortises</source>
+        <translation>erwartet werden mindestens {0}, für die Zapfenlöcher</translation>
+    </message>
+    <message>
+        <source>expected at least {0}, for its tenon</source>
+        <translation>erwartet werden mindestens {0}, für den Zapfen</translation>
+    </message>
+    <message>
+        <source>expected at least {0}, for the block that stops it, or stops = false</source>
+        <translation>erwartet werden mindestens {0}, für den Klotz, der ihn anhält, oder stops = false</translation>
+    </message>
+    <message>
+        <source>expected at least {0}, for the lock&apos;s bolt, or lid.lock = false</source>
+        <translation>erwartet werden mindestens {0}, für den Riegel des Schlosses, oder lid.lock = false</translation>
+    </message>
+    <message>
+        <source>expected at least {0}, to carry the hinges: a steeper slant or a deeper case</source>
+        <translation>erwartet werden mindestens {0}, um die Bänder zu tragen: eine steilere Schräge oder ein tieferer Korpus</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: a deeper case or higher openings</source>
+        <translation>erwartet werden mindestens {0}: ein tieferer Korpus oder höhere Fächer</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: a front further forward, a deeper case, or no drawers</source>
+        <translation>erwartet werden mindestens {0}: eine Front weiter vorn, ein tieferer Korpus oder keine Schubkästen</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: a front further forward, a steeper slant or a deeper case</source>
+        <translation>erwartet werden mindestens {0}: eine Front weiter vorn, eine steilere Schräge oder ein tieferer Korpus</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: a half pin stands under the groove</source>
+        <translation>erwartet werden mindestens {0}: unter der Nut steht ein Halbzinken</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: a higher opening</source>
+        <translation>erwartet werden mindestens {0}: ein höheres Fach</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: a higher opening, a lower groove or less drop</source>
+        <translation>erwartet werden mindestens {0}: ein höheres Fach, eine tiefere Nut oder weniger Absenkung</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: a tail no narrower at its root than a pin</source>
+        <translation>erwartet werden mindestens {0}: eine Schwalbe, die an der Wurzel nicht schmäler ist als ein Zinken</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: a thicker top or a smaller bevel</source>
+        <translation>erwartet werden mindestens {0}: eine dickere Deckplatte oder eine kleinere Abschrägung</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: fewer levels, another height, or a higher case</source>
+        <translation>erwartet werden mindestens {0}: weniger Ebenen, eine andere Höhe oder ein höherer Korpus</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: the foot block stands behind it; or a smaller base.block</source>
+        <translation>erwartet werden mindestens {0}: dahinter steht der Fußklotz; oder ein kleinerer base.block</translation>
+    </message>
+    <message>
+        <source>expected at least {0}: the sides end {1} below the bottom</source>
+        <translation>erwartet werden mindestens {0}: die Seiten enden {1} unter dem Unterboden</translation>
+    </message>
+    <message>
+        <source>expected at most half of the frame&apos;s {0}</source>
+        <translation>erwartet wird höchstens die Hälfte der {0} des Rahmens</translation>
+    </message>
+    <message>
+        <source>expected at most {0}</source>
+        <translation>erwartet wird höchstens {0}</translation>
+    </message>
+    <message>
+        <source>expected at most {0} for a front of {1}</source>
+        <translation>erwartet werden höchstens {0} bei einem Vorderstück von {1}</translation>
+    </message>
+    <message>
+        <source>expected at most {0} in a cap of {1}</source>
+        <translation>erwartet werden höchstens {0} in einer Hirnleiste von {1}</translation>
+    </message>
+    <message>
+        <source>expected at most {0} in a lid of {1}</source>
+        <translation>erwartet werden höchstens {0} in einer Klappe von {1}</translation>
+    </message>
+    <message>
+        <source>expected at most {0} in a lid {1} high</source>
+        <translation>erwartet werden höchstens {0} in einer Klappe {1} hoch</translation>
+    </message>
+    <message>
+        <source>expected at most {0} in a plinth of {1}</source>
+        <translation>erwartet werden höchstens {0} in einem Sockel von {1}</translation>
+    </message>
+    <message>
+        <source>expected at most {0} of {1}: the tails go halfway in at least</source>
+        <translation>erwartet werden höchstens {0} von {1}: die Schwalben gehen mindestens zur Hälfte hinein</translation>
+    </message>
+    <message>
+        <source>expected at most {0} on a plinth {1} thick and {2} high</source>
+        <translation>erwartet werden höchstens {0} an einem Sockel {1} dick und {2} hoch</translation>
+    </message>
+    <message>
+        <source>expected at most {0} on a step of {1}</source>
+        <translation>erwartet werden höchstens {0} an einer Stufe von {1}</translation>
+    </message>
+    <message>
+        <source>expected at most {0} on a top of {1}</source>
+        <translation>erwartet werden höchstens {0} an einer Deckplatte von {1}</translation>
+    </message>
+    <message>
+        <source>expected at most {0} on an edge of {1}</source>
+        <translation>erwartet werden höchstens {0} an einer Kante von {1}</translation>
+    </message>
+    <message>
+        <source>expected at most {0}, a third of a board less its gap</source>
+        <translation>erwartet werden höchstens {0}, ein Drittel eines Bretts ohne seine Fuge</translation>
+    </message>
+    <message>
+        <source>expected at most {0}, a third of the thinner board</source>
+        <translation>erwartet werden höchstens {0}, ein Drittel des dünneren Bretts</translation>
+    </message>
+    <message>
+        <source>expected at most {0}, for its runners</source>
+        <translation>erwartet werden höchstens {0}, für seine Laufleisten</translation>
+    </message>
+    <message>
+        <source>expected at most {0}, for the block that stops it</source>
+        <translation>erwartet werden höchstens {0}, für den Klotz, der ihn anhält</translation>
+    </message>
+    <message>
+        <source>expected at most {0}, half the space at the head of bay {1}</source>
+        <translation>erwartet werden höchstens {0}, die Hälfte des Raums am Kopf von Feld {1}</translation>
+    </message>
+    <message>
+        <source>expected at most {0}, or fewer of them, on a front of {1}</source>
+        <translation>erwartet werden höchstens {0}, oder weniger davon, auf einem Vorderstück von {1}</translation>
+    </message>
+    <message>
+        <source>expected at most {0}, to stay in the case</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected at most {0}, {1} less than the front</source>
+        <translation>erwartet werden höchstens {0}, {1} weniger als das Vorderstück</translation>
+    </message>
+    <message>
+        <source>expected at most {0}: half the shelf, and no further than the partition goes</source>
+        <translation>erwartet werden höchstens {0}: die Hälfte des Bodens, und nicht weiter als die Fachwand reicht</translation>
+    </message>
+    <message>
+        <source>expected at most {0}: more would be narrower than their pins</source>
+        <translation>erwartet wird höchstens {0}: mehr wären schmäler als ihre Zinken</translation>
+    </message>
+    <message>
+        <source>expected at most {0}: the lowest tail holds the bottom&apos;s groove</source>
+        <translation>erwartet wird höchstens {0}: die unterste Schwalbe trägt die Nut des Bodens</translation>
+    </message>
+    <message>
+        <source>expected at most {0}: {1} are left at the dovetail&apos;s root</source>
+        <translation>erwartet werden höchstens {0}: {1} bleiben an der Wurzel der Schwalbe</translation>
+    </message>
+    <message>
+        <source>expected base.mitre = &quot;spline&quot; or &quot;plain&quot;: no biscuit has room in such a mitre</source>
+        <translation>erwartet wird base.mitre = &quot;spline&quot; oder &quot;plain&quot;: in so einer Gehrung hat keine Lamelle Platz</translation>
+    </message>
+    <message>
+        <source>expected bays of {0} at least, at most {1} of them in {2}</source>
+        <translation>erwartet werden Felder von mindestens {0}, höchstens {1} davon in {2}</translation>
+    </message>
+    <message>
+        <source>expected bracket_path, or another bracket</source>
+        <translation>erwartet wird bracket_path, oder ein anderer Bogen</translation>
+    </message>
+    <message>
+        <source>expected clear heights of {0} at least, {1} each at most</source>
+        <translation>erwartet werden lichte Höhen von mindestens {0}, höchstens {1} jede</translation>
+    </message>
+    <message>
+        <source>expected column {0} at least {1} wide: its runner lies in the side&apos;s</source>
+        <translation>erwartet wird Spalte {0} mindestens {1} breit: ihre Laufleiste liegt in der der Seite</translation>
+    </message>
+    <message>
+        <source>expected columns in a row, or a fill alone: rows are divided into columns and these no further</source>
+        <translation>erwartet werden Spalten in einer Reihe, oder eine Füllung allein: Reihen werden in Spalten geteilt und diese nicht weiter</translation>
+    </message>
+    <message>
+        <source>expected columns that add up to {0}, each at least {1}: fewer columns, other sizes, or a wider case</source>
+        <translation>erwartet werden Spalten, die zusammen {0} ergeben, jede mindestens {1}: weniger Spalten, andere Maße oder ein breiterer Korpus</translation>
+    </message>
+    <message>
+        <source>expected drawer, pigeonhole or none: lid supports stand beside the topmost drawer of a slant-desk</source>
+        <translation>erwartet wird drawer, pigeonhole oder none: neben dem obersten Schubkasten eines Schreibschranks stehen die Klappenstützen</translation>
+    </message>
+    <message>
+        <source>expected dry ≤ build ≤ wet</source>
+        <translation>erwartet wird dry ≤ build ≤ wet</translation>
+    </message>
+    <message>
+        <source>expected each key and each table once</source>
+        <translation>erwartet wird jeder Schlüssel und jede Tabelle einmal</translation>
+    </message>
+    <message>
+        <source>expected either quarters (rough) or thickness (dressed)</source>
+        <translation>erwartet wird entweder quarters (sägerau) oder thickness (gehobelt)</translation>
+    </message>
+    <message>
+        <source>expected false: a back in grooves goes in from above, and here a board lies above</source>
+        <translation>erwartet wird false: eine Rückwand in Nuten geht von oben hinein, und hier liegt ein Brett darüber</translation>
+    </message>
+    <message>
+        <source>expected false: a lid hinged above has no edge over it</source>
+        <translation>erwartet wird false: eine oben angeschlagene Klappe hat keine Kante über sich</translation>
+    </message>
+    <message>
+        <source>expected false: a lid on the slant has no edge of the top above it; rabbet it, or set it flush</source>
+        <translation>erwartet wird false: eine Klappe auf der Schräge hat keine Kante der Deckplatte über sich; einfälzen, oder bündig setzen</translation>
+    </message>
+    <message>
+        <source>expected format = {0}</source>
+        <translation>erwartet wird format = {0}</translation>
+    </message>
+    <message>
+        <source>expected format = {0}; the file is left as it is</source>
+        <translation>erwartet wird format = {0}; die Datei bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>expected format {0} or earlier: a later version of shopdraw wrote this file; it is left as it is</source>
+        <translation>erwartet wird Format {0} oder früher: eine spätere Fassung von shopdraw hat diese Datei geschrieben; sie bleibt, wie sie ist</translation>
+    </message>
+    <message>
+        <source>expected less than the case&apos;s height of {0}</source>
+        <translation>erwartet wird weniger als die Höhe des Korpus von {0}</translation>
+    </message>
+    <message>
+        <source>expected less than {0}</source>
+        <translation>erwartet wird weniger als {0}</translation>
+    </message>
+    <message>
+        <source>expected less than {0}: the stiles are glued to the sides</source>
+        <translation>erwartet wird weniger als {0}: die aufrechten Friese sind an die Seiten geleimt</translation>
+    </message>
+    <message>
+        <source>expected lists and tables that are not nested hundreds deep</source>
+        <translation>erwartet werden Listen und Tabellen, die nicht hundertfach ineinander stehen</translation>
+    </message>
+    <message>
+        <source>expected narrower panels, or plywood: {0} stay in the groove when dry</source>
+        <translation>erwartet werden schmälere Füllungen, oder Sperrholz: trocken bleiben {0} in der Nut</translation>
+    </message>
+    <message>
+        <source>expected newline or end of document after a statement</source>
+        <translation>erwartet wird eine neue Zeile oder das Ende nach einer Angabe</translation>
+    </message>
+    <message>
+        <source>expected no [face]: drawers run between the sides, and a face frame would stand in their way</source>
+        <translation>erwartet wird kein [face]: Schubkästen laufen zwischen den Seiten, und ein Blendrahmen stünde ihnen im Weg</translation>
+    </message>
+    <message>
+        <source>expected no variant: the file has none</source>
+        <translation>erwartet wird keine Variante: die Datei hat keine</translation>
+    </message>
+    <message>
+        <source>expected none under a slant lid</source>
+        <translation>erwartet wird keiner unter einer schrägen Klappe</translation>
+    </message>
+    <message>
+        <source>expected one of the piece&apos;s stocks: {0}</source>
+        <translation>erwartet wird eines der Materialien des Möbels: {0}</translation>
+    </message>
+    <message>
+        <source>expected one of them: the other follows</source>
+        <translation>erwartet wird eines davon: das andere folgt</translation>
+    </message>
+    <message>
+        <source>expected one of width, top_width and foot_width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected one of {0}</source>
+        <translation>erwartet wird eines von {0}</translation>
+    </message>
+    <message>
+        <source>expected one width only, and {0} is given: over the case, its top or its feet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected over the shelf at {0} and under the top at {1}</source>
+        <translation>erwartet wird: über dem Boden bei {0} und unter der Deckplatte bei {1}</translation>
+    </message>
+    <message>
+        <source>expected panels at least {0} each way: narrower members, or fewer panels</source>
+        <translation>erwartet werden Füllungen von mindestens {0} in jeder Richtung: schmälere Friese, oder weniger Füllungen</translation>
+    </message>
+    <message>
+        <source>expected shorter feet: {0} more are needed on a board of {1}</source>
+        <translation>erwartet werden kürzere Füße: {0} mehr sind nötig auf einem Brett von {1}</translation>
+    </message>
+    <message>
+        <source>expected smaller radii: {0}</source>
+        <translation>erwartet werden kleinere Radien: {0}</translation>
+    </message>
+    <message>
+        <source>expected text in quotes</source>
+        <translation>erwartet wird Text in Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>expected text saved as UTF-8</source>
+        <translation>erwartet wird Text in UTF-8</translation>
+    </message>
+    <message>
+        <source>expected thicker than the strips&apos; {0}: its ends are let in behind them</source>
+        <translation>erwartet wird: dicker als die {0} der Leisten, hinter denen die Enden eingelassen sind</translation>
+    </message>
+    <message>
+        <source>expected threes of across, up, bulge: across from 0 at the end to 1 in the middle, up from 0 to {0}</source>
+        <translation>erwartet werden Dreiergruppen von quer, hoch, Wölbung: quer von 0 am Ende bis 1 in der Mitte, hoch von 0 bis {0}</translation>
+    </message>
+    <message>
+        <source>expected threes of across, up, radius: from the foot&apos;s inner end to the edge between the feet, as [0, 30, 12, 40, 40, 0]</source>
+        <translation>erwartet werden Dreiergruppen von quer, hoch, Radius: vom inneren Ende des Fußes bis zur Kante zwischen den Füßen, etwa [0, 30, 12, 40, 40, 0]</translation>
+    </message>
+    <message>
+        <source>expected true or false</source>
+        <translation>erwartet wird true oder false</translation>
+    </message>
+    <message>
+        <source>expected turn = true for kind = &quot;sheet&quot; only: solid wood always keeps its grain</source>
+        <translation>erwartet wird turn = true nur bei kind = &quot;sheet&quot;: Massivholz behält immer seine Faserrichtung</translation>
+    </message>
+    <message>
+        <source>expected widths that add up to {0}: {1} {2}</source>
+        <translation>erwartet werden Breiten, die zusammen {0} ergeben: {1} {2}</translation>
+    </message>
+    <message>
+        <source>expected within {0} of {1}, this is {2} off: it looks like fitting to the page is on; print at 100 % and measure again</source>
+        <translation>erwartet wird innerhalb von {0} von {1}, dies ist um {2} daneben: es sieht nach Anpassen an die Seite aus; mit 100 % drucken und noch einmal messen</translation>
+    </message>
+    <message>
+        <source>expected {0}</source>
+        <translation>erwartet wird {0}</translation>
+    </message>
+    <message>
+        <source>expected {0} for boards of {1} and</source>
+        <translation>erwartet wird {0} bei Brettern von {1} und</translation>
+    </message>
+    <message>
+        <source>expected {0} or {1}: it shares its holes, {2} apart, with the shelf below it</source>
+        <translation>erwartet wird {0} oder {1}: er teilt seine Löcher, {2} auseinander, mit dem Boden darunter</translation>
+    </message>
+    <message>
+        <source>expected {0}, for its fixing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected {0}, no larger than {1}</source>
+        <translation>erwartet wird {0}, nicht größer als {1}</translation>
+    </message>
+    <message>
+        <source>expected {0}, or at least {1}: the guides behind are as thick as that</source>
+        <translation>erwartet wird {0}, oder mindestens {1}: die Streichleisten dahinter sind so dick</translation>
+    </message>
+    <message>
+        <source>expected {0}, which is a short text</source>
+        <translation>erwartet wird {0}, also ein kurzer Text</translation>
+    </message>
+    <message>
+        <source>expected {0}: a front board before it and a rear one behind</source>
+        <translation>erwartet wird {0}: ein vorderes Brett davor und ein hinteres dahinter</translation>
+    </message>
+    <message>
+        <source>expected {0}: format = {1}, then [piece], [case] with its width, height and depth</source>
+        <translation>erwartet wird {0}: format = {1}, dann [piece], [case] mit width, height und depth</translation>
+    </message>
+    <message>
+        <source>expected {0}: format = {1}, then [shop], [saw], [cutter.ID], …</source>
+        <translation>erwartet wird {0}: format = {1}, dann [shop], [saw], [cutter.ID], …</translation>
+    </message>
+    <message>
+        <source>expected {0}: over the front rail and on the runner behind it</source>
+        <translation>erwartet wird {0}: über der vorderen Traverse und auf der Laufleiste dahinter</translation>
+    </message>
+    <message>
+        <source>expected {0}{1}</source>
+        <translation>erwartet wird {0}{1}</translation>
+    </message>
+    <message>
+        <source>face frame, {0} rail</source>
+        <translation>Blendrahmen, Querfries {0}</translation>
+    </message>
+    <message>
+        <source>face frame, {0} stile</source>
+        <translation>Blendrahmen, aufrechter Fries {0}</translation>
+    </message>
+    <message>
+        <source>face rail under drawer {0}</source>
+        <translation>Traverse unter Schubkasten {0}</translation>
+    </message>
+    <message>
+        <source>face {0} of {1}{2}; {3} to the fence both times</source>
+        <translation>Seite {0} von {1}{2}; {3} beide Male am Anschlag</translation>
+    </message>
+    <message>
+        <source>fast</source>
+        <translation>fest</translation>
+    </message>
+    <message>
+        <source>fewer tails</source>
+        <translation>weniger Schwalben</translation>
+    </message>
+    <message>
+        <source>fewer tails, or a shallower rabbet for the back</source>
+        <translation>weniger Schwalben, oder ein flacherer Falz für die Rückwand</translation>
+    </message>
+    <message>
+        <source>file exists</source>
+        <translation>die Datei gibt es schon</translation>
+    </message>
+    <message>
+        <source>finished width</source>
+        <translation>fertige Breite</translation>
+    </message>
+    <message>
+        <source>fix it to the wall with two brackets, a screw at least {0} long into solid framing behind each, and say so in load.anchored; keep heavy things in the lowest drawers</source>
+        <translation>mit zwei Winkeln an der Wand befestigen, hinter jedem eine Schraube von mindestens {0} in tragendem Holz, und es in load.anchored sagen; Schweres in die untersten Schubkästen</translation>
+    </message>
+    <message>
+        <source>flat square to the slant, takes off the sharp corner</source>
+        <translation>Fläche rechtwinklig zur Schräge, nimmt die scharfe Ecke weg</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <source>foot block, {0} {1}</source>
+        <translation>Fußklotz, {0} {1}</translation>
+    </message>
+    <message>
+        <source>format {0} is later than {1}</source>
+        <translation>Format {0} ist später als {1}</translation>
+    </message>
+    <message>
+        <source>found invalid character {0}</source>
+        <translation>unzulässiges Zeichen {0}</translation>
+    </message>
+    <message>
+        <source>found {0}</source>
+        <translation>gefunden {0}</translation>
+    </message>
+    <message>
+        <source>frames and rails</source>
+        <translation>Rahmen und Traversen</translation>
+    </message>
+    <message>
+        <source>from front to back</source>
+        <translation>von vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>from the floor</source>
+        <translation>vom Fußboden</translation>
+    </message>
+    <message>
+        <source>from the front plane</source>
+        <translation>von der Vorderebene</translation>
+    </message>
+    <message>
+        <source>from the left outer face</source>
+        <translation>von der linken Außenseite</translation>
+    </message>
+    <message>
+        <source>from {0} in, {1} long</source>
+        <translation>ab {0}, {1} lang</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>front board under the lid</source>
+        <translation>vorderes Brett unter der Klappe</translation>
+    </message>
+    <message>
+        <source>front corner, hides the stopped dado</source>
+        <translation>vordere Ecke, verdeckt die abgesetzte Quernut</translation>
+    </message>
+    <message>
+        <source>front edge {0}</source>
+        <translation>vordere Kante {0}</translation>
+    </message>
+    <message>
+        <source>glue block {0}</source>
+        <translation>Leimklotz {0}</translation>
+    </message>
+    <message>
+        <source>glued</source>
+        <translation>geleimt</translation>
+    </message>
+    <message>
+        <source>glued width</source>
+        <translation>verleimte Breite</translation>
+    </message>
+    <message>
+        <source>greater than or equal to {0}</source>
+        <translation>größer oder gleich {0}</translation>
+    </message>
+    <message>
+        <source>greater than {0}</source>
+        <translation>größer als {0}</translation>
+    </message>
+    <message>
+        <source>groove</source>
+        <translation>Nut</translation>
+    </message>
+    <message>
+        <source>guide behind the divider, {0}</source>
+        <translation>Streichleiste hinter der Trennwand, {0}</translation>
+    </message>
+    <message>
+        <source>guide beside drawer {0}, {1}</source>
+        <translation>Streichleiste neben Schubkasten {0}, {1}</translation>
+    </message>
+    <message>
+        <source>guide collar</source>
+        <translation>Kopierring</translation>
+    </message>
+    <message>
+        <source>half of the hinge&apos;s barrel</source>
+        <translation>Hälfte der Bandrolle</translation>
+    </message>
+    <message>
+        <source>has &quot;{0}&quot;, which is no unit known here</source>
+        <translation>hat „{0}“, das hier keine bekannte Einheit ist</translation>
+    </message>
+    <message>
+        <source>has a decimal sign without a figure after it</source>
+        <translation>hat ein Dezimalzeichen ohne Ziffer dahinter</translation>
+    </message>
+    <message>
+        <source>has a drawer</source>
+        <translation>hat einen Schubkasten</translation>
+    </message>
+    <message>
+        <source>has a minus without a space on both sides</source>
+        <translation>hat ein Minus ohne Leerzeichen auf beiden Seiten</translation>
+    </message>
+    <message>
+        <source>has a plus or minus with nothing beside it</source>
+        <translation>hat ein Plus oder Minus mit nichts daneben</translation>
+    </message>
+    <message>
+        <source>has a thousands mark</source>
+        <translation>hat ein Tausenderzeichen</translation>
+    </message>
+    <message>
+        <source>has a unit on one length and none on another</source>
+        <translation>hat bei einer Länge eine Einheit und bei der anderen keine</translation>
+    </message>
+    <message>
+        <source>has feet and inches that don&apos;t go together</source>
+        <translation>hat Fuß und Zoll, die nicht zusammenpassen</translation>
+    </message>
+    <message>
+        <source>has minutes or seconds that don&apos;t go with it</source>
+        <translation>hat Minuten oder Sekunden, die nicht dazu passen</translation>
+    </message>
+    <message>
+        <source>has two numbers side by side</source>
+        <translation>hat zwei Zahlen nebeneinander</translation>
+    </message>
+    <message>
+        <source>has two signs in a row</source>
+        <translation>hat zwei Vorzeichen hintereinander</translation>
+    </message>
+    <message>
+        <source>has {0}/{1} after a whole number</source>
+        <translation>hat {0}/{1} nach einer ganzen Zahl</translation>
+    </message>
+    <message>
+        <source>haunch, fills the panel&apos;s groove</source>
+        <translation>Zapfenbrust, füllt die Nut der Füllung</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Kopf</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>high under the open lid</source>
+        <translation>hoch unter der offenen Klappe</translation>
+    </message>
+    <message>
+        <source>hinge leaf</source>
+        <translation>Bandlappen</translation>
+    </message>
+    <message>
+        <source>holds &quot;{0}&quot;</source>
+        <translation>enthält „{0}“</translation>
+    </message>
+    <message>
+        <source>hollow</source>
+        <translation>Kehle</translation>
+    </message>
+    <message>
+        <source>illegal character {0}</source>
+        <translation>unzulässiges Zeichen {0}</translation>
+    </message>
+    <message>
+        <source>in a plane of its own, {0} deep</source>
+        <translation>in einer eigenen Ebene, {0} tief</translation>
+    </message>
+    <message>
+        <source>in height</source>
+        <translation>in der Höhe</translation>
+    </message>
+    <message>
+        <source>in the driest season</source>
+        <translation>in der trockensten Zeit</translation>
+    </message>
+    <message>
+        <source>in the driest season the lid&apos;s lip covers the gap at the top by {0}; right would be {1} or more: lid.lip {2}</source>
+        <translation>in der trockensten Zeit deckt der Überschlag der Klappe die Fuge oben um {0}; richtig wären {1} oder mehr: lid.lip {2}</translation>
+    </message>
+    <message>
+        <source>in the slant plane: {0}° from level, tilt {1}° from square</source>
+        <translation>in der Schräge: {0}° gegen die Waagrechte, Neigung {1}° gegen den Winkel</translation>
+    </message>
+    <message>
+        <source>in the wettest season</source>
+        <translation>in der feuchtesten Zeit</translation>
+    </message>
+    <message>
+        <source>in width</source>
+        <translation>in der Breite</translation>
+    </message>
+    <message>
+        <source>invalid date or datetime</source>
+        <translation>ungültiges Datum</translation>
+    </message>
+    <message>
+        <source>invalid hex value</source>
+        <translation>ungültiger Hexadezimalwert</translation>
+    </message>
+    <message>
+        <source>invalid initial character for a key part</source>
+        <translation>so darf ein Schlüssel nicht beginnen</translation>
+    </message>
+    <message>
+        <source>invalid statement</source>
+        <translation>ungültige Angabe</translation>
+    </message>
+    <message>
+        <source>invalid value</source>
+        <translation>ungültiger Wert</translation>
+    </message>
+    <message>
+        <source>is a directory</source>
+        <translation>ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>is below zero</source>
+        <translation>liegt unter null</translation>
+    </message>
+    <message>
+        <source>is divided</source>
+        <translation>ist geteilt</translation>
+    </message>
+    <message>
+        <source>is empty</source>
+        <translation>ist leer</translation>
+    </message>
+    <message>
+        <source>is no longer in the piece</source>
+        <translation>ist nicht mehr im Möbel</translation>
+    </message>
+    <message>
+        <source>is not a size</source>
+        <translation>ist keine Größe</translation>
+    </message>
+    <message>
+        <source>is over a full turn</source>
+        <translation>ist über eine volle Drehung</translation>
+    </message>
+    <message>
+        <source>is too long</source>
+        <translation>ist zu lang</translation>
+    </message>
+    <message>
+        <source>is written with a power of ten</source>
+        <translation>ist mit einer Zehnerpotenz geschrieben</translation>
+    </message>
+    <message>
+        <source>is {0} characters long</source>
+        <translation>ist {0} Zeichen lang</translation>
+    </message>
+    <message>
+        <source>it ends {0} short of where it should</source>
+        <translation>es endet {0} früher, als es sollte</translation>
+    </message>
+    <message>
+        <source>it goes to {0}, and there is no {1} in this piece</source>
+        <translation>es gehört zu {0}, und {1} gibt es in diesem Möbel nicht</translation>
+    </message>
+    <message>
+        <source>it is {0} too long</source>
+        <translation>es ist {0} zu lang</translation>
+    </message>
+    <message>
+        <source>it isn&apos;t seen at its true size here ({0} instead of {1})</source>
+        <translation>es ist hier nicht in wahrer Größe zu sehen ({0} statt {1})</translation>
+    </message>
+    <message>
+        <source>it would need {0} of room and {1} has no such cut</source>
+        <translation>es brauchte {0} Platz, und „{1}“ hat keinen solchen Schnitt</translation>
+    </message>
+    <message>
+        <source>its cuts, outline or stock</source>
+        <translation>Schnitte, Umriss oder Material</translation>
+    </message>
+    <message>
+        <source>its end</source>
+        <translation>Stirnseite</translation>
+    </message>
+    <message>
+        <source>its features are {0} apart on paper; at least {1} is readable</source>
+        <translation>die Kanten liegen auf dem Papier {0} auseinander; lesbar ist es ab {1}</translation>
+    </message>
+    <message>
+        <source>its printer &quot;{0}&quot; isn&apos;t in this file; found {1}</source>
+        <translation>der Drucker &quot;{0}&quot; ist nicht in dieser Datei; gefunden {1}</translation>
+    </message>
+    <message>
+        <source>keeper&apos;s plate</source>
+        <translation>Schließblech</translation>
+    </message>
+    <message>
+        <source>keyhole</source>
+        <translation>Schlüsselloch</translation>
+    </message>
+    <message>
+        <source>kicker</source>
+        <translation>Kippleiste</translation>
+    </message>
+    <message>
+        <source>kicker over drawer {0}</source>
+        <translation>Kippleiste über Schubkasten {0}</translation>
+    </message>
+    <message>
+        <source>kicker over drawer {0}, {1}</source>
+        <translation>Kippleiste über Schubkasten {0}, {1}</translation>
+    </message>
+    <message>
+        <source>kicker over lid support, {0}</source>
+        <translation>Kippleiste über der Klappenstütze, {0}</translation>
+    </message>
+    <message>
+        <source>knob</source>
+        <translation>Knopf</translation>
+    </message>
+    <message>
+        <source>knob screw</source>
+        <translation>Knopfschraube</translation>
+    </message>
+    <message>
+        <source>lap</source>
+        <translation>Überdeckung</translation>
+    </message>
+    <message>
+        <source>lap over {0}</source>
+        <translation>Überdeckung über „{0}“</translation>
+    </message>
+    <message>
+        <source>lap, behind</source>
+        <translation>Überdeckung, hinten</translation>
+    </message>
+    <message>
+        <source>lap, in front</source>
+        <translation>Überdeckung, vorn</translation>
+    </message>
+    <message>
+        <source>layout of second settings</source>
+        <translation>Anriss der zweiten Aufspannungen</translation>
+    </message>
+    <message>
+        <source>leaves {0} before its point</source>
+        <translation>lässt {0} vor ihrer Spitze</translation>
+    </message>
+    <message>
+        <source>ledge</source>
+        <translation>Buchleiste</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>less</source>
+        <translation>weniger</translation>
+    </message>
+    <message>
+        <source>less than or equal to {0}</source>
+        <translation>kleiner oder gleich {0}</translation>
+    </message>
+    <message>
+        <source>less than {0}</source>
+        <translation>kleiner als {0}</translation>
+    </message>
+    <message>
+        <source>lid</source>
+        <translation>Klappe</translation>
+    </message>
+    <message>
+        <source>lid and supports</source>
+        <translation>Klappe und Stützen</translation>
+    </message>
+    <message>
+        <source>lid lock</source>
+        <translation>Klappenschloss</translation>
+    </message>
+    <message>
+        <source>lid stay</source>
+        <translation>Klappenhalter</translation>
+    </message>
+    <message>
+        <source>lid stay with stop</source>
+        <translation>Klappenhalter mit Anschlag</translation>
+    </message>
+    <message>
+        <source>lid stop, {0}</source>
+        <translation>Klappenanschlag, {0}</translation>
+    </message>
+    <message>
+        <source>lid support, {0}</source>
+        <translation>Klappenstütze, {0}</translation>
+    </message>
+    <message>
+        <source>lid support, {0}, head</source>
+        <translation>Klappenstütze, {0}, Kopfstück</translation>
+    </message>
+    <message>
+        <source>lid support, {0}, stop</source>
+        <translation>Klappenstütze, {0}, Anschlag</translation>
+    </message>
+    <message>
+        <source>lid, breadboard cap, {0}</source>
+        <translation>Klappe, Hirnleiste, {0}</translation>
+    </message>
+    <message>
+        <source>lid.edge, a moulding</source>
+        <translation>lid.edge, ein Profil</translation>
+    </message>
+    <message>
+        <source>line {0}: {1}</source>
+        <translation>Zeile {0}: {1}</translation>
+    </message>
+    <message>
+        <source>lip, {0}</source>
+        <translation>Überschlag, {0}</translation>
+    </message>
+    <message>
+        <source>lock keeper</source>
+        <translation>Schließblech</translation>
+    </message>
+    <message>
+        <source>lower</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>lower it, or set it back</source>
+        <translation>senken, oder zurücksetzen</translation>
+    </message>
+    <message>
+        <source>machine settings</source>
+        <translation>Maschineneinstellungen</translation>
+    </message>
+    <message>
+        <source>may slide</source>
+        <translation>kann gleiten</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>middle {0}</source>
+        <translation>Mitte {0}</translation>
+    </message>
+    <message>
+        <source>mitre</source>
+        <translation>Gehrung</translation>
+    </message>
+    <message>
+        <source>mitre with {0}, tilt 45° from square</source>
+        <translation>Gehrung mit „{0}“, Neigung 45° gegen den Winkel</translation>
+    </message>
+    <message>
+        <source>mm in steps of &quot;{0}&quot; with &quot;{1}&quot;; {2}</source>
+        <translation>mm in Schritten von &quot;{0}&quot; mit &quot;{1}&quot;; {2}</translation>
+    </message>
+    <message>
+        <source>more</source>
+        <translation>mehr</translation>
+    </message>
+    <message>
+        <source>more than {0} MB</source>
+        <translation>mehr als {0} MB</translation>
+    </message>
+    <message>
+        <source>mortise</source>
+        <translation>Zapfenloch</translation>
+    </message>
+    <message>
+        <source>moulding cutter of this profile, along the edge</source>
+        <translation>Profilfräser dieser Form, an der Kante entlang</translation>
+    </message>
+    <message>
+        <source>moulding, upper edge</source>
+        <translation>Profil, obere Kante</translation>
+    </message>
+    <message>
+        <source>moulding, {0} edge</source>
+        <translation>Profil, Kante {0}</translation>
+    </message>
+    <message>
+        <source>m² of wood</source>
+        <translation>m² Holz</translation>
+    </message>
+    <message>
+        <source>neither angle nor top_depth</source>
+        <translation>weder angle noch top_depth</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>neu</translation>
+    </message>
+    <message>
+        <source>no [printer.ID] at all</source>
+        <translation>überhaupt kein [printer.ID]</translation>
+    </message>
+    <message>
+        <source>no free place for its figure beside the view</source>
+        <translation>kein freier Platz für die Zahl neben der Ansicht</translation>
+    </message>
+    <message>
+        <source>no free place for its figure in the view</source>
+        <translation>kein freier Platz für die Zahl in der Ansicht</translation>
+    </message>
+    <message>
+        <source>no free place for the balloon</source>
+        <translation>kein freier Platz für die Kennung</translation>
+    </message>
+    <message>
+        <source>no room for {0} on {1}: {2}; a larger paper or scale would take it</source>
+        <translation>kein Platz für {0} auf {1}: {2}; ein größeres Papier oder ein größerer Maßstab nähme es auf</translation>
+    </message>
+    <message>
+        <source>no space left on device</source>
+        <translation>kein Platz mehr auf dem Datenträger</translation>
+    </message>
+    <message>
+        <source>no strips or face frame before the sides</source>
+        <translation>keine Leisten und kein Blendrahmen vor den Seiten</translation>
+    </message>
+    <message>
+        <source>no such file or directory</source>
+        <translation>diese Datei gibt es nicht</translation>
+    </message>
+    <message>
+        <source>no view had room for it</source>
+        <translation>keine Ansicht hatte Platz dafür</translation>
+    </message>
+    <message>
+        <source>no wider than the side over the writing shelf&apos;s underside</source>
+        <translation>nicht breiter als die Seite über der Unterseite der Schreibplatte</translation>
+    </message>
+    <message>
+        <source>no wood of {0} stands in {1}: the board ends before its joint</source>
+        <translation>kein Holz von „{0}“ steht in „{1}“: das Brett endet vor seiner Verbindung</translation>
+    </message>
+    <message>
+        <source>no {0} &quot;{1}&quot;; the nearest are {2}</source>
+        <translation>{0}: &quot;{1}&quot; gibt es nicht; am nächsten kommen {2}</translation>
+    </message>
+    <message>
+        <source>not a directory</source>
+        <translation>kein Ordner</translation>
+    </message>
+    <message>
+        <source>not flat: see sheet</source>
+        <translation>nicht eben: siehe Blatt</translation>
+    </message>
+    <message>
+        <source>notch</source>
+        <translation>Ausklinkung</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>of {0}&apos;s {1} only {2} stay inside at full reach; right would be a third, {3}: a reach of {4} at most</source>
+        <translation>von den {1} von „{0}“ bleiben bei vollem Auszug nur {2} innen; richtig wäre ein Drittel, {3}: ein Auszug von höchstens {4}</translation>
+    </message>
+    <message>
+        <source>offcuts kept</source>
+        <translation>behaltene Reststücke</translation>
+    </message>
+    <message>
+        <source>ogee</source>
+        <translation>Karnies</translation>
+    </message>
+    <message>
+        <source>on a pitch of {0} the half pins are {1} in front and {2} at the rear; right would be a corner {3} deep: {4} {5}</source>
+        <translation>bei einem Schwalbenabstand von {0} sind die Halbzinken vorn {1} und hinten {2}; richtig wäre eine Ecke {3} tief: {4} {5}</translation>
+    </message>
+    <message>
+        <source>one of</source>
+        <translation>eines von</translation>
+    </message>
+    <message>
+        <source>outer edge</source>
+        <translation>Außenkante</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>über</translation>
+    </message>
+    <message>
+        <source>ovolo</source>
+        <translation>Viertelstab</translation>
+    </message>
+    <message>
+        <source>own cut</source>
+        <translation>eigener Ausschnitt</translation>
+    </message>
+    <message>
+        <source>panel and caps are flush in one season only: {0} from the glue the panel draws back {1} by the driest season and stands {2} further out in the wettest; at the hinge edge the caps are cut {3} short, so that they never strike the shelf</source>
+        <translation>Platte und Hirnleisten sind nur in einer Jahreszeit bündig: {0} von der Leimstelle zieht sich die Platte bis zur trockensten Zeit um {1} zurück und steht in der feuchtesten um {2} weiter vor; an der Bandkante sind die Hirnleisten {3} kürzer geschnitten, damit sie nie auf den Boden schlagen</translation>
+    </message>
+    <message>
+        <source>panel of the back</source>
+        <translation>Füllung der Rückwand</translation>
+    </message>
+    <message>
+        <source>panels of the back</source>
+        <translation>Füllungen der Rückwand</translation>
+    </message>
+    <message>
+        <source>panels of {0}</source>
+        <translation>Füllungen von {0}</translation>
+    </message>
+    <message>
+        <source>partition</source>
+        <translation>Fachwand</translation>
+    </message>
+    <message>
+        <source>partition right of bay {0}</source>
+        <translation>Fachwand rechts von Feld {0}</translation>
+    </message>
+    <message>
+        <source>peg of the cap</source>
+        <translation>Holznagel der Hirnleiste</translation>
+    </message>
+    <message>
+        <source>peg, fast</source>
+        <translation>Holznagel, fest</translation>
+    </message>
+    <message>
+        <source>permission denied</source>
+        <translation>Zugriff verweigert</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>Zinken</translation>
+    </message>
+    <message>
+        <source>plinth</source>
+        <translation>Sockel</translation>
+    </message>
+    <message>
+        <source>plinth return, {0}</source>
+        <translation>Sockelseite, {0}</translation>
+    </message>
+    <message>
+        <source>plinth, front</source>
+        <translation>Sockel, vorn</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <source>pull</source>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <source>rabbet</source>
+        <translation>Falz</translation>
+    </message>
+    <message>
+        <source>rail under the writing shelf</source>
+        <translation>Traverse unter der Schreibplatte</translation>
+    </message>
+    <message>
+        <source>read-only file system</source>
+        <translation>der Datenträger ist schreibgeschützt</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>reference face</source>
+        <translation>Bezugsfläche</translation>
+    </message>
+    <message>
+        <source>reference face to the right</source>
+        <translation>Bezugsfläche rechts</translation>
+    </message>
+    <message>
+        <source>relief</source>
+        <translation>Freistich</translation>
+    </message>
+    <message>
+        <source>relief along the length</source>
+        <translation>Freistich in Längsrichtung</translation>
+    </message>
+    <message>
+        <source>relief on the bisector</source>
+        <translation>Freistich auf der Winkelhalbierenden</translation>
+    </message>
+    <message>
+        <source>reliefs</source>
+        <translation>Freistiche</translation>
+    </message>
+    <message>
+        <source>reverse ogee</source>
+        <translation>verkehrter Karnies</translation>
+    </message>
+    <message>
+        <source>revision: found &quot;{0}&quot;; expected a name of letters and figures, such as A</source>
+        <translation>revision: gefunden &quot;{0}&quot;; erwartet wird ein Name aus Buchstaben und Ziffern, etwa A</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>room for the plinth&apos;s return</source>
+        <translation>Platz für die Sockelseite</translation>
+    </message>
+    <message>
+        <source>room for {0} tails; one needs {1}</source>
+        <translation>Platz für {0} Schwalben; eine braucht {1}</translation>
+    </message>
+    <message>
+        <source>room over {0}</source>
+        <translation>Platz über „{0}“</translation>
+    </message>
+    <message>
+        <source>room to move below the shelf</source>
+        <translation>Platz zum Arbeiten unter dem Boden</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation>Rundung</translation>
+    </message>
+    <message>
+        <source>round the strip, {0}</source>
+        <translation>um die Leiste, {0}</translation>
+    </message>
+    <message>
+        <source>round, R {0}</source>
+        <translation>rund, R {0}</translation>
+    </message>
+    <message>
+        <source>row {0} of {1}</source>
+        <translation>Reihe {0} von {1}</translation>
+    </message>
+    <message>
+        <source>runner</source>
+        <translation>Laufleiste</translation>
+    </message>
+    <message>
+        <source>runner, {0}, {1}</source>
+        <translation>Laufleiste, {0}, {1}</translation>
+    </message>
+    <message>
+        <source>scallop</source>
+        <translation>Muschelbogen</translation>
+    </message>
+    <message>
+        <source>screw into the back, may slide</source>
+        <translation>Schraube in das Hinterstück, kann gleiten</translation>
+    </message>
+    <message>
+        <source>screw into the top, fast</source>
+        <translation>Schraube in die Deckplatte, fest</translation>
+    </message>
+    <message>
+        <source>screw into the top, may slide</source>
+        <translation>Schraube in die Deckplatte, kann gleiten</translation>
+    </message>
+    <message>
+        <source>screw into {0}, fast</source>
+        <translation>Schraube in „{0}“, fest</translation>
+    </message>
+    <message>
+        <source>screw into {0}, may slide</source>
+        <translation>Schraube in „{0}“, kann gleiten</translation>
+    </message>
+    <message>
+        <source>screw into {0}, {1}</source>
+        <translation>Schraube in „{0}“, {1}</translation>
+    </message>
+    <message>
+        <source>screw of the {0}, countersunk behind</source>
+        <translation>Schraube für {0}, hinten versenkt</translation>
+    </message>
+    <message>
+        <source>second face</source>
+        <translation>zweite Fläche</translation>
+    </message>
+    <message>
+        <source>sheet</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>sheets of the shop file</source>
+        <translation>Platten der Werkstattdatei</translation>
+    </message>
+    <message>
+        <source>shelf</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>shelf pin</source>
+        <translation>Bodenträger</translation>
+    </message>
+    <message>
+        <source>shelf pin, {0} row</source>
+        <translation>Bodenträger, Reihe {0}</translation>
+    </message>
+    <message>
+        <source>shelf under the lid</source>
+        <translation>Boden unter der Klappe</translation>
+    </message>
+    <message>
+        <source>shelf {0}</source>
+        <translation>Boden {0}</translation>
+    </message>
+    <message>
+        <source>shelf {0}, on pins</source>
+        <translation>Boden {0}, auf Bodenträgern</translation>
+    </message>
+    <message>
+        <source>show face, {0} edge, {1}</source>
+        <translation>Schauseite, Kante {0}, {1}</translation>
+    </message>
+    <message>
+        <source>side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>side, {0}</source>
+        <translation>Seite, {0}</translation>
+    </message>
+    <message>
+        <source>sides</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>sizes, movement and proportions, which need hardly a solid</source>
+        <translation>Maße, Arbeiten des Holzes und Verhältnisse, die kaum einen Körper brauchen</translation>
+    </message>
+    <message>
+        <source>slant {0}° from level; tilt saw {1}° from square; run {2}, rise {3}</source>
+        <translation>Schräge {0}° gegen die Waagrechte; Sägeneigung {1}° gegen den Winkel; Lauf {2}, Steigung {3}</translation>
+    </message>
+    <message>
+        <source>slant, {0}° from level</source>
+        <translation>Schräge, {0}° gegen die Waagrechte</translation>
+    </message>
+    <message>
+        <source>slant.seat = &quot;flush&quot; or &quot;on&quot;; else lip and reveal give it</source>
+        <translation>slant.seat = &quot;flush&quot; oder &quot;on&quot;; sonst ergibt es sich aus Überschlag und Sichtfuge</translation>
+    </message>
+    <message>
+        <source>slide</source>
+        <translation>Langloch</translation>
+    </message>
+    <message>
+        <source>sliding dovetail into {0}, 1:{1}</source>
+        <translation>Gratverbindung in „{0}“, 1:{1}</translation>
+    </message>
+    <message>
+        <source>small shelf, bay {0}</source>
+        <translation>kleiner Boden, Feld {0}</translation>
+    </message>
+    <message>
+        <source>socket of {0}, dovetail cutter 1:{1}, from below</source>
+        <translation>Gratnut für „{0}“, Gratfräser 1:{1}, von unten</translation>
+    </message>
+    <message>
+        <source>species</source>
+        <translation>Holzart</translation>
+    </message>
+    <message>
+        <source>spline of the plinth&apos;s mitre, {0}</source>
+        <translation>Feder der Sockelgehrung, {0}</translation>
+    </message>
+    <message>
+        <source>spot for a screw of the lid stay, {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sq ft of wood</source>
+        <translation>sq ft Holz</translation>
+    </message>
+    <message>
+        <source>square by chisel</source>
+        <translation>mit dem Stechbeitel eckig</translation>
+    </message>
+    <message>
+        <source>square by chisel at its upper end</source>
+        <translation>am oberen Ende mit dem Stechbeitel eckig</translation>
+    </message>
+    <message>
+        <source>square to the lid: tilt {0}° from square</source>
+        <translation>rechtwinklig zur Klappe: Neigung {0}° gegen den Winkel</translation>
+    </message>
+    <message>
+        <source>steps are 1, 0.5, 0.1, 0.05, 0.01, signs . and ,</source>
+        <translation>Schritte sind 1, 0.5, 0.1, 0.05, 0.01, Zeichen . und ,</translation>
+    </message>
+    <message>
+        <source>stop of drawer {0}</source>
+        <translation>Anschlag von Schubkasten {0}</translation>
+    </message>
+    <message>
+        <source>strip {0}</source>
+        <translation>Streifen {0}</translation>
+    </message>
+    <message>
+        <source>swung</source>
+        <translation>geschwenkt</translation>
+    </message>
+    <message>
+        <source>tail</source>
+        <translation>Schwalbe</translation>
+    </message>
+    <message>
+        <source>tail of the top, square by chisel</source>
+        <translation>Schwalbe der Deckplatte, mit dem Stechbeitel eckig</translation>
+    </message>
+    <message>
+        <source>tail of {0}, square by chisel</source>
+        <translation>Schwalbe von „{0}“, mit dem Stechbeitel eckig</translation>
+    </message>
+    <message>
+        <source>tails</source>
+        <translation>Schwalben</translation>
+    </message>
+    <message>
+        <source>tails into the top, 1:{0}</source>
+        <translation>Schwalben in die Deckplatte, 1:{0}</translation>
+    </message>
+    <message>
+        <source>tails into {0}, 1:{1}</source>
+        <translation>Schwalben in „{0}“, 1:{1}</translation>
+    </message>
+    <message>
+        <source>tenon</source>
+        <translation>Zapfen</translation>
+    </message>
+    <message>
+        <source>tenon into {0}</source>
+        <translation>Zapfen in „{0}“</translation>
+    </message>
+    <message>
+        <source>tenon&apos;s edges: round to R {0}</source>
+        <translation>Zapfenkanten: auf R {0} runden</translation>
+    </message>
+    <message>
+        <source>the US rule for clothing storage (16 CFR 1261, ASTM F2057-23: from {0} tall, {1} kg and 90.6 dm³)</source>
+        <translation>US-Regel für Kleidermöbel (16 CFR 1261, ASTM F2057-23: ab {0} Höhe, {1} kg und 90.6 dm³)</translation>
+    </message>
+    <message>
+        <source>the byte 0x{0}</source>
+        <translation>das Byte 0x{0}</translation>
+    </message>
+    <message>
+        <source>the caps are mitred at both ends: the panel moves {0} over its {1} between seasons and can&apos;t; it will split, or break the mitres. Right would be lid.ends &quot;mitred&quot;, at the free edge only</source>
+        <translation>die Hirnleisten sind an beiden Enden auf Gehrung: die Platte arbeitet zwischen den Jahreszeiten um {0} auf ihren {1} und kann nicht; sie reißt, oder bricht die Gehrungen. Richtig wäre lid.ends &quot;mitred&quot;, nur an der freien Kante</translation>
+    </message>
+    <message>
+        <source>the caps&apos; mitres, {0} wide, open {1} at the heel in the driest season and {2} at the toe in the wettest; right would be at most {3}: caps of {4}, or quartered wood</source>
+        <translation>die Gehrungen der Hirnleisten, {0} breit, öffnen sich in der trockensten Zeit an der Ferse um {1} und in der feuchtesten an der Spitze um {2}; richtig wären höchstens {3}: Hirnleisten von {4}, oder stehende Jahresringe</translation>
+    </message>
+    <message>
+        <source>the clock ended the search: a quieter machine may find another layout</source>
+        <translation>die Uhr hat die Suche beendet: ein ruhigerer Rechner findet vielleicht einen anderen Plan</translation>
+    </message>
+    <message>
+        <source>the compartments&apos; plumb front stands {0} behind the front plane; the shut lid, with {1} of clearance{2} and knobs that stand out {3}, needs {4}: right would be compartments.front {5} or more, or leave it out</source>
+        <translation>die lotrechte Front der Inneneinteilung steht {0} hinter der Vorderebene; die geschlossene Klappe braucht mit {1} Luft{2} und Knöpfen, die {3} vorstehen, {4}: richtig wäre compartments.front {5} oder mehr, oder weglassen</translation>
+    </message>
+    <message>
+        <source>the cut for {0} lies outside {1}, which is {2}: it takes nothing</source>
+        <translation>der Ausschnitt für {0} liegt außerhalb von „{1}“, das {2} misst: er nimmt nichts weg</translation>
+    </message>
+    <message>
+        <source>the dry tenon of {0} keeps {1} in its mortise in the wettest season; right would be {2} or more</source>
+        <translation>der trockene Zapfen von „{0}“ behält in der feuchtesten Zeit {1} in seinem Zapfenloch; richtig wären {2} oder mehr</translation>
+    </message>
+    <message>
+        <source>the flat on the top&apos;s lower corner</source>
+        <translation>die Fläche an der unteren Ecke der Deckplatte</translation>
+    </message>
+    <message>
+        <source>the gap over {0} is {1}</source>
+        <translation>die Fuge über „{0}“ ist {1}</translation>
+    </message>
+    <message>
+        <source>the gap over {0} is {1}: it sticks; right would be {2} at build</source>
+        <translation>die Fuge über „{0}“ ist {1}: er klemmt; richtig wären {2} beim Bau</translation>
+    </message>
+    <message>
+        <source>the hinge pin lies {0} behind the front plane, but the lid overlaps the sides, which reach to it: open, its ends run into them. {1}</source>
+        <translation>der Bandstift liegt {0} hinter der Vorderebene, aber die Klappe überdeckt die Seiten, die bis dorthin reichen: offen stoßen ihre Enden daran. {1}</translation>
+    </message>
+    <message>
+        <source>the hinges&apos; leaves reach {0} back and the rear board begins at {1}: a leaf lies wholly on the front board; right would be a front board {2} deep or more</source>
+        <translation>die Bandlappen reichen {0} nach hinten, und das hintere Brett beginnt bei {1}: ein Lappen liegt ganz auf dem vorderen Brett; richtig wäre ein vorderes Brett {2} tief oder mehr</translation>
+    </message>
+    <message>
+        <source>the joint&apos;s table</source>
+        <translation>die Tabelle der Verbindung</translation>
+    </message>
+    <message>
+        <source>the lid is only {0} thick, so {1} is notched {2} over a support and keeps {3}; right would be {4} or more: a thinner shelf or a thicker lid</source>
+        <translation>die Klappe ist nur {0} dick, darum ist „{1}“ über einer Stütze um {2} ausgeklinkt und behält {3}; richtig wären {4} oder mehr: ein dünnerer Boden oder eine dickere Klappe</translation>
+    </message>
+    <message>
+        <source>the lid&apos;s caps grow {0} at each end by the wettest season and have {1}; right would be lid.clearance {2} or more</source>
+        <translation>die Hirnleisten der Klappe wachsen bis zur feuchtesten Zeit an jedem Ende um {0} und haben {1}; richtig wäre lid.clearance {2} oder mehr</translation>
+    </message>
+    <message>
+        <source>the lid&apos;s hinges stand {0} apart; right would be {1} at most: {2} hinges</source>
+        <translation>die Bänder der Klappe stehen {0} auseinander; richtig wären höchstens {1}: {2} Bänder</translation>
+    </message>
+    <message>
+        <source>the lid&apos;s upper end nears the top by {0} by the wettest season and has {1}; right would be lid.top_clearance {2} or more</source>
+        <translation>das obere Ende der Klappe nähert sich bis zur feuchtesten Zeit der Deckplatte um {0} und hat {1}; richtig wäre lid.top_clearance {2} oder mehr</translation>
+    </message>
+    <message>
+        <source>the links make {0}, the overall is {1}: {2} off</source>
+        <translation>die Glieder ergeben {0}, das Ganze ist {1}: um {2} daneben</translation>
+    </message>
+    <message>
+        <source>the note is on {0}, and there is nothing of that name in this piece</source>
+        <translation>die Notiz steht an {0}, und nichts in diesem Möbel heißt so</translation>
+    </message>
+    <message>
+        <source>the outer hinges&apos; leaves end {0} inside the caps&apos; shoulders; right would be {1} or more: shorter hinges or narrower caps</source>
+        <translation>die Lappen der äußeren Bänder enden {0} innerhalb der Hirnleistenschultern; richtig wären {1} oder mehr: kürzere Bänder oder schmälere Hirnleisten</translation>
+    </message>
+    <message>
+        <source>the own cut in {0} runs into {1}{2}; right would be {3} of wood between them: move it, or make it smaller</source>
+        <translation>der eigene Ausschnitt in „{0}“ läuft in {1}{2}; richtig wären {3} Holz dazwischen: verschieben, oder kleiner machen</translation>
+    </message>
+    <message>
+        <source>the plinth&apos;s feet are weakest in {0}, {1} along the grain {2} over their end</source>
+        <translation>die Füße des Sockels sind am schwächsten in „{0}“, in Faserrichtung {1}, {2} über ihrem Ende</translation>
+    </message>
+    <message>
+        <source>the rear board laps {0} over the front one, and both may draw apart by {1} by the driest season; right would be writing.lap {2} or more</source>
+        <translation>das hintere Brett überdeckt das vordere um {0}, und beide können sich bis zur trockensten Zeit um {1} auseinanderziehen; richtig wäre writing.lap {2} oder mehr</translation>
+    </message>
+    <message>
+        <source>the rear half pin</source>
+        <translation>der hintere Halbzinken</translation>
+    </message>
+    <message>
+        <source>the room for knees is {0} {1}; to sit at it all day takes {2} or more</source>
+        <translation>der Raum für die Knie ist {0} {1}; um den ganzen Tag daran zu sitzen, braucht es {2} oder mehr</translation>
+    </message>
+    <message>
+        <source>the shop file</source>
+        <translation>die Werkstattdatei</translation>
+    </message>
+    <message>
+        <source>the sides lose {0} over {1} by the driest season and {2} has {3} to give ({4} at its rear): it would push the back off or split the sides; right would be {5} or more</source>
+        <translation>die Seiten verlieren bis zur trockensten Zeit {0} auf {1}, und {2} kann um {3} nachgeben (hinten: {4}): er drückte die Rückwand ab oder risse die Seiten; richtig wären {5} oder mehr</translation>
+    </message>
+    <message>
+        <source>the sizes given add up to {0}, the clear height is {1}; the lowest would be right with {2}</source>
+        <translation>die gegebenen Maße ergeben {0}, die lichte Höhe ist {1}; das unterste wäre mit {2} richtig</translation>
+    </message>
+    <message>
+        <source>the slant is {0}° from level and the lid&apos;s stays are made for {1}° or steeper: they may not bring the lid level. Choose them before the case is drawn, and put their least angle in lid.stay_angle; sliding supports hold at any slant</source>
+        <translation>die Schräge ist {0}° gegen die Waagrechte, und die Klappenhalter sind für {1}° oder steiler gemacht: sie bringen die Klappe vielleicht nicht in die Waagrechte. Zuerst die Halter wählen, dann den Korpus zeichnen, und ihren kleinsten Winkel in lid.stay_angle eintragen; ausziehbare Stützen halten bei jeder Schräge</translation>
+    </message>
+    <message>
+        <source>the step of the writing shelf, {0} high, stands {1} behind the front plane; the shut lid needs {2}: right would be a front board {3} deep or more</source>
+        <translation>die Stufe der Schreibplatte, {0} hoch, steht {1} hinter der Vorderebene; die geschlossene Klappe braucht {2}: richtig wäre ein vorderes Brett {3} tief oder mehr</translation>
+    </message>
+    <message>
+        <source>the top must lie higher than the pin: its upper face is {0} over it</source>
+        <translation>die Deckplatte muss höher liegen als der Bandstift: ihre Oberseite ist {0} darüber</translation>
+    </message>
+    <message>
+        <source>the top&apos;s ends hold the sockets</source>
+        <translation>die Enden der Deckplatte tragen die Zinken</translation>
+    </message>
+    <message>
+        <source>the top&apos;s front edge</source>
+        <translation>die Vorderkante der Deckplatte</translation>
+    </message>
+    <message>
+        <source>the usual sheet: none for this stock in the shop file</source>
+        <translation>die übliche Platte: für dieses Material steht keine in der Werkstattdatei</translation>
+    </message>
+    <message>
+        <source>the view isn&apos;t drawn</source>
+        <translation>die Ansicht ist nicht gezeichnet</translation>
+    </message>
+    <message>
+        <source>the writing shelf is {0} thick; over a support {1} would fit under the open lid, with {2} of clearance: it is notched there by {3}; a thicker lid or a thinner shelf needs none</source>
+        <translation>die Schreibplatte ist {0} dick; über einer Stütze passten {1} unter die offene Klappe, mit {2} Luft: dort ist sie um {3} ausgeklinkt; eine dickere Klappe oder ein dünnerer Boden braucht das nicht</translation>
+    </message>
+    <message>
+        <source>the writing surface is {0} above the floor; the standard for fixed desks has {1}, and 28 to 30 in, {2}, are usual</source>
+        <translation>die Schreibfläche liegt {0} über dem Fußboden; die Norm für feste Schreibtische hat {1}, und 28 bis 30 in, {2}, sind üblich</translation>
+    </message>
+    <message>
+        <source>the {0}</source>
+        <translation>{0}</translation>
+    </message>
+    <message>
+        <source>the {0} for {1}</source>
+        <translation>{0} für „{1}“</translation>
+    </message>
+    <message>
+        <source>the {0} for {1} goes {2} into {3}, {4} of its {5}; right would be a third, {6}, and never over {7}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no board {0} in this piece</source>
+        <translation>es gibt kein Brett {0} in diesem Möbel</translation>
+    </message>
+    <message>
+        <source>there is no board {0} in this piece: the cut for {1} is lost</source>
+        <translation>es gibt kein Brett {0} in diesem Möbel: der Ausschnitt für {1} geht verloren</translation>
+    </message>
+    <message>
+        <source>there is no finding {0}{1} to silence: the table does nothing</source>
+        <translation>es gibt keinen Befund {0}{1}, der hinzunehmen wäre: die Tabelle bewirkt nichts</translation>
+    </message>
+    <message>
+        <source>there is no fitting {0}: it has no effect; right would be the id of one of the piece&apos;s fittings</source>
+        <translation>es gibt keinen Beschlag {0}: er bewirkt nichts; richtig wäre die id eines der Beschläge des Möbels</translation>
+    </message>
+    <message>
+        <source>thickness as measured</source>
+        <translation>Dicke wie gemessen</translation>
+    </message>
+    <message>
+        <source>this face up: {0}</source>
+        <translation>diese Seite oben: {0}</translation>
+    </message>
+    <message>
+        <source>tilt {0}° from square, {1}° from level, reference face up</source>
+        <translation>Neigung {0}° gegen den Winkel, {1}° gegen die Waagrechte, Bezugsfläche oben</translation>
+    </message>
+    <message>
+        <source>tilted face</source>
+        <translation>gekippte Fläche</translation>
+    </message>
+    <message>
+        <source>tongue</source>
+        <translation>Feder</translation>
+    </message>
+    <message>
+        <source>tongue into {0}</source>
+        <translation>Feder in „{0}“</translation>
+    </message>
+    <message>
+        <source>tongue of the lid&apos;s panel</source>
+        <translation>Feder der Klappenplatte</translation>
+    </message>
+    <message>
+        <source>tongue, a third of the thickness</source>
+        <translation>Feder, ein Drittel der Dicke</translation>
+    </message>
+    <message>
+        <source>too large</source>
+        <translation>zu groß</translation>
+    </message>
+    <message>
+        <source>too long for any board or sheet in one; cut in order as {0}</source>
+        <translation>zu lang für jedes Brett und jede Platte; der Reihe nach geschnitten als {0}</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>Deckplatte</translation>
+    </message>
+    <message>
+        <source>two depths round to {0}; the table tells them apart</source>
+        <translation>zwei Tiefen runden auf {0}; die Tabelle hält sie auseinander</translation>
+    </message>
+    <message>
+        <source>unclosed array</source>
+        <translation>Liste ohne schließende Klammer</translation>
+    </message>
+    <message>
+        <source>unclosed inline table</source>
+        <translation>Tabelle ohne schließende Klammer</translation>
+    </message>
+    <message>
+        <source>unescaped &apos;\&apos; in a string</source>
+        <translation>einzelnes &apos;\&apos; in einem Text</translation>
+    </message>
+    <message>
+        <source>unterminated string</source>
+        <translation>Text ohne schließendes Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>up to {0}</source>
+        <translation>bis zu {0}</translation>
+    </message>
+    <message>
+        <source>upper</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>upper corner, at the groove&apos;s round end</source>
+        <translation>obere Ecke, am runden Ende der Nut</translation>
+    </message>
+    <message>
+        <source>usual rough boards: no yard stock in the shop file</source>
+        <translation>übliche sägeraue Bretter: in der Werkstattdatei steht kein Holzvorrat</translation>
+    </message>
+    <message>
+        <source>view {0}</source>
+        <translation>Ansicht {0}</translation>
+    </message>
+    <message>
+        <source>view {0}: it has no line to dimension; give it at least one visible or cut edge</source>
+        <translation>Ansicht {0}: sie hat keine Linie zum Bemaßen; mindestens eine sichtbare oder geschnittene Kante ist nötig</translation>
+    </message>
+    <message>
+        <source>was cut to revision {0} and is wrong now ({1})</source>
+        <translation>ist nach Änderungsstand {0} geschnitten und jetzt falsch ({1})</translation>
+    </message>
+    <message>
+        <source>was {0}, is {1}</source>
+        <translation>war {0}, ist {1}</translation>
+    </message>
+    <message>
+        <source>way in for {0}</source>
+        <translation>Durchlass für „{0}“</translation>
+    </message>
+    <message>
+        <source>web frame under drawer {0}</source>
+        <translation>Laufrahmen unter Schubkasten {0}</translation>
+    </message>
+    <message>
+        <source>web frame under the top</source>
+        <translation>Laufrahmen unter der Deckplatte</translation>
+    </message>
+    <message>
+        <source>web frame {0}</source>
+        <translation>Laufrahmen {0}</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>feucht</translation>
+    </message>
+    <message>
+        <source>what meets what: boards at rest, on their way, and put together</source>
+        <translation>was worauf trifft: Bretter in Ruhe, unterwegs und zusammengesetzt</translation>
+    </message>
+    <message>
+        <source>wide between the drawn supports</source>
+        <translation>breit zwischen den ausgezogenen Stützen</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>widths that add up to {0}</source>
+        <translation>Breiten, die zusammen {0} ergeben</translation>
+    </message>
+    <message>
+        <source>with depth {0}, height {1}, writing height {2} and top depth {3} held, the angle is {4}°; for {5}° the top depth is {6}: keep one of the two</source>
+        <translation>bei Tiefe {0}, Höhe {1}, Schreibhöhe {2} und oberer Tiefe {3} ist der Winkel {4}°; für {5}° ist die obere Tiefe {6}: eines von beiden behalten</translation>
+    </message>
+    <message>
+        <source>with everything open and the drawers full</source>
+        <translation>mit allem offen und vollen Schubkästen</translation>
+    </message>
+    <message>
+        <source>with the lid level each stay pulls {0} N, and {1} N with {2} kg on the lid&apos;s edge, {3} from the pin: choose stays and screws that are made for it; fixed higher on the side or further out on the lid they pull less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wood screw</source>
+        <translation>Holzschraube</translation>
+    </message>
+    <message>
+        <source>wood used</source>
+        <translation>genutztes Holz</translation>
+    </message>
+    <message>
+        <source>write 1234 without a space, 31 1/2 for a mixed number, 2&apos; 7&quot; for feet and inches</source>
+        <translation>1234 ohne Leerzeichen schreiben, 31 1/2 für eine gemischte Zahl, 2&apos; 7&quot; für Fuß und Zoll</translation>
+    </message>
+    <message>
+        <source>write 2&apos; 7&quot; for the one, 24&quot; - 7&quot; for the other</source>
+        <translation>2&apos; 7&quot; für das eine schreiben, 24&quot; - 7&quot; für das andere</translation>
+    </message>
+    <message>
+        <source>write 31 1/2 - 3/4 for a difference, 31-1/2 for a mixed number</source>
+        <translation>31 1/2 - 3/4 für einen Unterschied schreiben, 31-1/2 für eine gemischte Zahl</translation>
+    </message>
+    <message>
+        <source>write 5 or 5.0</source>
+        <translation>5 oder 5.0 schreiben</translation>
+    </message>
+    <message>
+        <source>write a fraction below 1 there, as 31 1/2</source>
+        <translation>dort einen Bruch unter 1 schreiben, wie 31 1/2</translation>
+    </message>
+    <message>
+        <source>write a fraction such as 1/2 or 3/16</source>
+        <translation>einen Bruch wie 1/2 oder 3/16 schreiben</translation>
+    </message>
+    <message>
+        <source>write a length on both sides, as 31 1/2 + 3/4</source>
+        <translation>auf beiden Seiten eine Länge schreiben, wie 31 1/2 + 3/4</translation>
+    </message>
+    <message>
+        <source>write a number such as 31.5, or text such as &quot;31 1/2 {0}&quot;</source>
+        <translation>eine Zahl wie 31.5 schreiben, oder Text wie &quot;31 1/2 {0}&quot;</translation>
+    </message>
+    <message>
+        <source>write degrees, for example 50, 50.2, 50,2° or 50° 12&apos;</source>
+        <translation>Grad schreiben, zum Beispiel 50, 50.2, 50,2° oder 50° 12&apos;</translation>
+    </message>
+    <message>
+        <source>write for example 31 1/2, 31-1/2, 2&apos; 7 1/2&quot;, 31.5 in, {0}, 80 cm or 31 1/2 + 3/4</source>
+        <translation>zum Beispiel 31 1/2, 31-1/2, 2&apos; 7 1/2&quot;, 31.5 in, {0}, 80 cm oder 31 1/2 + 3/4 schreiben</translation>
+    </message>
+    <message>
+        <source>write in, ft, mm, cm, m, &quot; or &apos;</source>
+        <translation>in, ft, mm, cm, m, &quot; oder &apos; schreiben</translation>
+    </message>
+    <message>
+        <source>write it without one, for example 1234.5 or 1234,5</source>
+        <translation>ohne schreiben, zum Beispiel 1234.5 oder 1234,5</translation>
+    </message>
+    <message>
+        <source>write one, as 31 1/2 - 3/4</source>
+        <translation>eines schreiben, wie 31 1/2 - 3/4</translation>
+    </message>
+    <message>
+        <source>write the number out, for example {0}</source>
+        <translation>die Zahl ausschreiben, zum Beispiel {0}</translation>
+    </message>
+    <message>
+        <source>write the unit on each, as 31 1/2 in + {0}</source>
+        <translation>die Einheit bei jeder schreiben, wie 31 1/2 in + {0}</translation>
+    </message>
+    <message>
+        <source>write whole degrees, and less than 60 of each, as 50° 12&apos;</source>
+        <translation>ganze Grad schreiben, und weniger als 60 von jedem, wie 50° 12&apos;</translation>
+    </message>
+    <message>
+        <source>write whole feet and less than 12 inches, as 2&apos; 7 1/2&quot;</source>
+        <translation>ganze Fuß und weniger als 12 Zoll schreiben, wie 2&apos; 7 1/2&quot;</translation>
+    </message>
+    <message>
+        <source>write {0} or {1}</source>
+        <translation>{0} oder {1} schreiben</translation>
+    </message>
+    <message>
+        <source>writing shelf</source>
+        <translation>Schreibplatte</translation>
+    </message>
+    <message>
+        <source>writing shelf, front board</source>
+        <translation>Schreibplatte, vorderes Brett</translation>
+    </message>
+    <message>
+        <source>writing shelf, rear board</source>
+        <translation>Schreibplatte, hinteres Brett</translation>
+    </message>
+    <message>
+        <source>writing.edge, a moulding</source>
+        <translation>writing.edge, ein Profil</translation>
+    </message>
+    <message>
+        <source>yard stock of the shop file</source>
+        <translation>Holzvorrat der Werkstattdatei</translation>
+    </message>
+    <message>
+        <source>{0} % of moisture ({1}) lies outside {2} to {3} %, where the change coefficients hold: movement is an estimate there</source>
+        <translation>{0} % Holzfeuchte ({1}) liegt außerhalb von {2} bis {3} %, wo die Schwindmaße gelten: das Arbeiten ist dort geschätzt</translation>
+    </message>
+    <message>
+        <source>{0} ({1}) and {2} ({3}) are glued along {4} and move differently, {5} by the worst season; right would be one stock and cut for both, or glue in front only</source>
+        <translation>„{0}“ ({1}) und „{2}“ ({3}) sind auf {4} verleimt und arbeiten verschieden, {5} bis zur ungünstigsten Zeit; richtig wären ein Material und ein Schnitt für beide, oder Leim nur vorn</translation>
+    </message>
+    <message>
+        <source>{0} and {1}</source>
+        <translation>{0} und {1}</translation>
+    </message>
+    <message>
+        <source>{0} and {1} are no two sides that meet</source>
+        <translation>{0} und {1} sind keine zwei Seiten, die sich treffen</translation>
+    </message>
+    <message>
+        <source>{0} and {1} are one place in this view</source>
+        <translation>{0} und {1} sind in dieser Ansicht eine Stelle</translation>
+    </message>
+    <message>
+        <source>{0} and {1} share {2} of wood {3}; they would be clear with about {4} less {5}</source>
+        <translation>„{0}“ und „{1}“ teilen sich {2} Holz {3}; frei wären sie mit etwa {4} weniger {5}</translation>
+    </message>
+    <message>
+        <source>{0} and {1} {2} back to back in {3}: together {4} of {5}, {6} of wood are left; right would be at most {7} together, or one of them moved along</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} are open over {1} at build and {2} in the wettest season; right would be {3} at build</source>
+        <translation>{0} sind über „{1}“ beim Bau offen und {2} in der feuchtesten Zeit; richtig wären {3} beim Bau</translation>
+    </message>
+    <message>
+        <source>{0} at build, {1} in the driest and {2} in the wettest season</source>
+        <translation>{0} beim Bau, {1} in der trockensten und {2} in der feuchtesten Zeit</translation>
+    </message>
+    <message>
+        <source>{0} at {1} from the side</source>
+        <translation>{0} bei {1} von der Seite</translation>
+    </message>
+    <message>
+        <source>{0} between steps</source>
+        <translation>{0} zwischen Absätzen</translation>
+    </message>
+    <message>
+        <source>{0} clear{1}</source>
+        <translation>{0} licht{1}</translation>
+    </message>
+    <message>
+        <source>{0} columns in {1} with dividers of {2}</source>
+        <translation>{0} Spalten in {1} mit Trennwänden von {2}</translation>
+    </message>
+    <message>
+        <source>{0} decimal places of an inch; 1 to 4 are printed</source>
+        <translation>{0} Dezimalstellen eines Zolls; gedruckt werden 1 bis 4</translation>
+    </message>
+    <message>
+        <source>{0} deep</source>
+        <translation>{0} tief</translation>
+    </message>
+    <message>
+        <source>{0} deep with a {1} cutter, over {2} times its diameter</source>
+        <translation>{0} tief mit einem Fräser von {1}, mehr als das {2}-fache seines Durchmessers</translation>
+    </message>
+    <message>
+        <source>{0} deep, the cutter cuts {1}</source>
+        <translation>{0} tief, der Fräser schneidet {1}</translation>
+    </message>
+    <message>
+        <source>{0} drawers need {1} sizes, or {2} and the lowest takes what is left; found {3}</source>
+        <translation>{0} Schubkästen brauchen {1} Maße, oder {2}, und der unterste nimmt den Rest; gefunden {3}</translation>
+    </message>
+    <message>
+        <source>{0} drawers share {1} of clear height and one would be {2} high; at least {3} is needed: fewer drawers, a smaller step, or a higher case</source>
+        <translation>{0} Schubkästen teilen sich {1} lichte Höhe, und einer wäre {2} hoch; mindestens {3} sind nötig: weniger Schubkästen, eine kleinere Stufe oder ein höherer Korpus</translation>
+    </message>
+    <message>
+        <source>{0} enters its {1} groove by {2} of {3}, shrinks {4} and grows {5} there; right would be {6} of entry and {7} of room: a deeper groove, quartered stock, or plywood</source>
+        <translation>„{0}“ greift um {2} von {3} in seine Nut {1}, schwindet dort um {4} und wächst um {5}; richtig wären {6} Eingriff und {7} Platz: eine tiefere Nut, stehende Jahresringe, oder Sperrholz</translation>
+    </message>
+    <message>
+        <source>{0} enters {1} by {2}, its {3} is {4} deep with a relief of {5}: {6}; right would be {7}</source>
+        <translation>„{0}“ greift um {2} in „{1}“, {3} ist {4} tief mit einer Luft von {5}: {6}; richtig wären {7}</translation>
+    </message>
+    <message>
+        <source>{0} has no effect on a slant-desk, whose drawers are one bank over its bottom; it would count in a free piece</source>
+        <translation>{0} bewirkt nichts an einem Schreibschrank mit Schräge, dessen Schubkästen eine Reihe über dem Unterboden sind; an einem freien Möbel zählte es</translation>
+    </message>
+    <message>
+        <source>{0} has no effect on this piece; it would count with {1}</source>
+        <translation>{0} bewirkt nichts an diesem Möbel; dafür nötig: {1}</translation>
+    </message>
+    <message>
+        <source>{0} hold each other: none of them moves straight out along any axis, or square to the lid; open a dado or groove at the end from which its guest is to come</source>
+        <translation>{0} halten einander: keines geht gerade in einer Achse heraus oder rechtwinklig zur Klappe; eine Quernut oder Nut an dem Ende öffnen, von dem ihr Gast kommen soll</translation>
+    </message>
+    <message>
+        <source>{0} in a lid of {1}</source>
+        <translation>{0} in einer Klappe von {1}</translation>
+    </message>
+    <message>
+        <source>{0} in its place</source>
+        <translation>{0} an seiner Stelle</translation>
+    </message>
+    <message>
+        <source>{0} in {1}</source>
+        <translation>{0} in {1}</translation>
+    </message>
+    <message>
+        <source>{0} is a hidden edge in this view</source>
+        <translation>{0} ist in dieser Ansicht eine verdeckte Kante</translation>
+    </message>
+    <message>
+        <source>{0} is glued over {1} across the grain of {2}, which moves {3} over its {4} between seasons: it will split, or push the back off. Right would be at most {5} of glue in front and all else dry, with {6} free behind; or front and rear rail glued and the rear tenons dry, with that gap at the rear shoulder</source>
+        <translation>„{0}“ ist auf {1} quer zur Faser von „{2}“ geleimt, das zwischen den Jahreszeiten um {3} auf seinen {4} arbeitet: es reißt, oder drückt die Rückwand ab. Richtig wären höchstens {5} Leim vorn und alles andere trocken, mit {6} frei dahinter; oder vordere und hintere Traverse geleimt und die hinteren Zapfen trocken, mit dieser Luft an der hinteren Schulter</translation>
+    </message>
+    <message>
+        <source>{0} is no board of {1}</source>
+        <translation>{0} ist kein Brett von {1}</translation>
+    </message>
+    <message>
+        <source>{0} is no key of {1}: it is kept and has no effect{2}</source>
+        <translation>{0} ist kein Schlüssel von {1}: er bleibt erhalten und bewirkt nichts{2}</translation>
+    </message>
+    <message>
+        <source>{0} is {1} for {2}, of which {3} × {4} is clear</source>
+        <translation>{0} ist {1} für {2}, davon sind {3} × {4} astrein</translation>
+    </message>
+    <message>
+        <source>{0} isn&apos;t in this view</source>
+        <translation>{0} ist nicht in dieser Ansicht</translation>
+    </message>
+    <message>
+        <source>{0} level {1}</source>
+        <translation>{0} Ebene {1}</translation>
+    </message>
+    <message>
+        <source>{0} lies across {1}; its ends hold the sockets</source>
+        <translation>„{0}“ liegt quer über „{1}“; die Enden tragen die Zinken</translation>
+    </message>
+    <message>
+        <source>{0} meets {1} with an edge; a tenon stands on an end</source>
+        <translation>{0} trifft {1} mit einer Kante; ein Zapfen steht an einem Ende</translation>
+    </message>
+    <message>
+        <source>{0} of wood are left {1} in {2}; right would be {3} or more</source>
+        <translation>{0} Holz bleiben {1} in „{2}“; richtig wären {3} oder mehr</translation>
+    </message>
+    <message>
+        <source>{0} of wood stay under a pocket; at least {1} should</source>
+        <translation>{0} Holz bleiben unter einer Tasche; mindestens {1} sollten es sein</translation>
+    </message>
+    <message>
+        <source>{0} of {1} is {2} wide; right would be {3} or more: {4}</source>
+        <translation>{0} von {1} ist {2} breit; richtig wären {3} oder mehr: {4}</translation>
+    </message>
+    <message>
+        <source>{0} over the guide for the block</source>
+        <translation>{0} über der Streichleiste für den Klotz</translation>
+    </message>
+    <message>
+        <source>{0} rail, {1}</source>
+        <translation>Traverse {0}, {1}</translation>
+    </message>
+    <message>
+        <source>{0} reaches {1} under a lid of {2}, {3}: the lid tears its hinges; right would be {4} or more, better {5}</source>
+        <translation>„{0}“ reicht {1} unter eine Klappe von {2}, {3}: die Klappe reißt ihre Bänder aus; richtig wären {4} oder mehr, besser {5}</translation>
+    </message>
+    <message>
+        <source>{0} runs into {1} {2} when {3} {4}{5} of {6}{7}, by up to {8}; its way must be free to the end</source>
+        <translation>„{0}“ stößt {2} an „{1}“, {3} um {4}{5} von {6}{7}, um bis zu {8}; der Weg muss bis zum Ende frei sein</translation>
+    </message>
+    <message>
+        <source>{0} sawn</source>
+        <translation>{0} sägerau</translation>
+    </message>
+    <message>
+        <source>{0} screw</source>
+        <translation>Schraube: {0}</translation>
+    </message>
+    <message>
+        <source>{0} sizes are 0 or left out; only one can take the {1} that are left</source>
+        <translation>{0} Maße sind 0 oder fehlen; nur eines kann die übrigen {1} nehmen</translation>
+    </message>
+    <message>
+        <source>{0} spans {1} and sags {2} at once, {3} in time, under {4} kg a metre; it may {5}. Right would be a span of {6}, a shelf {7} thick, or a strip glued on edge under its front</source>
+        <translation>„{0}“ spannt sich über {1} und biegt sich sofort um {2} durch, mit der Zeit um {3}, unter {4} kg je Meter; erlaubt sind {5}. Richtig wäre eine Spannweite von {6}, ein Boden {7} dick, oder eine hochkant unter die Vorderkante geleimte Leiste</translation>
+    </message>
+    <message>
+        <source>{0} stands {1} before the pin and reaches {2} above the floor; the open lid&apos;s underside is at {3}, so it may reach {4} at most: {5}</source>
+        <translation>„{0}“ steht {1} vor dem Bandstift und reicht {2} über den Fußboden; die Unterseite der offenen Klappe liegt bei {3}, also darf es höchstens {4} erreichen: {5}</translation>
+    </message>
+    <message>
+        <source>{0} tails on {1}</source>
+        <translation>{0} Schwalben auf {1}</translation>
+    </message>
+    <message>
+        <source>{0} to {1}</source>
+        <translation>{0} bis {1}</translation>
+    </message>
+    <message>
+        <source>{0} to {1} from {2}, {3} to {4} below the reference face, {5}</source>
+        <translation>{0} bis {1} vom {2}, {3} bis {4} unter der Bezugsfläche, {5}</translation>
+    </message>
+    <message>
+        <source>{0} too long</source>
+        <translation>{0} zu lang</translation>
+    </message>
+    <message>
+        <source>{0} too wide</source>
+        <translation>{0} zu breit</translation>
+    </message>
+    <message>
+        <source>{0} would need a tilt of {1}° from square: it can&apos;t be cut that way; cut it with the board on edge against a tall fence, tilt {2}°, or plane it</source>
+        <translation>{0} brauchte eine Neigung von {1}° gegen den Winkel: so ist es nicht zu sägen; das Brett hochkant am hohen Anschlag sägen, Neigung {2}°, oder hobeln</translation>
+    </message>
+    <message>
+        <source>{0} {1}: cut it again, or take the change back</source>
+        <translation>{0} {1}: neu zuschneiden, oder die Änderung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>{0} {1}: foot</source>
+        <translation>{0} {1}: Fußende</translation>
+    </message>
+    <message>
+        <source>{0} {1}: reference edge</source>
+        <translation>{0} {1}: Bezugskante</translation>
+    </message>
+    <message>
+        <source>{0} × {1} need {2} of the {3} of {4} with the kerf, {5} more than there is; {6} × {7} would fit</source>
+        <translation>{0} × {1} brauchen mit der Schnittfuge {2} ({3}: {4}), {5} mehr, als da ist; {6} × {7} gingen</translation>
+    </message>
+    <message>
+        <source>{0} × {1}{2}, {3} deep</source>
+        <translation>{0} × {1}{2}, {3} tief</translation>
+    </message>
+    <message>
+        <source>{0}&apos;s edge, {1} in front of the foot line</source>
+        <translation>Kante „{0}“, {1} vor der Standlinie</translation>
+    </message>
+    <message>
+        <source>{0}, V-groove</source>
+        <translation>{0}, V-Nut</translation>
+    </message>
+    <message>
+        <source>{0}, or one bay without a width</source>
+        <translation>{0}, oder ein Feld ohne Breite</translation>
+    </message>
+    <message>
+        <source>{0}, square to the mitre</source>
+        <translation>{0}, rechtwinklig zur Gehrung</translation>
+    </message>
+    <message>
+        <source>{0}, stopped at the corners</source>
+        <translation>{0}, an den Ecken abgesetzt</translation>
+    </message>
+    <message>
+        <source>{0}, stretch {1}</source>
+        <translation>{0}, Stück {1}</translation>
+    </message>
+    <message>
+        <source>{0}, which lies there</source>
+        <translation>{0}, das dort liegt</translation>
+    </message>
+    <message>
+        <source>{0}, {1} kg and {2} dm³ here</source>
+        <translation>{0}, {1} kg und {2} dm³ hier</translation>
+    </message>
+    <message>
+        <source>{0}, {1} wide at the surface</source>
+        <translation>{0}, an der Oberfläche {1} breit</translation>
+    </message>
+    <message>
+        <source>{0}. {1} A screening, not a test to that standard</source>
+        <translation>{0}. {1} Eine Vorprüfung, keine Prüfung nach jener Norm</translation>
+    </message>
+    <message>
+        <source>{0}: a hole goes through into the bed; lay a spoil board under it</source>
+        <translation>{0}: ein Loch geht bis in den Tisch durch; ein Opferbrett unterlegen</translation>
+    </message>
+    <message>
+        <source>{0}: a pocket ends {1} short of an edge; run it out, or leave {2}</source>
+        <translation>{0}: eine Tasche endet {1} vor einer Kante; auslaufen lassen, oder {2} stehen lassen</translation>
+    </message>
+    <message>
+        <source>{0}: a pocket {1} wide is narrower than any cutter; it takes one of at most {2}</source>
+        <translation>{0}: eine Tasche {1} breit ist schmäler als jeder Fräser; sie braucht einen von höchstens {2}</translation>
+    </message>
+    <message>
+        <source>{0}: a table stands there; expected the address of one value</source>
+        <translation>{0}: dort steht eine Tabelle; erwartet wird die Adresse eines einzelnen Werts</translation>
+    </message>
+    <message>
+        <source>{0}: an inside corner of radius {1} in the outline is tighter than any cutter ({2}): finish it by chisel</source>
+        <translation>{0}: eine Innenecke mit Radius {1} im Umriss ist enger als jeder Fräser ({2}): mit dem Stechbeitel fertigmachen</translation>
+    </message>
+    <message>
+        <source>{0}: expected the address of a value</source>
+        <translation>{0}: erwartet wird die Adresse eines Werts</translation>
+    </message>
+    <message>
+        <source>{0}: found &quot;{1}&quot;; expected a board that the revision froze</source>
+        <translation>{0}: gefunden &quot;{1}&quot;; erwartet wird ein Brett, das der Änderungsstand festhält</translation>
+    </message>
+    <message>
+        <source>{0}: found &quot;{1}&quot;; expected an id, a label, sizes and a fingerprint</source>
+        <translation>{0}: gefunden &quot;{1}&quot;; erwartet werden id, Kennung, Maße und Fingerabdruck</translation>
+    </message>
+    <message>
+        <source>{0}: it is frozen already; expected a new name</source>
+        <translation>{0}: ist schon festgehalten; erwartet wird ein neuer Name</translation>
+    </message>
+    <message>
+        <source>{0}: its cuts leave {1} pieces; a board must stay one piece</source>
+        <translation>{0}: seine Schnitte lassen {1} Stücke; ein Brett muss ein Stück bleiben</translation>
+    </message>
+    <message>
+        <source>{0}: no drill of {1} in the shop file; the hole is milled</source>
+        <translation>{0}: kein Bohrer von {1} in der Werkstattdatei; das Loch wird gefräst</translation>
+    </message>
+    <message>
+        <source>{0}: no straight cutter in the shop file; it can&apos;t be cut out</source>
+        <translation>{0}: kein gerader Fräser in der Werkstattdatei; es kann nicht ausgeschnitten werden</translation>
+    </message>
+    <message>
+        <source>{0}: no vee cutter of {1}° that is {2} wide</source>
+        <translation>{0}: kein V-Fräser von {1}°, der {2} breit ist</translation>
+    </message>
+    <message>
+        <source>{0}: nothing is cut from its {1}; it is cut from: {2}</source>
+        <translation>{0}: von dieser Seite wird nichts geschnitten: {1}; geschnitten wird von: {2}</translation>
+    </message>
+    <message>
+        <source>{0}: the value can&apos;t stand there ({1})</source>
+        <translation>{0}: der Wert kann dort nicht stehen ({1})</translation>
+    </message>
+    <message>
+        <source>{0}: there is nothing to cut it from</source>
+        <translation>{0}: es ist nichts da, woraus es zu schneiden wäre</translation>
+    </message>
+    <message>
+        <source>{0}: this file is laid out so that the value can&apos;t be changed alone</source>
+        <translation>{0}: die Datei ist so angelegt, dass der Wert nicht allein geändert werden kann</translation>
+    </message>
+    <message>
+        <source>{0}: {1} corner {2} for a round cutter: {3} of wood, covered by the mate</source>
+        <translation>{0}: {1} {2} in den Ecken für einen runden Fräser: {3} Holz, vom Gegenstück verdeckt</translation>
+    </message>
+    <message>
+        <source>{0}: {1} is a value, not a table</source>
+        <translation>{0}: {1} ist ein Wert, keine Tabelle</translation>
+    </message>
+    <message>
+        <source>{0}: {1} more like these</source>
+        <translation>{0}: {1} weitere wie diese</translation>
+    </message>
+    <message>
+        <source>{0}: {1} thick and {2} into the bed; the cutter {3} cuts {4}: a longer one, or two faces</source>
+        <translation>{0}: {1} dick und {2} in den Tisch; der Fräser {3} schneidet {4}: ein längerer, oder zwei Seiten</translation>
+    </message>
+    <message>
+        <source>{0}: {1}; the file is as it was: save it in another place</source>
+        <translation>{0}: {1}; die Datei ist, wie sie war: an anderer Stelle speichern</translation>
+    </message>
+    <message>
+        <source>{0}: {1}; the table does nothing</source>
+        <translation>{0}: {1}; die Tabelle bewirkt nichts</translation>
+    </message>
+    <message>
+        <source>{0}; it will be fixed to a wall, and stands only with that</source>
+        <translation>{0}; es wird an einer Wand befestigt und steht nur so</translation>
+    </message>
+    <message>
+        <source>{0}; or raised by {1} with top depth and height held (the angle becomes {2}°). The joint gap of {3} adds {4}</source>
+        <translation>{0}; oder um {1} höher bei gleicher oberer Tiefe und Höhe (der Winkel wird {2}°). Die Fuge von {3} macht {4} mehr</translation>
+    </message>
+    <message>
+        <source>{0}the piece tips over by itself</source>
+        <translation>{0}das Möbel kippt von selbst</translation>
+    </message>
+    <message>
+        <source>{0}{1} kg on {2} tip the piece; a weight of {3} kg is reckoned with</source>
+        <translation>{0}{1} kg kippen das Möbel (angehängt: {2}); gerechnet wird mit einem Gewicht von {3} kg</translation>
+    </message>
+</context>
+<context>
     <name>SheetHand</name>
     <message>
         <source>{words} stands in row {row}: shorter dimensions stand nearer to the view, longer beyond.</source>

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 
+from shopdraw.editor.said import said
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.tongue import translate
 from shopdraw.wood.assembly import Assembly
@@ -44,7 +45,7 @@ def rows_of(assembly: Assembly, shown: Shown) -> tuple[BoardRow, ...]:
             board.id,
             (
                 board.label,
-                board.name,
+                said(board.name),
                 shown.length(board.length),
                 shown.length(board.width),
                 shown.length(board.thickness),
@@ -78,7 +79,7 @@ def carried(assembly: Assembly, board: Board, shown: Shown) -> tuple[str, ...]:
 
 def _name(assembly: Assembly, board: str) -> str:
     """What a person calls a board; other words stay as they are."""
-    return assembly.board(board).name if assembly.has(board) else board
+    return said(assembly.board(board).name if assembly.has(board) else board)
 
 
 class BoardModel(QAbstractTableModel):

@@ -25,6 +25,7 @@ from shopdraw.drawing.mark import Mark, Text
 from shopdraw.editor.board_list import BoardModel, carried, rows_of
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.painting import batch, paint
+from shopdraw.editor.said import said
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.state import State
 from shopdraw.editor.tongue import translate
@@ -139,7 +140,7 @@ class BoardsPanel(QWidget):
             return
         board = assembly.board(name)
         if self.sight.currentData() and self.isVisible():
-            self.about.setText(self.tr("The router's file of {name} is being made…").format(name=board.name))
+            self.about.setText(self.tr("The router's file of {name} is being made…").format(name=said(board.name)))
             self.router_wished.emit(board)
             return
         # Lines of a board come from its solid: loaded when the first board is chosen.
@@ -147,7 +148,7 @@ class BoardsPanel(QWidget):
 
         self.alone.show_marks(board_alone(board) if self.isVisible() else ())
         sizes = " × ".join(shown.length(mm) for mm in (board.length, board.width, board.thickness))
-        head = f"{board.label}  {board.name}: {sizes}"
+        head = f"{board.label}  {said(board.name)}: {sizes}"
         self.about.setText("\n".join((head, *carried(assembly, board, shown))))
 
 
@@ -157,21 +158,21 @@ class BoardsPanel(QWidget):
         if shown is None or sight.board != self.board or not self.sight.currentData():
             return
         self.alone.show_marks(sight.marks, true_letters=True)
-        self.about.setText(sight.why_not or "\n".join(self._router_lines(sight, shown)))
+        self.about.setText(said(sight.why_not) or "\n".join(self._router_lines(sight, shown)))
 
     def _router_lines(self, sight: RouterSight, shown: Shown) -> Iterator[str]:
         for number, (face, layers) in enumerate(sight.settings, start=1):
             yield self.tr("Setting {number}, {face} up").format(number=number, face=translate("Face", face))
             for layer in layers:
                 deep = self.tr("{deep} deep").format(deep=shown.length_with_unit(layer.depth))
-                yield f"    {layer.name}: {layer.purpose}, {deep}, {layer.cutter}"
+                yield f"    {layer.name}: {said(layer.purpose)}, {deep}, {said(layer.cutter)}"
         if not sight.left:
             yield self.tr("Nothing is left for another setting.")
             return
         yield self.tr("Left for another setting or by hand")
         for left in sight.left:
             wood = self.tr("{volume} cm³ of wood").format(volume=shown.number(left.volume / MM3_IN_CM3, 2))
-            yield "    " + "; ".join(words for words in (left.what, left.where, wood) if words)
+            yield "    " + "; ".join(words for words in (said(left.what), said(left.where), wood) if words)
 
 
 class ReadingArea(QScrollArea):

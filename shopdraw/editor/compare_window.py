@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QVBoxLayout, QWidg
 
 from shopdraw.editor.easel import Easel
 from shopdraw.editor.look import Colours
+from shopdraw.editor.said import said
 from shopdraw.editor.scene import Layers
 from shopdraw.editor.showing import scene_of
 from shopdraw.editor.state import State, state_of
@@ -70,7 +71,7 @@ class CompareWindow(QWidget):
                 canvas.show_scene(replace(scene, handles=(), figures=told))
                 note.setText("")
             else:
-                note.setText(state.faults[0].right if state.faults else "")
+                note.setText(said(state.faults[0].right) if state.faults else "")
         self._same_scale()
 
     def _same_scale(self) -> None:

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QListView, QListWidget, QListWidgetItem, QVBoxLayo
 from shopdraw.drawing.sheet import Sheet, SheetSet
 from shopdraw.editor.look import Colours
 from shopdraw.editor.painted_sheet import PaintedSheet
+from shopdraw.editor.said import said
 
 ACROSS, UP = 240, 182
 """Pixels that a page has: those that lie are the most."""
@@ -44,7 +45,7 @@ class ContactSheet(QWidget):
         empty.fill(Qt.GlobalColor.transparent)
         for made in sets:
             for sheet in made.sheets:
-                words = sheet.title if made.true_size else f"{sheet.number}  {sheet.title}"
+                words = said(sheet.title) if made.true_size else f"{sheet.number}  {said(sheet.title)}"
                 item = QListWidgetItem(QIcon(empty), words)
                 item.setSizeHint(room)
                 item.setToolTip(words)

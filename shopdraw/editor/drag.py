@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from shopdraw.editor.division import unit_of
 from shopdraw.editor.handle import Handle
 from shopdraw.editor.holding import Held, held, steps
+from shopdraw.editor.said import said
 from shopdraw.editor.state import CannotSet, State, changed_text, state_of
 from shopdraw.editor.tongue import translate
 from shopdraw.shape.path import Point
@@ -152,4 +153,4 @@ class Drag:
 
     @staticmethod
     def _reason(state: State) -> str:
-        return next((fault.right for fault in state.faults), translate("Drag", "It can't be built so."))
+        return next((said(fault.right) for fault in state.faults), translate("Drag", "It can't be built so."))

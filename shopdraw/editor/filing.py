@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QWidget
 from shopdraw.editor.ask import Ask, Kind, Question, ask
 from shopdraw.editor.open_piece import OpenPiece
 from shopdraw.editor.recovery import Copy, Recovery, forget
+from shopdraw.editor.said import said
 from shopdraw.piece.saving import CannotSave
 from shopdraw.shipped import sample_path
 
@@ -110,7 +111,7 @@ class Filing(QObject):
         except CannotSave as error:
             if not self._told_full:  # said once: every 20 seconds would be worse than the trouble itself
                 self._told_full = True
-                self.said(str(error))
+                self.said(said(str(error)))
             return False
         return True
 
@@ -155,7 +156,7 @@ class Filing(QObject):
             question = Question(
                 Kind.CHOOSE,
                 self.tr("Not saved"),
-                str(error),
+                said(str(error)),
                 (("as", self.tr("Save in another place")), ("again", self.tr("Try again")), ("", self.tr("Go back"))),
             )
             answer = self.ask(self._window, question)

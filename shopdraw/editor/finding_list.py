@@ -8,6 +8,7 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelInde
 from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap, QPolygonF
 
 from shopdraw.editor.look import Colours
+from shopdraw.editor.said import said
 from shopdraw.editor.tongue import translate
 from shopdraw.measure import with_comma
 from shopdraw.piece.fault import Fault
@@ -106,14 +107,15 @@ class FindingModel(QAbstractListModel):
 def fault_words(fault: Fault) -> str:
     """A fault in a line: where, what was found, what would be right."""
     place = translate("Finding", "Line {line}").format(line=fault.line) if fault.line else ""
-    found = translate("Finding", "found {found}").format(found=fault.found) if fault.found else ""
-    told = "; ".join(part for part in (found, fault.right) if part)
+    found = translate("Finding", "found {found}").format(found=said(fault.found)) if fault.found else ""
+    told = "; ".join(part for part in (found, said(fault.right)) if part)
     return ": ".join(part for part in (place, fault.address, told) if part)
 
 
 def finding_words(finding: Finding) -> str:
     """A finding in a line."""
-    message = finding.message[:1].upper() + finding.message[1:]
+    message = said(finding.message)
+    message = message[:1].upper() + message[1:]
     if finding.silenced is None:
         return message
     return translate("Finding", "{message} (accepted: {reason})").format(message=message, reason=finding.silenced)

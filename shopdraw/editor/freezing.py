@@ -8,6 +8,7 @@ from PySide6.QtCore import QDate, Qt
 
 from shopdraw.editor.ask import Kind, Question
 from shopdraw.editor.open_piece import OpenPiece
+from shopdraw.editor.said import said
 from shopdraw.editor.state import CannotSet
 from shopdraw.editor.tongue import translate
 
@@ -41,7 +42,7 @@ def freeze(piece: OpenPiece, ask: Callable[[Question], str]) -> str:
     try:
         text = frozen_text(piece.state.text, design, assembly, name, cut, day)
     except (CannotFreeze, CannotSet) as error:
-        return str(error)
+        return said(str(error))
     piece.set_text(text, translate("Freeze", "Freeze revision {name}").format(name=name))
     told = translate("Freeze", "Revision {name}: {count} boards frozen; save the file to keep it.")
     return told.format(name=name, count=len(assembly.boards))

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QScro
 
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.look import Colours
+from shopdraw.editor.said import said
 from shopdraw.editor.sheet_view import SheetView
 
 if TYPE_CHECKING:
@@ -87,11 +88,11 @@ class LayoutsPanel(QWidget):
     def show_layouts(self, made: LaidOut) -> None:
         """Shows layouts: what is to be bought first."""
         words = "".join(self._headline(one) for one in made.headlines)
-        self.headline.setText(words + (f"<p>{escape(made.why_not)}</p>" if made.why_not else ""))
+        self.headline.setText(words + (f"<p>{escape(said(made.why_not))}</p>" if made.why_not else ""))
         self._sheets = made.sheets
         self.pages.clear()
         for sheet in made.sheets.sheets if made.sheets else ():
-            self.pages.addItem(f"{sheet.number}  {sheet.title}")
+            self.pages.addItem(f"{sheet.number}  {said(sheet.title)}")
         self.pages.setVisible(self.pages.count() > 1)
         self._show_page(0)
 
@@ -102,14 +103,14 @@ class LayoutsPanel(QWidget):
         least = self.tr("least possible: {count}").format(count=one.least)
         if one.least is None:
             least = self.tr("{cost} {unit}; no layout costs less than {bound}").format(
-                cost=self._number(one.cost), bound=self._number(one.bound), unit=escape(one.unit)
+                cost=self._number(one.cost), bound=self._number(one.bound), unit=escape(said(one.unit))
             )
         more = [least, self.tr("{share} % of the wood used").format(share=round(100 * one.used))]
         if one.use:
             more.insert(1, self.tr("used from the rack: {count}").format(count=one.use))
-        notes = "<br>".join(escape(note) for note in one.notes if note)
+        notes = "<br>".join(escape(said(note)) for note in one.notes if note)
         return (
-            f"<p><b style='font-size:large'>{escape(one.stock)}: {what}</b><br>{', '.join(more)}"
+            f"<p><b style='font-size:large'>{escape(said(one.stock))}: {what}</b><br>{', '.join(more)}"
             f"<br><span style='font-size:small'>{notes}</span></p>"
         )
 

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
 from shopdraw.editor.change import Change
+from shopdraw.editor.said import said
 from shopdraw.editor.state import CannotSet, Setting, State, as_variant, changed_text, in_its_place, state_of
 from shopdraw.editor.tongue import translate
 from shopdraw.piece.fault import PieceError
@@ -105,11 +106,12 @@ class OpenPiece(QObject):
         try:
             text = changed_text(self.state.text, settings, self.variant)
         except CannotSet as error:
-            self.refused.emit(str(error))
+            self.refused.emit(said(str(error)))
             return False
         after = state_of(text, self.source, self.variant)
         if not after.sound:
-            self.refused.emit(after.faults[0].right if after.faults else translate("Drag", "It can't be built so."))
+            why = said(after.faults[0].right) if after.faults else translate("Drag", "It can't be built so.")
+            self.refused.emit(why)
             return False
         self.take(after, words)
         return True
@@ -145,7 +147,7 @@ class OpenPiece(QObject):
         try:
             text = as_variant(base, self.state.text, name)
         except CannotSet as error:
-            self.refused.emit(str(error))
+            self.refused.emit(said(str(error)))
             return False
         if text == base:
             return False

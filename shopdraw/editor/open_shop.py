@@ -9,6 +9,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
+from shopdraw.editor.said import said
 from shopdraw.editor.state import CannotSet, Setting, changed_text
 from shopdraw.piece.fault import Fault, PieceError
 from shopdraw.piece.saving import save_piece
@@ -85,11 +86,11 @@ class OpenShop(QObject):
         try:
             text = changed_text(self.state.text, settings)
         except CannotSet as error:
-            self.refused.emit(str(error))
+            self.refused.emit(said(str(error)))
             return False
         after = shop_state_of(text, self.path.name)
         if after.shop is None:
-            self.refused.emit(after.faults[0].right)
+            self.refused.emit(said(after.faults[0].right))
             return False
         self._take(after, words)
         return True

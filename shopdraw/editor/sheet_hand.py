@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, Signal
 from shopdraw.editor.division import unit_of
 from shopdraw.editor.on_sheet import DimensionGrip, OnSheets, PlaceOnSheet, PlaneGrip, Stand
 from shopdraw.editor.open_piece import OpenPiece
+from shopdraw.editor.said import said
 from shopdraw.editor.sheet_view import SheetView
 from shopdraw.editor.state import Setting
 from shopdraw.editor.typed import kept
@@ -71,7 +72,7 @@ class SheetHand(QObject):
         if design is None:
             return False
         setting = Setting(address_text(("plane", grip.letter, "at")), kept(value, unit_of(design)))
-        return self._piece.set_values((setting,), self.tr("Move {name}").format(name=grip.name))
+        return self._piece.set_values((setting,), self.tr("Move {name}").format(name=said(grip.name)))
 
     def _add(self, first: PlaceOnSheet, other: PlaceOnSheet, side: str) -> bool:
         design = self._piece.state.design

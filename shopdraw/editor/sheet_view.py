@@ -34,6 +34,7 @@ from shopdraw.editor.on_sheet import (
 )
 from shopdraw.editor.painted_sheet import PaintedSheet
 from shopdraw.editor.pinch import takes_pinch
+from shopdraw.editor.said import said
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.sight import Sight, fitted
 from shopdraw.shape.path import Point
@@ -286,7 +287,7 @@ class SheetView(QWidget):
         elif isinstance(held, PlaneGrip):
             value = self._plane_value(held)
             painted.paint_plane_at(painter, held, value, self.sight, self.colours)
-            self._tell(painter, ((held.name, True), (self._length(value), False)))
+            self._tell(painter, ((said(held.name), True), (self._length(value), False)))
         else:
             other = self._place_at(self._pointer)
             side = joined_side(held, other) if other is not None else ""
@@ -302,7 +303,7 @@ class SheetView(QWidget):
         if isinstance(grip, DimensionGrip):
             return ((grip.words, True), (self.tr("Drag it to another side or row"), False))
         if isinstance(grip, PlaneGrip):
-            return ((f"{grip.name}  {self._length(grip.value)}", True), (self.tr("Drag the plane"), False))
+            return ((f"{said(grip.name)}  {self._length(grip.value)}", True), (self.tr("Drag the plane"), False))
         return self._joining_words(grip, None)
 
     def _joining_words(self, first: PlaceOnSheet, other: PlaceOnSheet | None) -> tuple[tuple[str, bool], ...]:
@@ -388,7 +389,7 @@ class SheetView(QWidget):
         if isinstance(grip, DimensionGrip):
             told = f"{grip.words}: {self._stand_words(grip.stand)}"
         elif isinstance(grip, PlaneGrip):
-            told = f"{grip.name}: {self._length(grip.value)}"
+            told = f"{said(grip.name)}: {self._length(grip.value)}"
         elif self._on.dimensions or self._on.planes:
             told = self.tr(
                 "Tab goes from dimension to dimension, arrow keys move it to another side or row, Delete puts it back."
@@ -480,7 +481,7 @@ class SheetWindow(QWidget):
         for made in sets:
             for sheet in made.sheets:
                 if made.true_size is self._true_size and sheet.key == self._key:
-                    self.setWindowTitle(f"{made.title}: {sheet.number} {sheet.title}")
+                    self.setWindowTitle(f"{made.title}: {sheet.number} {said(sheet.title)}")
                     grips = None if made.true_size else held.get(sheet.key)
                     self.view.show_sheet(sheet, made.style, grips, shown)
                     return

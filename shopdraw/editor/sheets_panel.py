@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QVBox
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.look import Colours
 from shopdraw.editor.on_sheet import OnSheets
+from shopdraw.editor.said import said
 from shopdraw.editor.sheet_view import SheetView
 from shopdraw.editor.shown_size import Shown
 
@@ -80,7 +81,7 @@ class SheetsPanel(QWidget):
         self.pages.clear()
         for made, number in self._pages:
             sheet = made.sheets[number]
-            self.pages.addItem(sheet.title if made.true_size else f"{sheet.number}  {sheet.title}")
+            self.pages.addItem(said(sheet.title) if made.true_size else f"{sheet.number}  {said(sheet.title)}")
         self.pages.setCurrentIndex(min(page, self.pages.count() - 1))
         self.pages.blockSignals(before)
         paper = sum(len(made.sheets) for made in sets if not made.true_size)

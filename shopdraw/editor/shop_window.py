@@ -25,6 +25,7 @@ from shopdraw.editor.form_panel import FormPanel
 from shopdraw.editor.layouts_panel import LayoutsPanel
 from shopdraw.editor.look import Colours
 from shopdraw.editor.open_shop import OpenShop, ShopState
+from shopdraw.editor.said import said
 from shopdraw.editor.shown_size import Shown, shown_in
 from shopdraw.editor.state import Setting, State
 from shopdraw.editor.typed import NotTyped
@@ -91,7 +92,7 @@ class ShopWindow(QWidget):
         try:
             self.shop.save()
         except (CannotSave, OSError) as error:
-            self._asks()(self, Question(Kind.TELL, self.tr("Not saved"), str(error)))
+            self._asks()(self, Question(Kind.TELL, self.tr("Not saved"), said(str(error))))
             return False
         return True
 

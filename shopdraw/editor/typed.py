@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
+from shopdraw.editor.said import said
 from shopdraw.editor.tongue import translate
 from shopdraw.measure import AngleError, LengthError, Unit, read_angle, read_length
 
@@ -52,7 +53,7 @@ def read_typed(text: str, unit: Unit, sizes: Mapping[str, float], *, negative: b
         mm = read_length(text, unit, negative=negative).mm
     except LengthError as plain_error:
         if not re.search(r"[^\W\d_]{3,}", text):
-            raise NotTyped(f"{plain_error.right}") from plain_error
+            raise NotTyped(said(plain_error.right)) from plain_error
         mm = _with_names(text, unit, sizes, plain_error)
         if mm < 0 and not negative:
             raise NotTyped(
@@ -75,7 +76,7 @@ def read_typed_angle(text: str) -> Typed:
     try:
         degrees = read_angle(text)
     except AngleError as error:
-        raise NotTyped(error.right) from error
+        raise NotTyped(said(error.right)) from error
     plain = text.strip().rstrip("°").strip().replace(",", ".")
     if _PLAIN.fullmatch(plain):
         return Typed(degrees, int(degrees) if degrees.is_integer() else degrees)
@@ -127,7 +128,7 @@ def _term(part: str, unit: Unit, sizes: Mapping[str, float], plain_error: Length
     except LengthError as error:
         if re.search(r"[^\W\d_]{3,}", part):
             _named(part, sizes)
-        raise NotTyped(error.right) from plain_error
+        raise NotTyped(said(error.right)) from plain_error
 
 
 def _factor(text: str) -> float:

@@ -4982,7 +4982,7 @@
     </message>
     <message>
         <source>and {0} beyond each</source>
-        <translation type="unfinished"></translation>
+        <translation>und {0} über jede hinaus</translation>
     </message>
     <message>
         <source>and {0} more</source>
@@ -5414,7 +5414,7 @@
     </message>
     <message>
         <source>expected at least {0} for sides of {1}{2}</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet: mindestens {0} bei Seiten von {1}{2}</translation>
     </message>
     <message>
         <source>expected {0}, as many as {1} has columns, or left out</source>
@@ -5742,7 +5742,7 @@
     </message>
     <message>
         <source>expected at most {0}, to stay in the case</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet: höchstens {0}, damit es im Korpus bleibt</translation>
     </message>
     <message>
         <source>expected at most {0}, {1} less than the front</source>
@@ -5878,7 +5878,7 @@
     </message>
     <message>
         <source>expected one of width, top_width and foot_width</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet: width, top_width oder foot_width</translation>
     </message>
     <message>
         <source>expected one of {0}</source>
@@ -5886,7 +5886,7 @@
     </message>
     <message>
         <source>expected one width only, and {0} is given: over the case, its top or its feet</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet: nur eine Breite, und {0} ist angegeben: über den Korpus, seine Platte oder seine Füße</translation>
     </message>
     <message>
         <source>expected over the shelf at {0} and under the top at {1}</source>
@@ -5954,7 +5954,7 @@
     </message>
     <message>
         <source>expected {0}, for its fixing</source>
-        <translation type="unfinished"></translation>
+        <translation>erwartet: {0}, wegen der Befestigung</translation>
     </message>
     <message>
         <source>expected {0}, no larger than {1}</source>
@@ -6922,7 +6922,7 @@
     </message>
     <message>
         <source>spot for a screw of the lid stay, {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Stelle für eine Schraube der Klappenstütze, {0}</translation>
     </message>
     <message>
         <source>sq ft of wood</source>
@@ -7154,7 +7154,7 @@
     </message>
     <message>
         <source>the {0} for {1} goes {2} into {3}, {4} of its {5}; right would be a third, {6}, and never over {7}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} für {1} geht {2} tief in {3}, {4} von {5}; richtig wäre ein Drittel, {6}, und nie mehr als {7}</translation>
     </message>
     <message>
         <source>there is no board {0} in this piece</source>
@@ -7314,7 +7314,7 @@
     </message>
     <message>
         <source>with the lid level each stay pulls {0} N, and {1} N with {2} kg on the lid&apos;s edge, {3} from the pin: choose stays and screws that are made for it; fixed higher on the side or further out on the lid they pull less</source>
-        <translation type="unfinished"></translation>
+        <translation>liegt die Klappe waagerecht, zieht jede Stütze mit {0} N, und mit {1} N bei {2} kg auf der Klappenkante, {3} vom Stift: Stützen und Schrauben wählen, die dafür gemacht sind; höher an der Seite oder weiter außen an der Klappe befestigt ziehen sie weniger</translation>
     </message>
     <message>
         <source>wood screw</source>
@@ -7442,7 +7442,7 @@
     </message>
     <message>
         <source>{0} and {1} {2} back to back in {3}: together {4} of {5}, {6} of wood are left; right would be at most {7} together, or one of them moved along</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} und {1} {2} Rücken an Rücken in {3}: zusammen {4} von {5}, es bleiben {6} Holz; richtig wären zusammen höchstens {7}, oder eine davon versetzt</translation>
     </message>
     <message>
         <source>{0} are open over {1} at build and {2} in the wettest season; right would be {3} at build</source>

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Collection, Iterable, Sequence
 from enum import Enum
 
+from shopdraw.check.alike import told_together
 from shopdraw.check.assembly_order import assembly_findings
 from shopdraw.check.back import back_findings
 from shopdraw.check.compartment import compartment_findings
@@ -82,8 +83,8 @@ def when_open(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
 
 
 def worded(design: Design, assembly: Assembly, found: Sequence[Finding]) -> tuple[Finding, ...]:
-    """Findings as a person reads them: silenced ones marked, in the piece's own figures, worst first."""
-    told = in_own_figures(design, silenced(subject_of(design, assembly), found))
+    """Findings as a person reads them: silences marked, alike ones together, in the piece's figures; worst first."""
+    told = told_together(assembly, in_own_figures(design, silenced(subject_of(design, assembly), found)))
     return tuple(sorted(told, key=lambda finding: _WORST_FIRST[finding.severity]))
 
 

@@ -157,20 +157,30 @@ def _wiped(moving: AbstractSet[str], rest: AbstractSet[str], direction: Vec3, jo
 
 def _free_sets(beyond: Mapping[str, AbstractSet[str]]) -> list[frozenset[str]]:
     """Sets that hold each other in a ring and have nothing else in their way: each goes as one, or alone."""
-    reached = {node: _reached(node, beyond) for node in beyond}
-    found: dict[frozenset[str], None] = {}
-    for node, others in reached.items():
-        if all(node in reached[other] for other in others):
-            found[frozenset({node, *others})] = None
-    return list(found)
+    known: set[str] = set()
+    found: list[frozenset[str]] = []
+    for node in beyond:
+        if node in known:
+            continue
+        # what reaches a set that goes without it, or what doesn't go, doesn't go either
+        others = _reached(node, beyond, known)
+        known.add(node)
+        if others is not None and all(node in (_reached(other, beyond) or ()) for other in others):
+            found.append(frozenset({node, *others}))
+            known |= others
+    return found
 
 
-def _reached(node: str, beyond: Mapping[str, AbstractSet[str]]) -> AbstractSet[str]:
+def _reached(
+    node: str, beyond: Mapping[str, AbstractSet[str]], known: AbstractSet[str] = frozenset()
+) -> AbstractSet[str] | None:
+    """All that stands in a node's way, and in the way of that; None where one of `known` is among it."""
     seen: set[str] = set()
     waiting = [node]
     while waiting:
-        for other in beyond[waiting.pop()]:
-            if other not in seen:
-                seen.add(other)
-                waiting.append(other)
+        here = beyond[waiting.pop()]
+        if known and not known.isdisjoint(here):
+            return None
+        waiting.extend(here - seen)
+        seen |= here
     return seen

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shopdraw.build.back import LAP_TIMES, PLAY_MM, least_gap, least_lap
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.finding import Finding, Severity
 
 BASIS = "common practice; Wood Handbook FPL-GTR-190 (2010), Table 13-5 and eq. 13-2"

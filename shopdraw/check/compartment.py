@@ -11,8 +11,9 @@ from shopdraw.build.pigeonholes import full_point
 from shopdraw.build.slant_plan import SlantPlan
 from shopdraw.build.small_drawer import small_drawer_id, small_drawer_size, small_plan
 from shopdraw.build.writing import FRONT, REAR, TwoBoards, two_boards
+from shopdraw.check.figure import mm
 from shopdraw.check.movement import HANDBOOK
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of
 

@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from shopdraw.build.dovetail import BEHIND_RABBET_MM, tails_of
 from shopdraw.build.drawer_joint import LEAST_PIN_MM as LEAST_DRAWER_PIN_MM
 from shopdraw.build.tails import LEAST_PIN_MM, equal_lengths
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.assembly import Joint
 from shopdraw.wood.finding import Finding, Severity
 

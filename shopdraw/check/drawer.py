@@ -7,8 +7,9 @@ from itertools import combinations
 
 from shopdraw.build.case_plan import Row, laps
 from shopdraw.build.drawer import drawer_size
+from shopdraw.check.figure import mm
 from shopdraw.check.movement import HANDBOOK
-from shopdraw.check.subject import Subject, back_front, mm
+from shopdraw.check.subject import Subject, back_front
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of
 

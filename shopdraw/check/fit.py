@@ -4,17 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from shopdraw.check.figure import mm
 from shopdraw.check.seasons import Season
-from shopdraw.check.subject import Subject, mm
 from shopdraw.wood.assembly import Assembly, Joint
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import SHARED_MM3, Closing, closing, overlaps
-
-
-def fit_findings(subject: Subject, seasons: Sequence[Season]) -> Iterator[Finding]:
-    """All findings about the fit of boards at rest."""
-    yield from boards_overlap(seasons)
-    yield from joints_open(subject.assembly)
 
 
 def boards_overlap(seasons: Sequence[Season]) -> Iterator[Finding]:

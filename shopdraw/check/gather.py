@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Collection, Iterable, Sequence
-from enum import Enum
+from collections.abc import Callable, Iterable, Sequence
 
 from shopdraw.check.alike import told_together
-from shopdraw.check.assembly_order import assembly_findings
 from shopdraw.check.back import back_findings
+from shopdraw.check.by_solids import Solid, by_solids
 from shopdraw.check.compartment import compartment_findings
 from shopdraw.check.drawer import drawer_findings
-from shopdraw.check.fit import fit_findings
 from shopdraw.check.movement import movement_findings
 from shopdraw.check.no_effect import no_effect_findings
 from shopdraw.check.own_cut import own_cut_findings
@@ -18,13 +16,12 @@ from shopdraw.check.own_figures import in_own_figures
 from shopdraw.check.revision import revision_findings
 from shopdraw.check.sag import sag_findings
 from shopdraw.check.screw import screw_findings
-from shopdraw.check.seasons import Season, seasons
 from shopdraw.check.short_grain import short_grain_findings
 from shopdraw.check.silence import silenced
 from shopdraw.check.slant import slant_findings
 from shopdraw.check.subject import Subject, subject_of
 from shopdraw.check.support import support_findings
-from shopdraw.check.swing import swing_findings
+from shopdraw.check.swing import fouls_open_lid
 from shopdraw.check.tipping import tipping_findings
 from shopdraw.check.use import use_findings
 from shopdraw.check.web import web_findings
@@ -32,13 +29,8 @@ from shopdraw.piece.design import Design
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Ruled, Severity
 
-Rule = Callable[[Subject, Sequence[Season]], Iterable[Finding]]
+Rule = Callable[[Subject], Iterable[Finding]]
 _WORST_FIRST = {severity: place for place, severity in enumerate(Severity)}
-
-
-def _plain(rule: Callable[[Subject], Iterable[Finding]]) -> Rule:
-    """A rule that asks for no seasons."""
-    return lambda subject, _: rule(subject)
 
 
 def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -> tuple[Finding, ...]:
@@ -49,32 +41,21 @@ def findings(design: Design, assembly: Assembly, more: Sequence[Finding] = ()) -
         assembly: what was built from them.
         more: findings of higher layers (cutters), so that a person may silence these, too.
     """
-    return worded(design, assembly, (*together(ruled(design, assembly)), *when_open(design, assembly), *more))
+    found = together(by_solids(assembly), by_figures(design, assembly))
+    return worded(design, assembly, (*found, *when_open(design, assembly), *more))
 
 
-class Part(Enum):
-    """A share of the rules, so that two processes can look at a piece at once."""
-
-    SOLIDS = "what meets what: boards at rest, on their way, and put together"
-    FIGURES = "sizes, movement and proportions, which need hardly a solid"
-
-
-def ruled(design: Design, assembly: Assembly, parts: Collection[Part] = tuple(Part)) -> Ruled:
-    """What each rule but `when_open` finds: in mm, none silenced yet.
-
-    Args:
-        design: the inputs.
-        assembly: what was built from them.
-        parts: whose rules are asked.
-    """
+def by_figures(design: Design, assembly: Assembly) -> Ruled:
+    """What each rule finds that asks for sizes, movement and proportions and needs hardly a solid: in mm."""
     subject = subject_of(design, assembly)
-    times = seasons(assembly) if Part.SOLIDS in parts else ()
-    return tuple(tuple(rule(subject, times)) if part in parts else () for part, rule in _RULES)
+    return tuple(tuple(rule(subject)) for rule in _RULES if not isinstance(rule, Solid))
 
 
-def together(*shares: Ruled) -> tuple[Finding, ...]:
-    """All that several shares found, in the order of the rules."""
-    return tuple(finding for found in zip(*shares, strict=True) for some in found for finding in some)
+def together(solids: Ruled, figures: Ruled) -> tuple[Finding, ...]:
+    """All that `by_solids` and `by_figures` found, in the order of the rules."""
+    others = iter(figures)
+    shares = (solids[rule] if isinstance(rule, Solid) else next(others) for rule in _RULES)
+    return tuple(finding for found in shares for finding in found)
 
 
 def when_open(design: Design, assembly: Assembly) -> tuple[Finding, ...]:
@@ -88,23 +69,23 @@ def worded(design: Design, assembly: Assembly, found: Sequence[Finding]) -> tupl
     return tuple(sorted(told, key=lambda finding: _WORST_FIRST[finding.severity]))
 
 
-_RULES: tuple[tuple[Part, Rule], ...] = (
-    (Part.FIGURES, _plain(slant_findings)),
-    (Part.SOLIDS, swing_findings),
-    (Part.SOLIDS, fit_findings),
-    (Part.FIGURES, _plain(movement_findings)),
-    (Part.FIGURES, _plain(drawer_findings)),
-    (Part.FIGURES, _plain(compartment_findings)),
-    (Part.FIGURES, _plain(support_findings)),
-    (Part.FIGURES, _plain(use_findings)),
-    (Part.FIGURES, _plain(web_findings)),
-    (Part.FIGURES, _plain(back_findings)),
-    (Part.FIGURES, _plain(own_cut_findings)),
-    (Part.FIGURES, _plain(no_effect_findings)),
-    (Part.FIGURES, _plain(sag_findings)),
-    (Part.FIGURES, _plain(short_grain_findings)),
-    (Part.FIGURES, _plain(screw_findings)),
-    (Part.SOLIDS, _plain(lambda subject: assembly_findings(subject.assembly))),
-    (Part.FIGURES, _plain(lambda subject: revision_findings(subject.design, subject.assembly))),
+_RULES: tuple[Rule | Solid, ...] = (
+    slant_findings,
+    Solid.MOTION,
+    fouls_open_lid,
+    Solid.FIT,
+    movement_findings,
+    drawer_findings,
+    compartment_findings,
+    support_findings,
+    use_findings,
+    web_findings,
+    back_findings,
+    own_cut_findings,
+    no_effect_findings,
+    sag_findings,
+    short_grain_findings,
+    screw_findings,
+    Solid.ORDER,
+    lambda subject: revision_findings(subject.design, subject.assembly),
 )
-"""Each rule with the part that it belongs to."""

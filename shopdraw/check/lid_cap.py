@@ -8,7 +8,8 @@ from collections.abc import Iterator
 from shopdraw.build.cap_size import CapSize, cap_size
 from shopdraw.build.lid import INSIDE_CAP_MM, hinge_places
 from shopdraw.build.lid_size import lid_size
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding, Severity
 

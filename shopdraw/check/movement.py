@@ -9,8 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shopdraw.build.lid_size import ENDS_PLAY_MM, LEAST_COVER_MM, end_clearance, ends_need, lid_size, net_gain, net_loss
+from shopdraw.check.figure import mm
 from shopdraw.check.lid_cap import lid_cap_findings
-from shopdraw.check.subject import Subject, back_front, mm
+from shopdraw.check.subject import Subject, back_front
 from shopdraw.shape.frame import dot
 from shopdraw.trade.movement import VALID_FROM_PERCENT, VALID_TO_PERCENT
 from shopdraw.wood.assembly import Assembly, Joint

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shopdraw.build.own_cut import own_id
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.shape.path import bounds
 from shopdraw.wood.assembly import Assembly, Joint
 from shopdraw.wood.board import Board, Cut

@@ -9,7 +9,8 @@ from collections.abc import Iterator
 
 from shopdraw.build.plan import Plan
 from shopdraw.build.support import over_support, support_size
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.board import Face
 from shopdraw.wood.finding import Finding, Severity
 

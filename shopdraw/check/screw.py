@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shopdraw.build.screw import LEAST_BITE_MM, POINT_LEFT_MM, usual_length
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.assembly import Hardware
 from shopdraw.wood.finding import Finding, Severity
 

@@ -9,7 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.shape.path import Path, Point, bounds, flattened
 from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding, Severity

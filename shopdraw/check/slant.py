@@ -7,7 +7,8 @@ from collections.abc import Iterator
 
 from shopdraw.build.slant import SlantDisagrees, slant_from_top_depth
 from shopdraw.build.slant_plan import SlantPlan
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of
 

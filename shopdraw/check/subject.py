@@ -47,10 +47,3 @@ def subject_of(design: Design, assembly: Assembly) -> Subject:
 def back_front(assembly: Assembly) -> float:
     """World y of the back's front face, whatever the back is made of, mm."""
     return min(box_of(board)[1] for board in assembly.boards if board.member.partition(".")[0] == "back")
-
-
-def mm(value: float, decimals: int = 2) -> str:
-    """A length as a finding prints it: no needless zeros."""
-    text = f"{round(value, 9):.{decimals}f}"
-    text = text.rstrip("0").rstrip(".") if "." in text else text
-    return "0" if text == "-0" else text

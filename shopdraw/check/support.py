@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from shopdraw.build.support import support_size
+from shopdraw.check.figure import mm
 from shopdraw.check.pin_side import pin_side_findings
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of
 

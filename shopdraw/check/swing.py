@@ -1,52 +1,16 @@
-"""Whether what opens can open: lid, drawers and supports swept in all seasons, and what stands before the pin."""
+"""Whether what stands before the pin leaves the open lid its room."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
-from shopdraw.check.seasons import Season
-from shopdraw.check.subject import Subject, mm
-from shopdraw.wood.assembly import Assembly, Motion
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of
-from shopdraw.wood.sweep import Hit, swept
 
 UNDER_LID_MM = 1.0
 """What stands before the pin ends so far below the open lid (common practice)."""
-
-
-def swing_findings(subject: Subject, seasons: Sequence[Season]) -> Iterator[Finding]:
-    """All findings about motions."""
-    yield from motions_blocked(seasons)
-    yield from fouls_open_lid(subject)
-
-
-def motions_blocked(seasons: Sequence[Season]) -> Iterator[Finding]:
-    """Must be fixed: a moving board runs into one that stays; each pair is told for the first season."""
-    told: set[tuple[str, str, str]] = set()
-    for season in seasons:
-        for hit in swept(season.assembly.boards, season.assembly.motions, wood=season.wood):
-            if (hit.motion, hit.board, hit.other) in told:
-                continue
-            told.add((hit.motion, hit.board, hit.other))
-            motion = next(motion for motion in season.assembly.motions if motion.id == hit.motion)
-            yield _blocked(season.assembly, season.words, motion, hit)
-
-
-def _blocked(assembly: Assembly, words: str, motion: Motion, hit: Hit) -> Finding:
-    unit = "°" if motion.kind == "turn" else " mm"
-    verb = "swung" if motion.kind == "turn" else "drawn"
-    return Finding(
-        "motion-blocked",
-        Severity.MUST_FIX,
-        (hit.board, hit.other, motion.id),
-        f"{assembly.board(hit.board).name} runs into {assembly.board(hit.other).name} {words} when {verb} "
-        f"{hit.position:.1f}{unit} of {motion.reach:.1f}{unit}, by up to {hit.volume:.0f} mm³; its way must be free "
-        "to the end",
-        hit.position,
-        motion.reach,
-        "deg" if motion.kind == "turn" else "mm",
-    )
 
 
 def fouls_open_lid(subject: Subject) -> Iterator[Finding]:

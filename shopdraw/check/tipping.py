@@ -10,7 +10,8 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.shape.frame import Frame
 from shopdraw.shape.path import bounds
 from shopdraw.trade.loads import figure, in_scope_of_tip_over_rule

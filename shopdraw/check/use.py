@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from shopdraw.build.stay import stay_size
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.trade.loads import GRAVITY, figure
 from shopdraw.wood.finding import Finding, Severity
 from shopdraw.wood.interference import box_of

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from itertools import combinations
 
 from shopdraw.check.corner import corner_findings
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.shape.path import bounds
 from shopdraw.wood.assembly import Joint
 from shopdraw.wood.board import Board, Cut, Face

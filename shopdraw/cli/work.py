@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from shopdraw.check.gather import Part, ruled, when_open
-from shopdraw.cli.beside import Beside, Other, has_cores, may_split
+from shopdraw.check.by_solids import by_solids
+from shopdraw.check.gather import by_figures, when_open
 from shopdraw.cli.built import Work, built
 from shopdraw.cli.found import with_findings
+from shopdraw.cli.solids import solids_judged
 from shopdraw.cnc.part import router_findings
 from shopdraw.cnc.shop_cutters import cutters_of
 from shopdraw.wood.finding import Finding, Ruled
@@ -20,30 +21,22 @@ def work_on(file: str, shop_file: str | None = None) -> Work:
     Raises:
         Refused: a file can't be read or what it asks for can't be built, one line for each fault.
     """
-    return checked(built(file, shop_file), split=has_cores() and may_split(wholly=True))
+    with solids_judged() as solids:
+        work = built(file, shop_file)
+        solids.begin(work.assembly)
+        figures, further = further_findings(work)
+        return with_findings(work, solids.found(), figures, further)
 
 
-def checked(work: Work, *, split: bool = False) -> Work:
-    """The same work with what is wrong with it.
-
-    Args:
-        split: whether a second process may share the checks out, see `may_split`.
-    """
-    design, assembly = work.piece.design, work.assembly
-    if not split:
-        return with_findings(work, ruled(design, assembly, (Part.SOLIDS,)), *further_findings(work))
-    with Beside(_further, work, split=True) as other:
-        return with_findings(work, ruled(design, assembly, (Part.SOLIDS,)), *other.outcome())
+def checked(work: Work) -> Work:
+    """The same work with what is wrong with it, found by this process alone."""
+    return with_findings(work, by_solids(work.assembly), *further_findings(work))
 
 
 def further_findings(work: Work) -> tuple[Ruled, tuple[Finding, ...]]:
     """What needs hardly a solid: rules about figures, how the piece stands open, what cutters can't do well."""
     design, assembly = work.piece.design, work.assembly
     return (
-        ruled(design, assembly, (Part.FIGURES,)),
+        by_figures(design, assembly),
         (*when_open(design, assembly), *router_findings(assembly, design, cutters_of(work.shop.shop))),
     )
-
-
-def _further(_: Other, work: Work) -> tuple[Ruled, tuple[Finding, ...]]:
-    return further_findings(work)

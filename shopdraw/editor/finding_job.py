@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from shopdraw.check import findings
+from shopdraw.check.gather import findings
 from shopdraw.check.unknown_key import unknown_key
 from shopdraw.cnc.part import router_findings
 from shopdraw.cnc.shop_cutters import cutters_of

@@ -6,8 +6,8 @@ What can't be built says where and what would be right; what must be fixed by a 
 import pytest
 
 from shopdraw.build import CannotBuild, build
-from shopdraw.check import findings
 from shopdraw.check.assembly_order import assembly_findings
+from shopdraw.check.gather import findings
 from shopdraw.piece.reading import read_piece
 from shopdraw.shipped import sample_path
 from shopdraw.wood.finding import Severity

@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import Any
 
 from shopdraw.build import build
-from shopdraw.check import findings
+from shopdraw.check.gather import findings
 from shopdraw.piece.design import Design
 from shopdraw.shape.path import Corner, Path
 from shopdraw.wood.assembly import Assembly

@@ -5,7 +5,7 @@ from itertools import product
 import pytest
 
 from shopdraw.build import build
-from shopdraw.check import findings
+from shopdraw.check.gather import findings
 from shopdraw.piece.design import Design
 
 WIDTHS = (520.0, 800.0, 1100.0)

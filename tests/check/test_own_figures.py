@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 
 from shopdraw.build import build
-from shopdraw.check import findings
+from shopdraw.check.gather import findings
 from shopdraw.check.own_figures import in_own_figures, inches_in_words
 from shopdraw.piece.reading import parse_piece
 from shopdraw.piece.saving import set_value

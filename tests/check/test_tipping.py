@@ -3,7 +3,7 @@
 import pytest
 
 from shopdraw.build import build
-from shopdraw.check import findings
+from shopdraw.check.gather import findings
 from shopdraw.check.subject import subject_of
 from shopdraw.check.tipping import Weight, front_foot_line, resting_moment, tipping_load, worst_pose
 from shopdraw.piece.design import Design

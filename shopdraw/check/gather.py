@@ -24,6 +24,7 @@ from shopdraw.check.slant import slant_findings
 from shopdraw.check.subject import Subject, subject_of
 from shopdraw.check.support import support_findings
 from shopdraw.check.swing import swing_findings
+from shopdraw.check.tenon import tenon_findings
 from shopdraw.check.tipping import tipping_findings
 from shopdraw.check.use import use_findings
 from shopdraw.check.web import web_findings
@@ -97,6 +98,7 @@ _RULES: tuple[tuple[Part, Rule], ...] = (
     (Part.FIGURES, _plain(support_findings)),
     (Part.FIGURES, _plain(use_findings)),
     (Part.FIGURES, _plain(web_findings)),
+    (Part.FIGURES, _plain(tenon_findings)),
     (Part.FIGURES, _plain(back_findings)),
     (Part.FIGURES, _plain(own_cut_findings)),
     (Part.FIGURES, _plain(no_effect_findings)),

@@ -12,6 +12,7 @@ from shopdraw.cli.refused import refused
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import allowances, cut_list
+from shopdraw.lists.notes import notes_of
 from shopdraw.lists.rough_size import yard_of
 from shopdraw.sheet.manner import manner_of
 from shopdraw.sheet.part_sheet import NoRoomForPart, board_sheets
@@ -114,7 +115,8 @@ def set_of(work: Work) -> Set:
     if not _last or _last[0][0] is not work:
         design, assembly = work.piece.design, work.assembly
         shop = work.shop.shop
-        lists = cut_list(assembly, design, shop), (materials(assembly, design, shop), allowances(design, shop))
+        others = (materials(assembly, design, shop), allowances(design, shop), *notes_of(design, assembly))
+        lists = cut_list(assembly, design, shop), others
         try:
             made = sheet_set(design, assembly, work.findings, *lists, shop)
         except (NotInTable, NoRoomForSet, NoRoomForPart) as error:

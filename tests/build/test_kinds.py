@@ -18,7 +18,7 @@ from tests.build.kinds import KINDS, random_kind
 
 DESIGNS = 80
 IN_ONE_TEST = 10
-MOST_THROWN_AWAY = 0.5
+MOST_THROWN_AWAY = 0.2
 """More than this thrown away, and the test would say little."""
 JUDGED_BY_SOLIDS = {"boards-overlap", "joint-open", "motion-blocked", "cant-be-put-together"}
 """Findings of the judges themselves: they never excuse a design."""

@@ -18,6 +18,8 @@ UPPER_GROOVE_MM = 6.0
 """Depth of its groove in the shelf, a third of it at most; it floats there."""
 GUIDE_MM = 25.0
 """Height of the guide behind a divider where the piece has no face (common practice)."""
+RAIL_PLAY_MM = 0.1
+"""Between the rail's end and a strip in the wettest season."""
 KICKER_MM = 60.0
 """Width of a drawer's kicker (common practice)."""
 
@@ -158,6 +160,10 @@ def _rail(bench: Bench, plan: Plan, shelf: Blank) -> None:
     if hang < LEAST_RAIL_MM - 1e-6:
         return
     x0, x1 = plan.drawer_bay(plan.rows[0])
+    if plan.stayed and plan.strip:
+        # no divider stands between it and a strip, which grows towards it
+        play = math.ceil(10 * (plan.season.gain(plan.strip, plan.stocks.of("strip")) + RAIL_PLAY_MM)) / 10
+        x0, x1 = x0 + play, x1 - play
     upper = plan.writing - plan.stocks.of("shelf").thickness
     stock = plan.stocks.of("rail")
     rail = bench.lay(

@@ -14,6 +14,8 @@ RISE_SHARE = 0.45
 """Of a plinth's height, where nobody gave the rise (common practice)."""
 FOOT_OVER_BLOCK_MM = 35.0
 """A foot is longer than its block and the plinth's thickness by this (common practice)."""
+LEAST_RISE_MM = 12.0
+"""A shaped edge rises by this at least (common practice)."""
 LEAST_WHOLE_MM = 25.0
 """Of a plinth's height stays over its shaped edge everywhere (common practice)."""
 LEAST_BETWEEN_MM = 20.0
@@ -28,11 +30,36 @@ def foot_length(plan: CasePlan) -> float:
     """
     base, thick = plan.design.base, plan.stocks.of("plinth").thickness
     if base.foot is None:
-        return base.block + thick + FOOT_OVER_BLOCK_MM
+        # on a short return a foot that just covers its block leaves the edge its room
+        free = _shortest_half(plan) - _reach(plan)
+        return max(base.block + thick, min(base.block + thick + FOOT_OVER_BLOCK_MM, free))
     if base.foot < base.block + thick:
         right = f"expected at least {base.block + thick:g} mm: the foot block stands behind it; or a smaller base.block"
         raise CannotBuild([fault("base.foot", f"{base.foot:g} mm", right)])
     return base.foot
+
+
+def _shortest_half(plan: CasePlan) -> float:
+    """From the end of the plinth's shortest board to where its shaped edge must have ended, mm."""
+    thick = plan.stocks.of("plinth").thickness
+    return (min(plan.depth + thick, plan.width + 2 * thick) - LEAST_BETWEEN_MM) / 2
+
+
+def rise_of(plan: CasePlan) -> float:
+    """Rise of the edge between the feet, mm; on a short return no more than there is room for beside the foot."""
+    base = plan.design.base
+    if base.rise is not None:
+        return base.rise
+    beside = _shortest_half(plan) - base.block - plan.stocks.of("plinth").thickness
+    return max(LEAST_RISE_MM, min(round(RISE_SHARE * base.height), int(beside)))
+
+
+def _reach(plan: CasePlan) -> float:
+    """How far the shaped edge runs from a foot's inner end before it is level, mm."""
+    base = plan.design.base
+    if base.feet != "own":
+        return rise_of(plan)
+    return max((x for x, _, _ in _own(base.foot_path, 0.0)), default=0.0)
 
 
 def shaped_edge(plan: CasePlan, length: float) -> Path | None:
@@ -68,8 +95,7 @@ def mirrored(half: Sequence[Corner], length: float, high: float) -> Path:
 
 def _half(plan: CasePlan, middle: float, high: float) -> tuple[Corner, ...]:
     base, foot = plan.design.base, foot_length(plan)
-    rise = base.rise if base.rise is not None else round(RISE_SHARE * base.height)
-    points = _own(base.foot_path, foot) if base.feet == "own" else _drawn(base.feet, foot, rise)
+    points = _own(base.foot_path, foot) if base.feet == "own" else _drawn(base.feet, foot, rise_of(plan))
     top = max(y for _, y, _ in points)
     if top > high - LEAST_WHOLE_MM:
         address = "base.foot_path" if base.feet == "own" else "base.rise"

@@ -22,6 +22,7 @@ from shopdraw.check.slant import slant_findings
 from shopdraw.check.subject import Subject, subject_of
 from shopdraw.check.support import support_findings
 from shopdraw.check.swing import fouls_open_lid
+from shopdraw.check.tenon import tenon_findings
 from shopdraw.check.tipping import tipping_findings
 from shopdraw.check.use import use_findings
 from shopdraw.check.web import web_findings
@@ -80,6 +81,7 @@ _RULES: tuple[Rule | Solid, ...] = (
     support_findings,
     use_findings,
     web_findings,
+    tenon_findings,
     back_findings,
     own_cut_findings,
     no_effect_findings,

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from shopdraw.check.subject import Subject
-from shopdraw.piece.design import SilenceTable
+from shopdraw.piece.design import Design, SilenceTable
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
 
@@ -43,13 +43,20 @@ def _unused(tables: dict[str, SilenceTable], used: set[str]) -> Iterator[Finding
 def _nowhere(subject: Subject) -> Iterator[Finding]:
     known = known_ids(subject.assembly)
     for key, note in subject.design.note.items():
-        if note.on and note.on not in known:
+        if note.on and note.on not in known and not _is_input(subject.design, note.on):
             yield _points_nowhere(
                 f"note.{key}", f"the note is on {note.on!r}, and there is nothing of that name in this piece"
             )
     for board_id in subject.design.board:
         if not subject.assembly.has(board_id):
             yield _points_nowhere(f"board.{board_id}", f"there is no board {board_id!r} in this piece")
+
+
+def _is_input(design: Design, address: str) -> bool:
+    """Whether a note is on the piece as a whole, on a table of its file, or on an input there."""
+    name, _, key = address.partition(".")
+    table = getattr(design, name, None) if name in type(design).model_fields else None
+    return table is not None and (not key or key in getattr(type(table), "model_fields", table))
 
 
 def _own_nowhere(subject: Subject) -> Iterator[Finding]:

@@ -12,6 +12,7 @@ from shopdraw.cli.refused import refused
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import allowances, cut_list
+from shopdraw.lists.notes import notes_of
 from shopdraw.lists.rough_size import yard_of
 from shopdraw.sheet.manner import manner_of
 from shopdraw.sheet.part_sheet import NoRoomForPart, board_sheets
@@ -114,9 +115,9 @@ def begin_set(work: Work) -> None:
     """
     design, assembly = work.piece.design, work.assembly
     shop = work.shop.shop
-    lists = cut_list(assembly, design, shop), (materials(assembly, design, shop), allowances(design, shop))
+    others = (materials(assembly, design, shop), allowances(design, shop), *notes_of(design, assembly))
     try:
-        _begun[:] = [(work, contents(design, assembly, *lists, shop))]
+        _begun[:] = [(work, contents(design, assembly, cut_list(assembly, design, shop), others, shop))]
     except (NotInTable, NoRoomForSet, NoRoomForPart) as error:
         raise refused(f"drawing.paper: {error}") from error
 

@@ -8,6 +8,7 @@ from shopdraw.cli.built import Work
 from shopdraw.cli.layout_files import write_layouts
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import EXACT, allowances, cut_list
+from shopdraw.lists.notes import notes_of
 from shopdraw.lists.table import Table
 from shopdraw.sheet.sticker import sticker_sheets
 from shopdraw.wood.finding import Finding
@@ -23,7 +24,7 @@ def write_lists(work: Work, folder: Path) -> tuple[Finding, ...]:
     """
     design, assembly, shop = work.piece.design, work.assembly, work.shop.shop
     layouts, findings = write_layouts(work, folder)
-    others = (allowances(design, shop), materials(assembly, design, shop), *layouts)
+    others = (allowances(design, shop), materials(assembly, design, shop), *notes_of(design, assembly), *layouts)
     full = cut_list(assembly, design, shop, exact=True)
     plain = Table(full.title, full.columns[:-EXACT], tuple(row[:-EXACT] for row in full.rows))
     for table in (full, *others):

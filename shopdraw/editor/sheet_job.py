@@ -11,6 +11,7 @@ from shopdraw.editor.sheet_grips import grips_of
 from shopdraw.editor.shop_of import shop_of
 from shopdraw.lists.buying import materials
 from shopdraw.lists.cut_list import allowances, cut_list
+from shopdraw.lists.notes import notes_of
 from shopdraw.piece.design import Design
 from shopdraw.sheet.printer import correction_of
 from shopdraw.sheet.set import sheet_set
@@ -46,7 +47,7 @@ def sheet_sets(
     workshop = shop_of(design, path)
     lists = (
         cut_list(assembly, design, workshop),
-        (materials(assembly, design, workshop), allowances(design, workshop)),
+        (materials(assembly, design, workshop), allowances(design, workshop), *notes_of(design, assembly)),
     )
     made = sheet_set(design, assembly, found, *lists, workshop)
     held = grips_of(made, assembly)

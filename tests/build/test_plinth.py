@@ -200,3 +200,17 @@ def test_glue_blocks_behind_a_face_frame_stand_behind_its_lower_rail():
     tables = {"piece": {"kind": "bookcase"}, "case": CASE, "face": {}, "base": {"glue_blocks": True}}
     piece = sound(Design.model_validate(tables))
     assert box_of(piece.board("block.glue-1"))[1] == pytest.approx(box_of(piece.board("face.rail-lower"))[4])
+
+
+@pytest.mark.parametrize(
+    ("depth", "foot", "rise"),
+    # usual: a block of 45, the plinth's 20 and 35 make 100, a rise of 0.45 · 90 makes 40; the edge's level part begins
+    # at half of depth + 20 less half of 20 at the latest: at 135 a foot of 95 is left, at 115 one of 75, at 90 a foot
+    # that just covers its block and a rise of 25
+    [(480.0, 100.0, 40.0), (270.0, 95.0, 40.0), (230.0, 75.0, 40.0), (180.0, 65.0, 25.0)],
+)
+def test_on_short_returns_feet_and_edge_take_the_room_there_is(depth, foot, rise):
+    board = build(made(case={**CASE, "depth": depth}, feet="hollow", height=90.0)).board("plinth.right")
+    one = min(arcs(board), key=lambda arc: arc.centre[0])
+    assert one.radius == pytest.approx(rise)
+    assert one.centre[0] - rise == pytest.approx(foot)

@@ -120,3 +120,12 @@ def test_what_each_stay_pulls_follows_from_moments_about_the_pin():
     assert found.unit == "N"
     # a lectern's stays pull, too; a desk on bars has none
     assert of_code(checked(design(stock=STOCK)), "stay-pull") == []
+
+
+def test_between_strips_the_rail_has_room_for_what_they_gain():
+    # strips of 30: 30 · 0.00248 · 4 = 0.298, and 0.1: 0.4 at each end
+    face = {**STOCK["primary"]}
+    stock = {**STOCK, "face": face, "strip": {**face, "thickness": 8.0}}
+    use = {"rail.face": "face", "strip": "strip"}
+    piece = sound(design(stock=stock, use=use, face={"kind": "rails", "rail": 32.0, "strip": 30.0}, **STAYS))
+    assert piece.board("rail.top").length == pytest.approx(900.0 - 2 * 30.0 - 2 * 0.4)

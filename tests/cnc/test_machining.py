@@ -3,6 +3,7 @@
 The judge shares nothing with the files' maker: GDAL reads, Clipper2 sweeps the discs, slabs weigh the board.
 """
 
+import math
 from pathlib import Path
 
 import pytest
@@ -12,7 +13,8 @@ from shopdraw.build.cannot import CannotBuild
 from shopdraw.cnc.cutter import Cutter, default_cutters
 from shopdraw.cnc.part import RouterPart, router_part
 from shopdraw.piece.design import Design
-from shopdraw.shape.path import perimeter
+from shopdraw.shape.path import Path as Path2
+from shopdraw.shape.path import arc_of, perimeter
 from shopdraw.wood.part import parts
 from shopdraw.wood.volume import volume_mm3
 from tests.build.designs import random_design
@@ -21,18 +23,30 @@ from tests.cnc.machining import wood_left
 from tests.cnc.router_reader import SAMPLES, piece, router_parts
 
 GRID_MM = {"mm": 0.001, "in": 0.00001 * 25.4}
+READER_STEP_DEG = 0.5
+"""As the reader is told to lay arcs out."""
 
 
 def job_of(design: Design) -> tuple[Cutter, ...]:
     return default_cutters(inch=design.piece.units == "inch")
 
 
+def off(path: Path2) -> float:
+    """Length of a path's arcs, each by the height of the reader's chords under it, mm²."""
+    arcs = ((arc_of((a.x, a.y), (b.x, b.y), a.bulge), a.bulge) for a, b in path.pairs() if a.bulge)
+    height = 1 - math.cos(math.radians(READER_STEP_DEG) / 2)
+    return sum(arc.radius**2 * height * 4 * abs(math.atan(bulge)) for arc, bulge in arcs)
+
+
 def judged(made: RouterPart, job: tuple[Cutter, ...], folder: Path) -> None:
     shape = made.part.first.shape
     named = volume_mm3(shape) + sum(wood.volume for wood in made.corners) + sum(one.volume for one in made.second)
     run = perimeter(shape.outline) + sum(perimeter(cut.outline) for cut in shape.cuts)
-    # every line may be off by half a step of the grid; Clipper2 keeps 256 chords to a circle
+    # every line may be off by half a step of the grid; Clipper2 keeps 256 chords to a circle, and the reader lays an
+    # arc out in steps of half a degree: between a chord and its arc lie two thirds of its length by its height
     allowed = run * shape.thickness * GRID_MM[made.unit.value] / 2 + 3.0
+    curved = sum(off(path) for path in (shape.outline, *(cut.outline for cut in shape.cuts)))
+    allowed += 2 / 3 * shape.thickness * curved
     assert wood_left(made, job, folder) == pytest.approx(named, abs=allowed), made.part.id
 
 

@@ -43,12 +43,12 @@ def words_at_circle(name: Name, ground: Ground, scale: float) -> tuple[Text, Lin
     free = [one for one in options if ground.free_for_words(box_of_text(one, scale), "view", 1.0)]
     for one in free:
         leaders = _to_circle(box_of_text(one, scale), name.circle, scale)
-        leader = next((line for line in leaders if not leader_clashes(line, ground)), None)
+        leader = next((line for line in leaders if not leader_clashes(line, ground, name.text.words)), None)
         if leader is not None or not leaders:
             ground.add_box(box_of_text(one, scale), "view")
             if leader is None:
                 return one, None
-            ground.add_stroke(Stroke(leader, What.LEADER, "", Meaning.SIZE))
+            ground.add_stroke(Stroke(leader, What.LEADER, name.text.words, Meaning.SIZE))
             (x0, y0), (x1, y1) = leader
             return one, Line((x0 / scale, y0 / scale), (x1 / scale, y1 / scale), Meaning.SIZE)
     return words_in_free_spot(name.text, name.spots, ground, scale), None

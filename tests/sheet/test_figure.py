@@ -108,3 +108,18 @@ def test_a_chain_with_two_roundings_is_refused():
 def test_a_note_without_words_is_refused():
     with pytest.raises(BadFact, match="a note needs words"):
         write_figures([Fact("n", at("n", 0, 0), at("n", 0, 0), Rank.SIZE, (VIEW,), kind="note")], metric_writing())
+
+
+def test_a_rows_link_that_is_told_alone_elsewhere_still_makes_the_longer_rows_figure():
+    # Sixteenths: 115.97 and 127.37 make 243.34; a longer row rounds the same stretch up to 244, so one link is 128.
+    front, end, rear, plinth = 0.0, 115.969, 243.339, -13.165
+    sixteenth = 25.4 / 16
+    longer = chain([at * sixteenth for at in (plinth, front, rear)], "depths", Rank.LEVEL)
+    above = chain([at * sixteenth for at in (front, end, rear)], "above", Rank.LEVEL)
+    alone = Fact("alone", above[1].a, above[1].b, Rank.LEVEL, (VIEW,), 90.0)
+    whole = lone(plinth * sixteenth, rear * sixteenth)
+    words = write_figures([*longer, *above, alone, whole], inch_writing())
+    told = {fact.id: value(words[fact.id]) for fact in (*longer, *above, alone, whole)}
+    assert sum(told[link.id] for link in above) == told[longer[1].id]
+    assert sum(told[link.id] for link in longer) == told[whole.id]
+    assert told["alone"] == told[above[1].id]

@@ -160,8 +160,12 @@ def _drawers(assembly: Assembly) -> list[OpeningFact]:
 
 
 def _drawer_gaps(places: Places, writing: Writing) -> Iterator[Fact]:
-    """In B–B, in words: what is open beside and above each drawer's box, at build and in both seasons."""
+    """In B–B, in words: what is open beside and above each drawer's box, at build and in both seasons.
+
+    Drawers side by side with the same gaps are told once.
+    """
     assembly = places.assembly
+    told: set[tuple[str, float]] = set()
     for opening in _drawers(assembly):
         name = f"drawer.{opening.id.removeprefix('bank.')}.side-left"
         if not assembly.has(name):
@@ -171,6 +175,9 @@ def _drawer_gaps(places: Places, writing: Writing) -> Iterator[Fact]:
         beside = box.x0 - opening.left
         above = Gap(opening.bottom + opening.height - box.z1, side.width, side.stock, assembly.moisture)
         words = f"gap {write_length(beside, writing.fit)} a side; above {words_of_gap(above, writing)}"
+        if (words, round(opening.bottom, 2)) in told:
+            continue
+        told.add((words, round(opening.bottom, 2)))
         at = places.point(f"{name}:gap", {B: ((box.x0 + box.x1) / 2, box.z1 - 0.2 * (box.z1 - box.z0))})
         yield note_at(f"gap:{name}", at, words, Rank.CLEARANCE, (B,), board=name)
 

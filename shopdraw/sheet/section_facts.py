@@ -229,7 +229,7 @@ def _columns(places: Places) -> Iterator[Fact]:
             shown.append(lefts)
             yield from chain_of(
                 f"B.columns {len(shown)}", links, Rank.OPENING, (B,), len(links) - 2, "in B", side="above",
-                row=len(shown), rounding="cut",
+                row=len(shown),
             )  # fmt: skip
 
 

@@ -33,6 +33,17 @@ def test_case_19_three_graduated_drawers_add_up_to_24_inches():
     assert all(abs(got - exact) <= Fraction(1, 16) for got, exact in zip(printed, sizes, strict=True))
 
 
+def test_short_links_give_way_where_long_ones_would_be_more_than_a_step_off():
+    points = [0.0]
+    for size in [300] * 6 + [3227, 3227, 7529]:
+        points.append(points[-1] + size * 0.137)
+    fine, coarse = chain(points, "fine"), chain([points[0], points[6], points[-1]], "coarse", Rank.LEVEL)
+    coarse = [Fact(f"coarse {i}", f.a, f.b, f.rank, f.views, 90.0, chain="coarse") for i, f in enumerate(coarse)]
+    words = write_figures([*fine, *coarse, lone(points[0], points[-1])], metric_writing())
+    assert sum(value(words[f.id]) for f in fine[:6]) == value(words[coarse[0].id])
+    assert sum(value(words[f.id]) for f in fine[6:]) == value(words[coarse[1].id])
+
+
 @given(st.lists(st.integers(300, 9000), min_size=2, max_size=9), st.data())
 def test_rows_within_rows_add_up_to_each_other(tenths, data):
     points = [0.0]

@@ -2402,6 +2402,14 @@
         <source>the one that templates are printed on, by its id</source>
         <translation>der, auf dem Schablonen gedruckt werden, mit seiner Kennung</translation>
     </message>
+    <message>
+        <source>width of the roll that templates are printed on; 36 in</source>
+        <translation>Breite der Rolle, auf die Schablonen gedruckt werden; 36 in</translation>
+    </message>
+    <message>
+        <source>of its width stays blank, both edges together</source>
+        <translation>von ihrer Breite bleibt frei, beide Ränder zusammen</translation>
+    </message>
 </context>
 <context>
     <name>Export</name>
@@ -3722,6 +3730,14 @@
     <message>
         <source>Per</source>
         <translation>Je</translation>
+    </message>
+    <message>
+        <source>Roll</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Roll margin</source>
+        <translation>Rand der Rolle</translation>
     </message>
     <message>
         <source>Length</source>

@@ -35,7 +35,7 @@ def write_templates(work: Work, folder: Path) -> tuple[Finding, ...]:
 def write_board_templates(work: Work, folder: Path, boards: Sequence[Board]) -> tuple[Finding, ...]:
     """The same of chosen boards alone, whichever they are."""
     design, correction = work.piece.design, correction_of(work.shop.shop)
-    return _written(work, board_templates(design, work.assembly, boards, correction), folder)
+    return _written(work, board_templates(design, work.assembly, boards, correction, work.shop.shop), folder)
 
 
 def _written(work: Work, every: Iterable[TemplateSheets], folder: Path) -> tuple[Finding, ...]:

@@ -60,6 +60,7 @@ class Sheet:
         number: "1", "2", ...
         title: what stands in the title block and the bookmark.
         stretch: what a file stretches the page's lines by about its middle, across and up: a printer's correction.
+        turned: it is shown and printed a quarter turn clockwise: its long side runs along a roll.
     """
 
     key: str
@@ -69,6 +70,7 @@ class Sheet:
     placed: tuple[Placed, ...] = ()
     marks: tuple[Mark, ...] = ()
     stretch: Point = (1.0, 1.0)
+    turned: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -187,7 +187,17 @@ class HabitTable(Table):
     least_offcut_length: PositiveLength = Field(300.0, description="shorter ones aren't kept")
     least_offcut_width: PositiveLength = Field(75.0, description="narrower ones aren't kept")
     printer: str = Field("", description="the one that templates are printed on, by its id")
+    roll: PositiveLength = Field(914.4, description="width of the roll that templates are printed on; 36 in")
+    roll_margin: Clearance = Field(24.4, description="of its width stays blank, both edges together")
 
+
+    @model_validator(mode="after")
+    def _roll_left(self) -> HabitTable:
+        if self.roll_margin >= self.roll:
+            raise ValueError(
+                f"roll_margin is {self.roll_margin:g} mm; expected less than the roll's own {self.roll:g} mm"
+            )
+        return self
 
     @field_validator("paper")
     @classmethod

@@ -192,12 +192,19 @@ def _fill(
         right = area.block[0] if top - tall < area.block[3] else x1
         spare = (right - x0 - sum(v.width for v in row) - BETWEEN_VIEWS * (len(row) - 1)) / (len(row) + 1)
         x = x0
+        waiting = [view for i, view in enumerate(rest) if i not in held]
         for view in row:
             x += spare
             standing.append(Standing(view, (x - view.room[0], top - tall - view.room[1])))
+            over, y = _over(waiting, loose, view.width, tall - view.height), top - tall + view.height + BETWEEN_VIEWS
+            for other in over:
+                middle = x + (view.width - other.width) / 2
+                standing.append(Standing(other, (middle - other.room[0], y - other.room[1])))
+                y += other.height + BETWEEN_VIEWS
+            waiting = [one for one in waiting if one not in over]
             x += view.width + BETWEEN_VIEWS
         top -= tall + BETWEEN_VIEWS
-        rest = [view for i, view in enumerate(rest) if i not in held]
+        rest = waiting
     lowest = min((s.box[1] for s in standing), default=y0)
     return tuple(_lowered(standing, max(0.0, lowest - y0), area)), rest
 
@@ -219,6 +226,18 @@ def _row_from(views: Sequence[ComposedView], top: float, area: FreeArea, loose: 
             held.append(i)
             wide, tall = wider, taller
     return held
+
+
+def _over(
+    waiting: Sequence[ComposedView], loose: Collection[str], width: float, spare: float
+) -> list[ComposedView]:
+    """Loose views that stand over a lower one of a row, within what the row is high anyway."""
+    found: list[ComposedView] = []
+    for view in waiting:
+        if view.drawing.id in loose and view.width <= width and view.height + BETWEEN_VIEWS <= spare + 1e-6:
+            found.append(view)
+            spare -= view.height + BETWEEN_VIEWS
+    return found
 
 
 def _lowered(standing: Sequence[Standing], spare: float, area: FreeArea) -> Iterator[Standing]:

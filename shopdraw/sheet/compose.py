@@ -19,7 +19,7 @@ from shopdraw.sheet.ground import Ground, What, boxes_of, strokes_of
 from shopdraw.sheet.inside import place_angle, place_inside, place_slant
 from shopdraw.sheet.leader import place_note, place_round
 from shopdraw.sheet.look import Look
-from shopdraw.sheet.mark_words import words_in_free_spot
+from shopdraw.sheet.mark_words import words_at_circle, words_in_free_spot
 from shopdraw.sheet.rows import by_rank
 from shopdraw.sheet.side import slant_side, upright_sides
 from shopdraw.sheet.sides_choice import place_beside
@@ -77,7 +77,8 @@ def compose_view(
     unplaced += [Unplaced(BALLOON + label, view.id, "no free place for the balloon") for label in ballooned.failed]
     notes += ballooned.marks
     names = _named(view, ballooned.marks, scale, ground)
-    everything = united([everything, *(box_of_text(name, scale).bounds() for name in names)])
+    words = [name for name in names if isinstance(name, Text)]
+    everything = united([everything, *(box_of_text(name, scale).bounds() for name in words)])
     room = _room(everything, dimensions, notes, look)
     title = _title(view.title, outline, room, look)
     room = _room(room, [], title, look)
@@ -92,14 +93,20 @@ def compose_view(
     return ComposedView(drawing, scale, outline, room, placed, tuple(unplaced))
 
 
-def _named(view: PlainView, balloons: Iterable[Mark], scale: float, ground: Ground) -> list[Text]:
-    """The view's names where dimensions, notes and balloons left room."""
+def _named(view: PlainView, balloons: Iterable[Mark], scale: float, ground: Ground) -> list[Text | Line]:
+    """The view's names where dimensions, notes and balloons left room, with leaders from those that stand far off."""
     held = tuple(balloons) if view.names else ()
     for stroke in strokes_of(held, What.LEADER):
         ground.add_stroke(stroke)
     for box in boxes_of(held):
         ground.add_box(box, "balloon")
-    return [words_in_free_spot(name.text, name.spots, ground, scale) for name in view.names]
+    found: list[Text | Line] = []
+    for name in view.names:
+        if name.circle is None:
+            found.append(words_in_free_spot(name.text, name.spots, ground, scale))
+        else:
+            found += [mark for mark in words_at_circle(name, ground, scale) if mark is not None]
+    return found
 
 
 def _ground_of(view: PlainView, scale: float) -> tuple[Ground, Bounds, Bounds]:

@@ -188,7 +188,8 @@ def name_near_circle(detail: Detail, words: str, scale: float, look: Look, middl
     """
     inward = math.degrees(math.atan2(middle[1] - detail.centre[1], middle[0] - detail.centre[0]))
     turns = sorted(range(0, 360, 15), key=lambda turn: round(abs((turn - inward + 180.0) % 360.0 - 180.0), 3))
-    return Name(Text((0.0, 0.0), words, look.balloon), tuple(_name_spots(detail, words, scale, look, turns, _GAPS)))
+    spots = tuple(_name_spots(detail, words, scale, look, turns, _GAPS))
+    return Name(Text((0.0, 0.0), words, look.balloon), spots, (detail.centre, detail.radius))
 
 
 EIGHT = (45.0, 135.0, 0.0, 180.0, 315.0, 225.0, 90.0, 270.0)

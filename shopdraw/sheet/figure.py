@@ -98,9 +98,17 @@ def _bare_words(facts: Sequence[Fact], writing: Writing) -> dict[str, str]:
             chains.setdefault(fact.chain, []).append(fact)
         elif not fact.words:
             words[fact.id] = _round_words(fact, _figure(fact, writing))
-    lone = [fact for fact in facts if fact.kind == "linear" and not fact.chain and not fact.words]
+    # What a row tells as one of its links is the row's to round, wherever else it is told.
+    links = {(_pair(link), link.rounding) for row in chains.values() for link in row}
+    plain = [fact for fact in facts if fact.kind == "linear" and not fact.chain and not fact.words]
+    lone = [fact for fact in plain if (_pair(fact), fact.rounding) not in links]
+    printed: dict[tuple[Pair, str], str] = {}
     for fact, figure in _chain_figures(chains, lone, writing):
         words[fact.id] = _round_words(fact, figure)
+        printed.setdefault((_pair(fact), fact.rounding), figure)
+    for fact in plain:
+        if (figure := printed.get((_pair(fact), fact.rounding), "")) != "":
+            words[fact.id] = _round_words(fact, figure)
     return words
 
 

@@ -92,4 +92,16 @@ def _made(sizes: Sequence[float], total: int, step: Fraction) -> tuple[int, ...]
         return None
     links = round_chain([size + shift for size in exact], step).links
     near = all(abs(link * step - size) <= step for link, size in zip(links, exact, strict=True))
-    return links if near and sum(links) == total else None
+    return links if near and sum(links) == total else _nearest(exact, total, step)
+
+
+def _nearest(exact: Sequence[Fraction], total: int, step: Fraction) -> tuple[int, ...] | None:
+    """Links that make a total, each within a step: from the nearest figures on, those furthest off give way."""
+    links = [steps_in(size, step) for size in exact]
+    missing = total - sum(links)
+    way = 1 if missing > 0 else -1
+    order = sorted(range(len(links)), key=lambda i: (way * (links[i] * step - exact[i]), -i))
+    for i in order[: abs(missing)]:
+        links[i] += way
+    near = all(link >= 0 and abs(link * step - size) <= step for link, size in zip(links, exact, strict=True))
+    return tuple(links) if near and sum(links) == total else None

@@ -8,7 +8,7 @@ from shopdraw.measure import write_length
 from shopdraw.shape.path import Point
 from shopdraw.sheet.arrangement_facts import PLUMB, laps
 from shopdraw.sheet.compartment_facts import compartment_facts, compartment_spaces
-from shopdraw.sheet.fact import Fact, Rank
+from shopdraw.sheet.fact import Fact, Feature, Rank
 from shopdraw.sheet.figure import Writing
 from shopdraw.sheet.joint_body import corners_of_cut
 from shopdraw.sheet.places import ABOVE, BELOW, LEFT, RIGHT, Places
@@ -33,6 +33,7 @@ def section_facts(places: Places, writing: Writing) -> tuple[Fact, ...]:
         facts += _widths(places)
         facts += _openings(places)
         facts += _drawer_gaps(places, writing)
+        facts += _columns(places)
     if C in drawn:
         facts += _bays(places)
         facts += _drawer_depth(places, writing)
@@ -159,8 +160,12 @@ def _drawers(assembly: Assembly) -> list[OpeningFact]:
 
 
 def _drawer_gaps(places: Places, writing: Writing) -> Iterator[Fact]:
-    """In B–B, in words: what is open beside and above each drawer's box, at build and in both seasons."""
+    """In B–B, in words: what is open beside and above each drawer's box, at build and in both seasons.
+
+    Drawers side by side with the same gaps are told once.
+    """
     assembly = places.assembly
+    told: set[tuple[str, float]] = set()
     for opening in _drawers(assembly):
         name = f"drawer.{opening.id.removeprefix('bank.')}.side-left"
         if not assembly.has(name):
@@ -170,6 +175,9 @@ def _drawer_gaps(places: Places, writing: Writing) -> Iterator[Fact]:
         beside = box.x0 - opening.left
         above = Gap(opening.bottom + opening.height - box.z1, side.width, side.stock, assembly.moisture)
         words = f"gap {write_length(beside, writing.fit)} a side; above {words_of_gap(above, writing)}"
+        if (words, round(opening.bottom, 2)) in told:
+            continue
+        told.add((words, round(opening.bottom, 2)))
         at = places.point(f"{name}:gap", {B: ((box.x0 + box.x1) / 2, box.z1 - 0.2 * (box.z1 - box.z0))})
         yield note_at(f"gap:{name}", at, words, Rank.CLEARANCE, (B,), board=name)
 
@@ -179,22 +187,50 @@ def _bays(places: Places) -> Iterator[Fact]:
     left, right = places.case("x", False, BELOW), places.case("x", True, BELOW)
     small = compartment_spaces(places)
     openings = [opening for opening in places.assembly.openings if opening not in small]
-    highest = max((opening.bottom for opening in openings), default=0.0)
+    highest = max((opening.bottom for opening in openings if opening.use == "drawer"), default=0.0)
     row = sorted((o for o in openings if abs(o.bottom - highest) < 0.01), key=lambda o: o.left)
-    inner = [
-        place
-        for o in row
-        for place in (
-            places.across(f"opening.{o.id}:left", "x", o.left, BELOW),
-            places.across(f"opening.{o.id}:right", "x", o.left + o.width, BELOW),
-        )
-    ]
-    links = places.spaced(inner, C, 0, (left, right))
+    links = places.spaced(_upright_edges(places, row, BELOW), C, 0, (left, right))
     if len(links) > 1:
         yield from chain_of("C.bays", links, Rank.OPENING, (C,), len(links) - 2, "in C", side="below", row=1)
     if len(links) > 2:
         yield size_between(links[0], links[-1], Rank.LEVEL, (C,), "in C", side="below", row=2, reference=True)
     yield size_between(left, right, Rank.LEVEL, (C,), "in C", side="below", row=3, reference=True)
+
+
+def _upright_edges(places: Places, row: Sequence[OpeningFact], toward: Point) -> list[Feature]:
+    """The left and the right edge of each opening of a row."""
+    return [
+        place
+        for o in row
+        for place in (
+            places.across(f"opening.{o.id}:left", "x", o.left, toward),
+            places.across(f"opening.{o.id}:right", "x", o.left + o.width, toward),
+        )
+    ]
+
+
+def _columns(places: Places) -> Iterator[Fact]:
+    """Above B–B: openings that stand side by side and that neither the front's lowest row nor C–C tells."""
+    small = compartment_spaces(places)
+    openings = [opening for opening in places.assembly.openings if opening not in small]
+    drawers = [opening.bottom for opening in openings if opening.use == "drawer"]
+    told = {min((opening.bottom for opening in openings), default=0.0), max(drawers, default=0.0)}
+    rows: dict[float, list[OpeningFact]] = {}
+    for opening in openings:
+        rows.setdefault(round(opening.bottom, 2), []).append(opening)
+    shown: list[list[float]] = []
+    for bottom in sorted(rows, reverse=True):
+        row = sorted(rows[bottom], key=lambda o: o.left)
+        lefts = [o.left for o in row]
+        if len(row) < 2 or any(abs(bottom - other) < 0.02 for other in told) or lefts in shown:
+            continue
+        links = places.spaced(_upright_edges(places, row, ABOVE), B, 0)
+        if len(links) > 2:
+            shown.append(lefts)
+            yield from chain_of(
+                f"B.columns {len(shown)}", links, Rank.OPENING, (B,), len(links) - 2, "in B", side="above",
+                row=len(shown),
+            )  # fmt: skip
 
 
 def _drawer_depth(places: Places, writing: Writing) -> Iterator[Fact]:

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 
 from shopdraw.drawing.mark import ArcMark, Area, Line, Mark, Meaning
 from shopdraw.shape.path import Point
+from shopdraw.sheet.extent import extent
 from shopdraw.sheet.moving import moving_marks, open_boards, swing_marks
 from shopdraw.sheet.near_lines import without_near
 from shopdraw.sheet.planes import D_BELOW_MM, CuttingPlane
@@ -17,6 +18,8 @@ from shopdraw.wood.assembly import Assembly
 
 LID = ("lid", "lid.cap", "lid.ledge")
 """What section H–H and view L show: the lid alone."""
+ROUND_TOP_MM = 40.0
+"""What section T–T shows round the top."""
 PIN_CROSS = 3.0
 """Half the length of the centre lines that mark the lid's pin, paper mm."""
 
@@ -41,6 +44,8 @@ def cut_view(assembly: Assembly, plane: CuttingPlane, scale: float) -> Cut:
     marks = section_marks(assembly, plane, scale)
     if plane.letter == "D":
         marks = clipped(marks, _lid_window(assembly, plane))
+    elif plane.letter == "T" and plane.shows:
+        marks = clipped(marks, _top_window(assembly, plane))
     drawn: list[Mark] = [mark for mark in marks if isinstance(mark, Area)]
     drawn += without_near([mark for mark in marks if isinstance(mark, Line | ArcMark)], scale)
     if plane.letter == "A":
@@ -90,3 +95,11 @@ def _lid_window(assembly: Assembly, plane: CuttingPlane) -> Window:
     x, y = plane.plane.direction.on_paper(plane.plane.through)
     margin = assembly.width / 10
     return Window.box(x - margin, y - D_BELOW_MM, x + assembly.width + margin, y + 2 * slant.lid_thickness_mm)
+
+
+def _top_window(assembly: Assembly, plane: CuttingPlane) -> Window:
+    """Section T–T round the top: it is there for what the sides have in common with it."""
+    box = extent([assembly.board("top")])
+    ends = [plane.plane.direction.on_paper(corner) for corner in (box.low, box.high)]
+    xs, ys = (sorted(end[axis] for end in ends) for axis in (0, 1))
+    return Window.box(xs[0] - ROUND_TOP_MM, ys[0] - ROUND_TOP_MM, xs[1] + ROUND_TOP_MM, ys[1] + ROUND_TOP_MM)

@@ -7,6 +7,7 @@ cut to their middle. Any board will do.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 
 from shopdraw.drawing.mark import Mark, Text
 from shopdraw.drawing.sheet import Drawing, Paper, Placed, Sheet
@@ -31,8 +32,6 @@ STRIPS = (58.0, 90.0, 130.0)
 """Paper below the part on a page of true size, for words and check lines: more where a part is too small for them."""
 LEAST_PAGE = 290.0
 """A page of true size is at least that long, so that words and check lines have room beside a small part."""
-ROLL = 890.0
-"""Widest page for a roll of 36 in: 914.4 less what its plotter can't print, and some slack (common practice)."""
 LONGEST = 14400 * 25.4 / 72
 """Largest side of a PDF page without a unit of its own. Source: ISO 32000-1, annex C."""
 CUT_TO = "cut to the centre of the line"
@@ -45,6 +44,31 @@ _BLOCKS = (
     (SMALL, SMALL, 40.0),
 )
 """Heights of the first line and of the others, and the width of the block of a page's words, as they are tried."""
+
+
+@dataclass(frozen=True, slots=True)
+class Roll:
+    """A roll of paper, mm.
+
+    Attributes:
+        width: of the paper; 36 in by default.
+        margin: of it stays blank, both edges together: what plotters can't print, and some slack (common practice).
+    """
+
+    width: float = 914.4
+    margin: float = 24.4
+
+    @property
+    def prints(self) -> float:
+        """The widest page that goes on it, mm."""
+        return self.width - self.margin
+
+    @property
+    def words(self) -> str:
+        """Its width as the trade says it: "36 in (914 mm)", "610 mm"."""
+        inches = self.width / 25.4
+        whole = abs(inches - round(inches)) < 0.01
+        return f"{round(inches)} in ({self.width:.0f} mm)" if whole else f"{self.width:.0f} mm"
 
 
 class TemplateTooLong(ValueError):
@@ -83,13 +107,22 @@ def template_of(board: Board, assembly: Assembly, writing: Writing, piece: str, 
     return Template(board, lines, tuple(labels), tuple(beside), title, piece, inch, sign)
 
 
-def true_size_sheet(template: Template, number: str = "1", correction: Correction | None = None) -> Sheet:
+def true_size_sheet(
+    template: Template,
+    number: str = "1",
+    correction: Correction | None = None,
+    roll: Roll | None = None,
+    *,
+    turn: bool = False,
+) -> Sheet:
     """The template on one page: as large as the part with its margins and a strip for words.
 
     Args:
         template: whose.
         number: of the sheet.
         correction: for the printer that it goes to.
+        roll: that it may be printed on; None for the usual one.
+        turn: a page that is too wide for the roll is turned, its long side along the roll.
 
     Raises:
         TemplateTooLong: a side of the page is longer than a PDF's page may be.
@@ -97,13 +130,15 @@ def true_size_sheet(template: Template, number: str = "1", correction: Correctio
     """
     for strip in STRIPS[:-1]:
         try:
-            return _page_with(template, number, strip, correction)
+            return _page_with(template, number, strip, correction, roll or Roll(), turn=turn)
         except NoRoomOnTemplate:
             continue
-    return _page_with(template, number, STRIPS[-1], correction)
+    return _page_with(template, number, STRIPS[-1], correction, roll or Roll(), turn=turn)
 
 
-def _page_with(template: Template, number: str, strip: float, correction: Correction | None) -> Sheet:
+def _page_with(
+    template: Template, number: str, strip: float, correction: Correction | None, roll: Roll, *, turn: bool
+) -> Sheet:
     x0, y0, x1, y1 = template.box
     spare = max(0.0, LEAST_PAGE - (x1 - x0) - 2 * MARGIN)
     x0, x1 = x0 - spare / 2, x1 + spare / 2
@@ -118,10 +153,12 @@ def _page_with(template: Template, number: str, strip: float, correction: Correc
         )
     region = (x0 - MARGIN + 8.0, y0 - strip - MARGIN + 8.0, x1 + MARGIN - 8.0, y1 + MARGIN - 8.0)
     page = f"page {width:.1f} × {height:.1f} mm"
-    roll = "; goes on a roll of 36 in (914 mm)" if min(width, height) <= ROLL else ""
+    turned = turn and width > roll.prints >= height
+    held = min(width, height) <= roll.prints
+    where = f"; goes {'along' if turned else 'on'} a roll of {roll.words}" if held else ""
     lines = (
         f"{template.title}, full size, one page",
-        f"{template.piece}; {page}{roll}",
+        f"{template.piece}; {page}{where}",
         "Print at 100 %, do not fit to the paper.",
         *check_words(template.inch),
         CUT_TO,
@@ -132,7 +169,8 @@ def _page_with(template: Template, number: str, strip: float, correction: Correc
     drawing = Drawing(f"template.{template.board.label}", "", marks)
     paper = Paper("true size", width, height, (5.0, 5.0, width - 5.0, height - 5.0), "small")
     key = f"template-{template.board.label}"
-    return Sheet(key, number, f"Template {template.title}", paper, (Placed(drawing, 1.0, at),), (), (across, up))
+    placed = (Placed(drawing, 1.0, at),)
+    return Sheet(key, number, f"Template {template.title}", paper, placed, (), (across, up), turned)
 
 
 def correction_words(template: Template, correction: Correction | None) -> tuple[str, ...]:

@@ -13,7 +13,7 @@ from shopdraw.piece.shop import Shop
 from shopdraw.sheet.manner import manner_of
 from shopdraw.sheet.printer import Correction
 from shopdraw.sheet.rod import rods
-from shopdraw.sheet.template import NoRoomOnTemplate, TemplateTooLong, template_of, true_size_sheet
+from shopdraw.sheet.template import NoRoomOnTemplate, Roll, TemplateTooLong, template_of, true_size_sheet
 from shopdraw.sheet.template_choice import capped_boards, full_boards, profiled_boards
 from shopdraw.sheet.template_edge import Making, NoCollar, jig_template, profile_template
 from shopdraw.sheet.template_word import Template
@@ -50,7 +50,11 @@ def template_paper(design: Design) -> str:
 
 
 def board_templates(
-    design: Design, assembly: Assembly, boards: Sequence[Board], correction: Correction | None = None
+    design: Design,
+    assembly: Assembly,
+    boards: Sequence[Board],
+    correction: Correction | None = None,
+    workshop: Shop | None = None,
 ) -> Iterator[TemplateSheets]:
     """The templates of chosen boards alone, in their order.
 
@@ -59,11 +63,12 @@ def board_templates(
         assembly: the piece.
         boards: of it.
         correction: for the printer that they go to.
+        workshop: whose roll they may be printed on; None for the stated default.
     """
-    manner = manner_of(design)
+    manner, roll = manner_of(design), roll_of(workshop)
     for board in boards:
         template = template_of(board, assembly, manner.writing, piece_words(design), inch=manner.inch)
-        yield _made(template, template_paper(design), correction)
+        yield _made(template, template_paper(design), correction, roll)
 
 
 def template_sheets(
@@ -75,34 +80,56 @@ def template_sheets(
         design: for units and paper.
         assembly: the piece.
         correction: for the printer that they go to.
-        workshop: whose cutters and collars jigs are for; None for the stated defaults.
+        workshop: whose cutters and collars jigs are for, whose roll they go on; None for the stated defaults.
     """
-    manner = manner_of(design)
+    manner, roll = manner_of(design), roll_of(workshop)
     name = template_paper(design)
     making = Making(manner.writing, piece_words(design), manner.inch)
-    yield from board_templates(design, assembly, full_boards(assembly), correction)
+    yield from board_templates(design, assembly, full_boards(assembly), correction, workshop)
     for board in profiled_boards(assembly):
-        yield _made(profile_template(board, making), name, correction)
+        yield _made(profile_template(board, making), name, correction, roll)
     cutters = [cutter.diameter for cutter in straight(default_cutters(inch=manner.inch))]
     tools = tools_of(workshop or Shop(), cutters, inch=manner.inch)
     for board in capped_boards(assembly):
         try:
-            yield _made(jig_template(board, tools, making), name, correction)
+            yield _made(jig_template(board, tools, making), name, correction, roll)
         except NoCollar as error:
             yield TemplateSheets(board, f"Jig for {board.label}", why_not=str(error))
     for rod in rods(assembly, manner.writing, piece_words(design), inch=manner.inch):
-        yield _made(rod, name, correction)
+        yield _made(rod, name, correction, roll)
 
 
-def _made(template: Template, name: str, correction: Correction | None) -> TemplateSheets:
-    """A template on its papers; the correction is for that which the piece names, be it a roll or sheets."""
+def roll_of(workshop: Shop | None) -> Roll:
+    """The roll that a shop prints templates on."""
+    habit = (workshop or Shop()).habit
+    return Roll(habit.roll, habit.roll_margin)
+
+
+def _made(template: Template, name: str, correction: Correction | None, roll: Roll) -> TemplateSheets:
+    """A template on its papers; the correction is for that which the piece names, be it a roll or sheets.
+
+    One that is too wide for the roll is turned; one that is too wide both ways is made all the same, and told.
+    """
     whole: tuple[Sheet, ...] = ()
+    on_roll = name == ROLL
     try:
-        whole = (true_size_sheet(template, correction=correction if name == ROLL else None),)
-        tiles = () if name == ROLL else tiled_sheets(template, paper(name), correction)
+        whole = (true_size_sheet(template, correction=correction if on_roll else None, roll=roll, turn=on_roll),)
+        tiles = () if on_roll else tiled_sheets(template, paper(name), correction)
     except (NoRoomOnTemplate, TemplateTooLong) as error:
         return TemplateSheets(template.board, template.title, whole, why_not=str(error))
-    return TemplateSheets(template.board, template.title, whole, tiles)
+    return TemplateSheets(template.board, template.title, whole, tiles, _too_wide(whole[0], roll) if on_roll else "")
+
+
+def _too_wide(sheet: Sheet, roll: Roll) -> str:
+    """Why a page doesn't go on the roll, whichever way it lies; "" where it does."""
+    width, height = sheet.paper.width, sheet.paper.height
+    if min(width, height) <= roll.prints + 1e-6:
+        return ""
+    return (
+        f"{sheet.title} is a page of {width:.0f} × {height:.0f} mm; a roll of {roll.words} holds at most "
+        f"{roll.prints:.0f} mm across: a wider roll (habit.roll of the shop file), or tiles on sheets "
+        "(drawing.template_paper)"
+    )
 
 
 def piece_words(design: Design) -> str:

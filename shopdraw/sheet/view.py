@@ -17,10 +17,12 @@ class Name:
     Attributes:
         text: the words; their own place is taken over by the spot.
         spots: where they may stand, the best first, true-size mm in the view.
+        circle: middle and radius of the circle that they name, true-size mm: from far off a leader goes to it.
     """
 
     text: Text
     spots: tuple[Point, ...]
+    circle: tuple[Point, float] | None = None
 
 
 @dataclass(frozen=True, slots=True)

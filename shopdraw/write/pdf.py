@@ -64,7 +64,10 @@ def write_pdf(sheet_set: SheetSet, to: FilePath | str | IO[bytes]) -> None:
     if sheet_set.true_size:
         canvas.setViewerPreference("PrintScaling", "None")
     for number, sheet in enumerate(sheet_set.sheets):
-        canvas.setPageSize((sheet.paper.width / POINT_MM, sheet.paper.height / POINT_MM))
+        size = (sheet.paper.width / POINT_MM, sheet.paper.height / POINT_MM)
+        # reportlab takes a turned page's size as it is seen and gives its media box the other way round
+        canvas.setPageSize(size[::-1] if sheet.turned else size)
+        canvas.setPageRotation(90 if sheet.turned else 0)
         canvas.bookmarkPage(f"page-{number}")
         canvas.addOutlineEntry(printable(f"{sheet.number}  {sheet.title}"), f"page-{number}", 0)
         canvas.addPageLabel(number, prefix=printable(sheet.number))

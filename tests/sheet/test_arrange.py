@@ -146,3 +146,15 @@ def test_a_tall_side_view_moves_out_so_that_the_plan_has_room():
     assert all(AREA.holds(s.box) for s in standing)
     assert standing[0].at[1] == pytest.approx(standing[1].at[1])
     assert standing[0].at[0] == pytest.approx(standing[2].at[0])
+
+
+def test_loose_views_stand_over_low_ones_of_a_row_too():
+    # A row of a tall and of a low section: the second detail stands over the low one, the first beside both.
+    views = [view("tall", 1200, 1600), view("low", 1200, 200), view("d1", 500, 400), view("d2", 1000, 400)]
+    (page,) = stand_on_pages(views, AREA, {"d1", "d2"})
+    low = next(s for s in page if s.view.drawing.id == "low")
+    over = [s for s in page if s.view.drawing.id == "d2"]
+    assert all(s.box[1] > low.box[3] for s in over)
+    assert all(low.box[0] - 1e-6 <= s.box[0] and s.box[2] <= low.box[2] + 1e-6 for s in over)
+    assert min(gaps(page)) >= 20.0 - 1e-6
+    assert all(AREA.holds(s.box) for s in page)

@@ -33,6 +33,17 @@ def test_case_19_three_graduated_drawers_add_up_to_24_inches():
     assert all(abs(got - exact) <= Fraction(1, 16) for got, exact in zip(printed, sizes, strict=True))
 
 
+def test_short_links_give_way_where_long_ones_would_be_more_than_a_step_off():
+    points = [0.0]
+    for size in [300] * 6 + [3227, 3227, 7529]:
+        points.append(points[-1] + size * 0.137)
+    fine, coarse = chain(points, "fine"), chain([points[0], points[6], points[-1]], "coarse", Rank.LEVEL)
+    coarse = [Fact(f"coarse {i}", f.a, f.b, f.rank, f.views, 90.0, chain="coarse") for i, f in enumerate(coarse)]
+    words = write_figures([*fine, *coarse, lone(points[0], points[-1])], metric_writing())
+    assert sum(value(words[f.id]) for f in fine[:6]) == value(words[coarse[0].id])
+    assert sum(value(words[f.id]) for f in fine[6:]) == value(words[coarse[1].id])
+
+
 @given(st.lists(st.integers(300, 9000), min_size=2, max_size=9), st.data())
 def test_rows_within_rows_add_up_to_each_other(tenths, data):
     points = [0.0]
@@ -108,3 +119,18 @@ def test_a_chain_with_two_roundings_is_refused():
 def test_a_note_without_words_is_refused():
     with pytest.raises(BadFact, match="a note needs words"):
         write_figures([Fact("n", at("n", 0, 0), at("n", 0, 0), Rank.SIZE, (VIEW,), kind="note")], metric_writing())
+
+
+def test_a_rows_link_that_is_told_alone_elsewhere_still_makes_the_longer_rows_figure():
+    # Sixteenths: 115.97 and 127.37 make 243.34; a longer row rounds the same stretch up to 244, so one link is 128.
+    front, end, rear, plinth = 0.0, 115.969, 243.339, -13.165
+    sixteenth = 25.4 / 16
+    longer = chain([at * sixteenth for at in (plinth, front, rear)], "depths", Rank.LEVEL)
+    above = chain([at * sixteenth for at in (front, end, rear)], "above", Rank.LEVEL)
+    alone = Fact("alone", above[1].a, above[1].b, Rank.LEVEL, (VIEW,), 90.0)
+    whole = lone(plinth * sixteenth, rear * sixteenth)
+    words = write_figures([*longer, *above, alone, whole], inch_writing())
+    told = {fact.id: value(words[fact.id]) for fact in (*longer, *above, alone, whole)}
+    assert sum(told[link.id] for link in above) == told[longer[1].id]
+    assert sum(told[link.id] for link in longer) == told[whole.id]
+    assert told["alone"] == told[above[1].id]

@@ -11,6 +11,7 @@ import pytest
 
 from shopdraw.drawing.mark import ArcMark, Area, Line, Meaning, Text
 from shopdraw.lists.cut_list import cut_list
+from shopdraw.sheet.box import box_of_text
 from shopdraw.sheet.extent import whole
 from shopdraw.sheet.set import sheet_set
 from shopdraw.wood.finding import Finding, Severity
@@ -253,3 +254,35 @@ def test_the_same_piece_gives_the_same_set():
     first = made("pilot-station-desk")[2]
     made.cache_clear()
     assert made("pilot-station-desk")[2].sheets == first.sheets
+
+
+def test_openings_side_by_side_are_told_where_no_drawer_is():
+    _, assembly, whole_set = made("mail-case")
+    dimensions = whole_set.drawn.views.done.views["section.B"].drawing.dimensions
+    told = sorted(round(d.measured, 2) for d in dimensions if "opening.C.1." in d.id)
+    row = sorted((o for o in assembly.openings if o.id.startswith("C.1.")), key=lambda o: o.left)
+    between = [b.left - a.left - a.width for a, b in pairwise(row)]
+    assert len(row) == 3
+    assert told == pytest.approx(sorted([*(o.width for o in row), *between]), abs=0.01)
+
+
+@pytest.mark.parametrize("piece", ["harbour-master-desk", "mail-case", "plan-chest", "chart-room-desk"])
+def test_a_details_name_is_near_its_circle_or_has_a_leader_to_it(piece):
+    _, _, whole_set = made(piece)
+    views = whole_set.drawn.views
+    looked_at = 0
+    for detail in views.details:
+        view = views.done.views[detail.plane.view]
+        (name,) = [m for m in view.drawing.marks if isinstance(m, Text) and m.words.startswith(f"{detail.name} / ")]
+        box = [v / view.scale for v in box_of_text(name, view.scale).bounds()]
+        x, y = detail.centre
+        off = math.hypot(max(box[0] - x, 0.0, x - box[2]), max(box[1] - y, 0.0, y - box[3])) - detail.radius
+        leaders = [
+            m
+            for m in view.drawing.marks
+            if isinstance(m, Line) and m.meaning is Meaning.SIZE and abs(math.dist(m.end, (x, y)) - detail.radius) < 0.1
+        ]
+        # Where a dimension line stands between the two no leader can: the name stands just beyond it then.
+        assert off * view.scale <= 20.0 or leaders, (detail.name, off * view.scale)
+        looked_at += 1
+    assert looked_at > 5

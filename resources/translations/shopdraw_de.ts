@@ -749,6 +749,14 @@
         <translation>Was sich von der gespeicherten Datei unterscheidet, unter einem Namen behalten.</translation>
     </message>
     <message>
+        <source>Take this variant out</source>
+        <translation>Diese Variante herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take the variant that is shown out of the file.</source>
+        <translation>Die gezeigte Variante aus der Datei nehmen.</translation>
+    </message>
+    <message>
         <source>Lay a photo behind a view…</source>
         <translation>Foto hinter eine Ansicht legen…</translation>
     </message>
@@ -1152,6 +1160,14 @@
     <message>
         <source>Nothing differs from the saved file, so there is nothing to keep.</source>
         <translation>Nichts weicht von der gespeicherten Datei ab, also gibt es nichts zu behalten.</translation>
+    </message>
+    <message>
+        <source>Take the variant out</source>
+        <translation>Variante herausnehmen</translation>
+    </message>
+    <message>
+        <source>Choose the variant first that is to be taken out.</source>
+        <translation>Zuerst die Variante wählen, die herausgenommen werden soll.</translation>
     </message>
     <message>
         <source>Choose a photo</source>
@@ -2768,6 +2784,14 @@
     <message>
         <source>Left empty: {default}.</source>
         <translation>Leer gelassen: {default}.</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Take {name} out of the file</source>
+        <translation>{name} aus der Datei nehmen</translation>
     </message>
     <message>
         <source>worked out</source>
@@ -8008,6 +8032,10 @@
         <source>Add {name}</source>
         <translation>{name} hinzufügen</translation>
     </message>
+    <message>
+        <source>Take out {name}</source>
+        <translation>{name} herausnehmen</translation>
+    </message>
 </context>
 <context>
     <name>Size</name>
@@ -8442,6 +8470,10 @@
         <translation>Warum ist es hier in Ordnung?</translation>
     </message>
     <message>
+        <source>{name}: which one?</source>
+        <translation>{name}: welches?</translation>
+    </message>
+    <message>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
@@ -8483,6 +8515,10 @@
     <message>
         <source>Add {name}</source>
         <translation>{name} hinzufügen</translation>
+    </message>
+    <message>
+        <source>Take out {name}</source>
+        <translation>{name} herausnehmen</translation>
     </message>
     <message>
         <source>Mend a finding</source>

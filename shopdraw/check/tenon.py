@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from shopdraw.check.subject import Subject, mm
+from shopdraw.check.figure import mm
+from shopdraw.check.subject import Subject
 from shopdraw.wood.assembly import Joint
 from shopdraw.wood.board import Board, Face
 from shopdraw.wood.finding import Finding, Severity

@@ -43,6 +43,7 @@ class Question:
         choices: for CHOOSE: (key, words on the button), the first one is taken by Enter.
         start: where a file dialog begins, or the words that stand in the line.
         files: for OPEN and SAVE: which files are shown; pieces where nothing is said.
+        offers: for WORDS: words to choose from; others can be written.
     """
 
     kind: Kind
@@ -51,6 +52,7 @@ class Question:
     choices: tuple[tuple[str, str], ...] = ()
     start: str = ""
     files: str = ""
+    offers: tuple[str, ...] = ()
 
 
 Ask = Callable[[QWidget | None, Question], str]
@@ -67,6 +69,9 @@ def ask(parent: QWidget | None, question: Question) -> str:
             return str(QFileDialog.getSaveFileName(parent, question.title, question.start, files)[0])
         case Kind.FOLDER:
             return str(QFileDialog.getExistingDirectory(parent, question.title, question.start))
+        case Kind.WORDS if question.offers:
+            words, fine = QInputDialog.getItem(parent, question.title, question.words, question.offers)
+            return str(words).strip() if fine else ""
         case Kind.WORDS:
             words, fine = QInputDialog.getText(
                 parent, question.title, question.words, QLineEdit.EchoMode.Normal, question.start

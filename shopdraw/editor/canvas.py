@@ -95,7 +95,7 @@ class Canvas(Easel):
             self._leave_nudged()
             self._held = handle
             self.chosen_handle = handle.id
-            self.grip_taken.emit(handle, self.in_view(handle.view, at))
+            self.grip_taken.emit(handle, self.in_view(handle.view, at - self.shift_of(handle)))
         else:
             self._grip = at
             self._panned = False
@@ -106,7 +106,8 @@ class Canvas(Easel):
         self._pointer = event.position()
         if self._held is not None:
             fine = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
-            self.grip_moved.emit(self.in_view(self._held.view, self._pointer), fine)
+            at = self._pointer - self.shift_of(self._held)
+            self.grip_moved.emit(self.in_view(self._held.view, at), fine)
         elif self._grip is not None and event.buttons():
             step = self._pointer - self._grip
             if self._panned or step.manhattanLength() > 4:
@@ -201,6 +202,9 @@ class Canvas(Easel):
     # Pointing and picking
 
     def _handle_at(self, at: QPointF) -> Handle | None:
+        """The handle under a pixel; a figure's words belong to the figure."""
+        if any(words.contains(at) for words in self._words.values()):
+            return None
         best, nearest = None, PICK_PIXELS
         for handle in self.scene.handles:
             off = self.handle_place(handle) - at

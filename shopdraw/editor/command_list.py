@@ -71,6 +71,7 @@ COMMANDS: tuple[Command, ...] = (
         "Keep what differs from the saved file under a name.",
         after=True,
     ),
+    Command("drop_variant", "Take this variant out", "Change", "", "Take the variant that is shown out of the file."),
     Command("trace", "Lay a photo behind a view…", "Change", "", "Trace the proportions of an old piece from a photo."),
     Command("fit", "Whole sheet", "Show", "Ctrl+0", "Show the whole sheet.", bar=True),
     Command("larger", "Larger", "Show", "ZoomIn", "Show the sheet larger."),

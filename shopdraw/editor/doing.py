@@ -262,6 +262,11 @@ class Doing(QObject):
         if name and not self._work.piece.keep_variant(name):
             self._work.said.emit(self.tr("Nothing differs from the saved file, so there is nothing to keep."))
 
+    def drop_variant(self) -> None:
+        """Takes the variant that is shown out of the file; the file's own values stay."""
+        if not self._work.piece.drop_variant(self.tr("Take the variant out")):
+            self._work.said.emit(self.tr("Choose the variant first that is to be taken out."))
+
     def trace(self) -> None:
         """Lays a photo behind a view."""
         piece, assembly, shown = self._work.piece, self._work.piece.state.assembly, self._work.canvas.scene.shown

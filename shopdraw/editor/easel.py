@@ -19,6 +19,7 @@ from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.painting import Batch, batch, paint, text_path, text_rect
 from shopdraw.editor.scene import Layers, Scene
 from shopdraw.editor.sight import Sight, fitted
+from shopdraw.editor.yielding import Grip, shifts
 from shopdraw.shape.path import Point
 
 PIXELS_PER_PAPER_MM = 3.2
@@ -50,6 +51,7 @@ class Easel(QWidget):
         self.photos: dict[str, tuple[QPixmap, QTransform, float]] = {}
         self._held: Handle | None = None
         self._over_handle = ""
+        self._shifts: dict[str, QPointF] = {}
         self._over_figure = ""
         self._pointer = QPointF()
         self._fitted = True
@@ -160,8 +162,12 @@ class Easel(QWidget):
     # Where things are on the screen
 
     def handle_place(self, handle: Handle) -> QPointF:
-        """Where a handle stands, pixels."""
-        return self._screen(handle.view, handle.at)
+        """Where a handle stands, pixels: beside its own place where it would cover a figure."""
+        return self._screen(handle.view, handle.at) + self.shift_of(handle)
+
+    def shift_of(self, handle: Handle) -> QPointF:
+        """How far a handle stands from its own place, pixels."""
+        return self._shifts.get(handle.id, QPointF())
 
     def figure_place(self, figure_id: str) -> QRectF:
         """Where a dimension's words stand, pixels; empty where they aren't shown."""
@@ -193,6 +199,9 @@ class Easel(QWidget):
             self._words = {}
             if self.layers.dimensions:
                 self._paint_figures(painter)
+            if self._held is None:  # what a hand holds stays where it is on the screen
+                grips = [Grip(one.id, self._screen(one.view, one.at), one.along) for one in self.scene.handles]
+                self._shifts = shifts(grips, self._words.values())
             self._paint_handles(painter)
             if self.label:
                 at = self._pointer + QPointF(20, 18)

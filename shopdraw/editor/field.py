@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import NoneType
 from typing import Any, Literal, get_args, get_origin
 
@@ -16,13 +16,12 @@ from pydantic_core import PydanticUndefined
 from shopdraw.editor.bay import bays_of
 from shopdraw.editor.division import divisions_of, drawer_key
 from shopdraw.editor.shown_size import Shown
-from shopdraw.editor.state import Setting, State
+from shopdraw.editor.state import State
 from shopdraw.editor.tongue import translate
 from shopdraw.measure import Unit
 from shopdraw.piece import quantity
 from shopdraw.piece.address import address_path, address_text, value_at
 from shopdraw.piece.design import Design
-from shopdraw.piece.saving import Typed
 
 _KINDS = (
     ("length", quantity.PositiveLength),
@@ -78,12 +77,14 @@ class FormGroup:
         title: what a person reads.
         about: a sentence on the table.
         fields: its inputs.
+        own: a table of the file under a person's own key, which can be taken out as a whole.
     """
 
     key: str
     title: str
     about: str
     fields: tuple[FormField, ...]
+    own: bool = False
 
 
 def form_of(state: State, shown: Shown, board: str = "") -> tuple[FormGroup, ...]:
@@ -106,46 +107,6 @@ def form_of_file(model: type[BaseModel], given: BaseModel | None, shown: Shown) 
         shown: how defaults are shown.
     """
     return tuple(_groups(model, given, (), _Wanted(shown, {})))
-
-
-def beginnings(table: str, key: str, shown: Shown, whole: type[BaseModel] = Design) -> tuple[Setting, ...]:
-    """Settings that begin a keyed table ([stock.NAME], [note.ID], ...) with what it needs.
-
-    Args:
-        table: its name in the file.
-        key: what a person calls the new one.
-        shown: the file's unit.
-        whole: the file's model.
-    """
-    model = _table(whole.model_fields[table].annotation)
-    if model is None:
-        return (Setting(address_text((table, key)), "primary"),)
-    settings = []
-    for name, info in model.model_fields.items():
-        if info.default is PydanticUndefined and info.default_factory is None:
-            settings.append(Setting(address_text((table, key, name)), _beginning(info, key, shown)))
-    if not settings:
-        plain = {name: info.default for name, info in model.model_fields.items()}
-        first = next((name for name, value in plain.items() if isinstance(value, str)), "")
-        first = first or next(name for name, value in plain.items() if isinstance(value, int | float))
-        unit = "" if isinstance(plain[first], str) or _kind(model.model_fields[first])[0] != "length" else " mm"
-        value = f"{plain[first]:g}{unit}" if unit else plain[first]
-        settings.append(Setting(address_text((table, key, first)), value))
-    return tuple(settings)
-
-
-def keyed_tables(whole: type[BaseModel] = Design) -> tuple[str, ...]:
-    """Names of the tables that hold further ones under keys of a person's own."""
-    return tuple(name for name, info in whole.model_fields.items() if get_origin(info.annotation) is dict)
-
-
-def _beginning(info: FieldInfo, key: str, shown: Shown) -> Typed:
-    kind, choices = _kind(info)
-    if kind in ("length", "offset"):
-        return "3/4" if shown.unit is Unit.INCH else 20
-    if kind == "lengths":
-        return ["6"] if shown.unit is Unit.INCH else [150]
-    return choices[0] if choices else 1 if kind in ("number", "count", "percent", "angle") else key
 
 
 def _more_keys(state: State, board: str) -> dict[str, tuple[str, ...]]:
@@ -240,7 +201,9 @@ def _groups(model: type[BaseModel], given: object, path: tuple[str, ...], wanted
 def _keyed(table: type[BaseModel], value: object, place: tuple[str, ...], wanted: _Wanted) -> Iterator[FormGroup]:
     given: Mapping[str, object] = value if isinstance(value, Mapping) else {}
     for key in dict.fromkeys((*given, *wanted.more.get(place[0], ()))):
-        yield from _groups(table, given.get(key), (*place, str(key)), wanted)
+        own = (*place, str(key))
+        for group in _groups(table, given.get(key), own, wanted):
+            yield replace(group, own=True) if key in given and group.key == address_text(own) else group
 
 
 def _members(name: str, value: object, here: tuple[str, ...]) -> Iterator[FormGroup]:
@@ -255,7 +218,7 @@ def _members(name: str, value: object, here: tuple[str, ...]) -> Iterator[FormGr
 
 
 def _field(path: tuple[str, ...], info: FieldInfo, shown: Shown) -> FormField:
-    kind, choices = _kind(info)
+    kind, choices = kind_of(info)
     optional = NoneType in get_args(info.annotation)
     needed = info.default is PydanticUndefined and info.default_factory is None
     return FormField(
@@ -271,7 +234,8 @@ def _field(path: tuple[str, ...], info: FieldInfo, shown: Shown) -> FormField:
     )
 
 
-def _kind(info: FieldInfo) -> tuple[str, tuple[str, ...]]:
+def kind_of(info: FieldInfo) -> tuple[str, tuple[str, ...]]:
+    """What an input holds ("length", "choice", "text", ...), and its choices as the file has them."""
     annotation: Any = info.annotation
     kinds = [*info.metadata]
     inner = [part for part in get_args(annotation) if part is not NoneType] if NoneType in get_args(annotation) else []
@@ -324,7 +288,7 @@ def inner_table(info: FieldInfo) -> type[BaseModel] | None:
 
 def choices_of(info: FieldInfo) -> tuple[str, ...]:
     """What can be chosen for an input, as the file has it; empty where it isn't a choice."""
-    kind, choices = _kind(info)
+    kind, choices = kind_of(info)
     return ("yes", "no") if kind == "yes-no" else choices
 
 

@@ -29,11 +29,11 @@ from shopdraw.editor.field import (
     FormGroup,
     choice_words,
     form_of,
-    keyed_tables,
     table_words,
     typed_at,
     typed_values,
 )
+from shopdraw.editor.keyed import keyed_tables
 from shopdraw.editor.shown_size import Shown
 from shopdraw.editor.sketch import sketch_of
 from shopdraw.editor.sketch_view import SketchView
@@ -50,11 +50,13 @@ class FormPanel(QWidget):
     Signals:
         wished: a field and the text that a person gave ("" for the default).
         add_wished: the name of a keyed table that a person wants one more of.
+        take_out_wished: the address of a keyed table that a person wants taken out, and what it is called.
         pointed: the address of the field that has the focus.
     """
 
     wished = Signal(object, str)
     add_wished = Signal(str)
+    take_out_wished = Signal(str, str)
     pointed = Signal(str)
 
     def __init__(
@@ -80,6 +82,7 @@ class FormPanel(QWidget):
         self._told: dict[str, str] = {}
         self._rows: dict[str, QFormLayout] = {}
         self._made: set[str] = set()
+        self.take_out: dict[str, QToolButton] = {}
         self._tables: Mapping[str, Any] = {}
         self._shown: Shown | None = None
         self.search = QLineEdit(self)
@@ -205,6 +208,7 @@ class FormPanel(QWidget):
         self._group_of.clear()
         self._rows.clear()
         self._made.clear()
+        self.take_out.clear()
         for number, group in enumerate(groups):
             self._body.insertWidget(number, self._group_widget(group, group.key in opened))
         self._filter(self.search.text())
@@ -250,10 +254,35 @@ class FormPanel(QWidget):
         layout = QVBoxLayout(whole)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(2)
-        layout.addWidget(header)
+        head = QHBoxLayout()
+        head.addWidget(header)
+        head.addStretch(1)
+        if group.own:
+            head.addWidget(self._take_out(group, whole))
+        layout.addLayout(head)
         layout.addWidget(body)
         self._headers[group.key] = (header, whole)
         return whole
+
+    def _take_out(self, group: FormGroup, parent: QWidget) -> QToolButton:
+        """The button that takes a table of a person's own out of the file."""
+        button = QToolButton(parent)
+        button.setText(self.tr("Take out"))
+        button.setAccessibleName(self.tr("Take {name} out of the file").format(name=group.title))
+        button.setToolTip(button.accessibleName())
+        button.setAutoRaise(True)
+        button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        button.clicked.connect(lambda: self._wish_out(group))
+        self.take_out[group.key] = button
+        return button
+
+    def _wish_out(self, group: FormGroup) -> None:
+        """Wishes a table out; the keyboard goes on to what stood before it."""
+        keys = [one.key for one in self._groups]
+        before = keys[max(keys.index(group.key) - 1, 0)]
+        self.take_out_wished.emit(group.key, group.title)
+        if group.key not in self._headers and before in self._headers:
+            self._headers[before][0].setFocus()
 
     def _make_rows(self, group: FormGroup) -> None:
         """Makes the rows of a group when it is first opened: the panel itself is there at once."""

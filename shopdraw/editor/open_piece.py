@@ -13,11 +13,12 @@ from shopdraw.editor.change import Change
 from shopdraw.editor.said import said
 from shopdraw.editor.state import CannotSet, Setting, State, as_variant, changed_text, in_its_place, state_of
 from shopdraw.editor.tongue import translate
+from shopdraw.piece.address import address_text
 from shopdraw.piece.fault import PieceError
 from shopdraw.piece.reading import piece_text
 from shopdraw.piece.saving import save_piece
 from shopdraw.piece.source_text import BYTE_ORDER_MARK
-from shopdraw.piece.variant import variant_names
+from shopdraw.piece.variant import VARIANT, variant_names
 
 EMPTY = State("", None, None)
 
@@ -153,6 +154,20 @@ class OpenPiece(QObject):
             return False
         self.take(state_of(text, self.source), name)
         self.choose_variant(name)
+        return True
+
+    def drop_variant(self, words: str) -> bool:
+        """Takes the variant that is shown out of the file as one undo step; False where none is shown.
+
+        Args:
+            words: what the step is called.
+        """
+        if self.variant is None:
+            return False
+        gone = address_text((VARIANT, self.variant))
+        self.choose_variant(None)
+        text = changed_text(self.state.text, (Setting(gone, None),))
+        self.take(state_of(text, self.source), words)
         return True
 
     def saved_text(self) -> str:

@@ -20,8 +20,9 @@ from PySide6.QtWidgets import (
 from shopdraw.editor.apart import Apart
 from shopdraw.editor.ask import Ask, Kind, Question
 from shopdraw.editor.faults_page import FaultsPage
-from shopdraw.editor.field import FormField, beginnings, form_of_file, keyed_tables, table_words
+from shopdraw.editor.field import FormField, form_of_file, table_words
 from shopdraw.editor.form_panel import FormPanel
+from shopdraw.editor.keyed import beginnings, keyed_tables
 from shopdraw.editor.layouts_panel import LayoutsPanel
 from shopdraw.editor.look import Colours
 from shopdraw.editor.open_shop import OpenShop, ShopState
@@ -30,14 +31,11 @@ from shopdraw.editor.shown_size import Shown, shown_in
 from shopdraw.editor.state import Setting, State
 from shopdraw.editor.typed import NotTyped
 from shopdraw.editor.wish import setting_of
-from shopdraw.piece.address import address_text
 from shopdraw.piece.saving import CannotSave
 from shopdraw.piece.shop import Shop
 
 OPEN_AT_FIRST = ("shop", "saw", "router")
 FINEST_FRACTION = 64
-NEEDS_MORE = {"yard": ("quarters", "4/4")}
-"""What a new table needs besides what has no default: a board of the yard is rough or dressed."""
 
 
 class ShopWindow(QWidget):
@@ -169,6 +167,7 @@ class ShopWindow(QWidget):
             QShortcut(QKeySequence(keys), self).activated.connect(does)
         self.form.wished.connect(self._wished)
         self.form.add_wished.connect(self._add)
+        self.form.take_out_wished.connect(self._take_out)
         self.faults.mended.connect(lambda text: self.shop.set_text(text, self.tr("Mend the text")))
         self.layouts.wished.connect(self.lay_out)
         self.layouts.given_up.connect(self.laying_out.give_up)
@@ -219,11 +218,16 @@ class ShopWindow(QWidget):
         if not key or self.shop.state.shop is None:
             return
         settings = beginnings(table, key, self._shown(), Shop)
-        if table in NEEDS_MORE:
-            name, value = NEEDS_MORE[table]
-            settings = (*settings, Setting(address_text((table, key, name)), value))
         if self.shop.set_values(settings, self.tr("Add {name}").format(name=key)):
             self.form.go_to(settings[0].address)
+
+    def _take_out(self, address: str, name: str) -> None:
+        refused: list[str] = []
+        self.shop.refused.connect(refused.append)
+        self.shop.set_values((Setting(address, None),), self.tr("Take out {name}").format(name=name))
+        self.shop.refused.disconnect(refused.append)
+        if refused:
+            self.form.complain(address, refused[0])
 
     def _laid_out(self, made: object) -> None:
         self.layouts.show_busy(False)

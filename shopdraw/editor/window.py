@@ -37,6 +37,7 @@ NEED_A_DRAWING = (
     "pictures",
     "freeze",
     "keep_variant",
+    "drop_variant",
     "trace",
     "more_drawers",
     "fewer_drawers",
@@ -172,6 +173,7 @@ class Window(QMainWindow):
             "picture": self.doing.picture,
             "compare": self.doing.compare,
             "keep_variant": self.doing.keep_variant,
+            "drop_variant": self.doing.drop_variant,
             "help": self.doing.help,
             "language": self.doing.choose_language,
             "go_drawing": self.work.canvas.setFocus,
@@ -290,10 +292,11 @@ class Window(QMainWindow):
             self.piece.set_values(settings, self.tr("Accept a finding"))
 
     def _add(self, table: str) -> None:
-        name = table_words(table)
-        key = self.ask(
-            Question(Kind.WORDS, self.tr("Add"), self.tr("{name}: what is the new one called?").format(name=name))
-        )
+        words = self.tr("{name}: what is the new one called?").format(name=table_words(table))
+        offers = self.work.offered_keys(table)
+        if offers:
+            words = self.tr("{name}: which one?").format(name=table_words(table))
+        key = self.ask(Question(Kind.WORDS, self.tr("Add"), words, offers=offers))
         if key:
             self.work.begin_keyed(table, key)
 

@@ -14,13 +14,14 @@ from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.boards_panel import BoardsPanel
 from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.entry import Entry
-from shopdraw.editor.field import FormField, beginnings
+from shopdraw.editor.field import FormField
 from shopdraw.editor.figure import Figure, named_sizes
 from shopdraw.editor.finding_list import boards_of
 from shopdraw.editor.findings_panel import FindingsPanel
 from shopdraw.editor.form_panel import FormPanel
 from shopdraw.editor.hand import Hand
 from shopdraw.editor.job import Worked
+from shopdraw.editor.keyed import beginnings, offered_keys
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.on_sheet import OnSheets
 from shopdraw.editor.open_piece import OpenPiece
@@ -160,11 +161,24 @@ class WorkPage(QWidget):
         """Begins one more of a keyed table."""
         shown = self.canvas.scene.shown
         if shown is not None:
-            settings = beginnings(table, key, shown)
+            settings = beginnings(table, key, shown, board=self._meant_board())
             if self.piece.set_values(settings, self.tr("Add {name}").format(name=key)):
                 self.go_to(settings[0].address)
 
+    def offered_keys(self, table: str) -> tuple[str, ...]:
+        """What one more of a keyed table may be called, where its keys mean something in the piece."""
+        return offered_keys(table, self.piece.state, self.boards.board)
+
+    def take_out(self, address: str, name: str) -> None:
+        """Takes a keyed table out of the file as one undo step."""
+        self.piece.set_values((Setting(address, None),), self.tr("Take out {name}").format(name=name))
+
     # Inside
+
+    def _meant_board(self) -> str:
+        """The board that was chosen last, or the first one."""
+        assembly = self.piece.state.assembly
+        return self.boards.board or (assembly.boards[0].id if assembly is not None and assembly.boards else "")
 
     def _lay_out(self) -> None:
         upright = QSplitter(Qt.Orientation.Vertical)
@@ -202,6 +216,7 @@ class WorkPage(QWidget):
         self.entry.led.connect(self._led)
         self.form.wished.connect(self._wished)
         self.form.add_wished.connect(self.add_wished)
+        self.form.take_out_wished.connect(self.take_out)
         self.boards.chosen.connect(self._board_chosen)
         self.boards.router_wished.connect(
             lambda board: self.working.ask_for_router(self.piece.state, board, self.piece.path)

@@ -2,17 +2,23 @@
 
 from __future__ import annotations
 
+import tomllib
 from collections.abc import Iterator
 from typing import get_args
 
 import pytest
 from pydantic import BaseModel
-from PySide6.QtCore import QLocale, Qt
-from PySide6.QtWidgets import QComboBox, QLineEdit
+from PySide6.QtCore import QLocale, Qt, QTimer
+from PySide6.QtGui import QAction
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QComboBox, QLineEdit, QMenu
 
 from shopdraw.editor.field import form_of
+from shopdraw.editor.keyed import keyed_tables
 from shopdraw.editor.shown_size import shown_for
+from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
+from shopdraw.piece.address import address_text
 from shopdraw.piece.design import Design
 from tests.editor.test_canvas import value
 
@@ -174,3 +180,134 @@ def test_an_input_takes_the_place_of_another_that_says_the_same_in_one_step(
     open_desk.piece.undo.undo()
     assert value(open_desk, before, of) == was
     assert not open_desk.piece.unsaved
+
+
+KEYED = {
+    "stock": "ash", "use": "top", "level": "middle", "opening": "middle", "cut": "lamp", "photo": "old",
+    "note": "first", "silence": "first", "move": "first", "dimension": "first", "plane": "Z", "revision": "A",
+    "board": "side.left", "fitting": "screw:hinges",
+}  # fmt: skip
+"""Every keyed table of the piece file with a key that a person might give."""
+
+
+def test_every_keyed_table_is_tried() -> None:
+    assert set(KEYED) == set(keyed_tables())
+
+
+@pytest.mark.parametrize("table", KEYED)
+def test_a_keyed_table_is_added_changed_and_taken_out_by_keyboard(open_desk: Window, qtbot, table: str) -> None:
+    """One of each kind: added from the menu, one of its inputs changed, taken out; undo goes back byte for byte."""
+    form, piece, ask = open_desk.work.form, open_desk.piece, open_desk.filing.ask
+    before, key = piece.state.text, KEYED[table]
+    open_desk.activateWindow()
+    form.add.setFocus()
+    menu = form.add.menu()
+    action = menu.actions()[keyed_tables().index(table)]
+    ask.ready = [key]  # type: ignore[attr-defined]
+    QTimer.singleShot(0, lambda: choose_by_keys(menu, action))
+    qtbot.keyClick(form.add, Qt.Key.Key_Space)
+    qtbot.waitUntil(lambda: given(open_desk, table, key) is not None)
+    assert piece.state.sound
+    added = piece.state.text
+    if table in ("board", "fitting", "use"):
+        assert key in ask.asked[-1].offers  # type: ignore[attr-defined]
+
+    group = address_text((table,)) if table == "use" else address_text((table, key))
+    fields = next(one.fields for one in form._groups if one.key == group)
+    field = next(one for one in fields if one.kind not in ("choice", "yes-no"))
+    line = form.widget_for(field.address)
+    line.setFocus()
+    line.selectAll()
+    typed = {"length": "1", "offset": "1", "count": "3", "use": "drawer"}.get("use" if table == "use" else field.kind)
+    qtbot.keyClicks(line, typed or "drawer")
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    if piece.state.text != added:  # a fitting's or a board's own choices may be refused; then the field says why
+        changed = piece.state.text
+        assert piece.state.sound
+        piece.undo.undo()
+        assert piece.state.text == added
+        piece.undo.redo()
+        assert piece.state.text == changed
+
+    if table != "use":  # a line of words: emptied, it is gone
+        button = form.take_out[group]
+        assert button.accessibleName()
+        qtbot.waitUntil(button.isVisible)
+        button.setFocus()
+        assert open_desk.focusWidget() is button
+        qtbot.keyClick(button, Qt.Key.Key_Space)
+        assert open_desk.focusWidget() is not None
+        assert form.isAncestorOf(open_desk.focusWidget())
+    else:
+        line = form.widget_for(address_text((table, key)))
+        line.setFocus()
+        line.selectAll()
+        qtbot.keyClick(line, Qt.Key.Key_Delete)
+        qtbot.keyClick(line, Qt.Key.Key_Return)
+    assert given(open_desk, table, key) is None
+    assert piece.state.sound
+    while piece.undo.canUndo():
+        piece.undo.undo()
+    assert piece.state.text == before
+    while piece.undo.canRedo():
+        piece.undo.redo()
+    assert given(open_desk, table, key) is None
+
+
+def given(window: Window, table: str, key: str) -> object:
+    """What the file gives under a key of a table; None where it has no such table."""
+    found = tomllib.loads(window.piece.state.text).get(table, {})
+    assert isinstance(found, dict)
+    return found.get(key)
+
+
+def choose_by_keys(menu: QMenu, action: QAction) -> None:
+    """Goes down an open menu to one of its lines and takes it."""
+    for _ in range(len(menu.actions()) + 1):
+        if menu.activeAction() is action:
+            break
+        QTest.keyClick(menu, Qt.Key.Key_Down)
+    QTest.keyClick(menu, Qt.Key.Key_Return)
+
+
+def test_a_table_that_is_needed_is_not_taken_out(open_desk: Window, qtbot) -> None:
+    """A stock that members are made of: the form says why, and nothing has changed."""
+    before = open_desk.piece.state.text
+    said: list[str] = []
+    open_desk.work.said.connect(said.append)
+    form = open_desk.work.form
+    own = next(group.key for group in form._groups if group.own and needed(open_desk, group.key))
+    qtbot.mouseClick(form.take_out[own], Qt.MouseButton.LeftButton)
+    assert open_desk.piece.state.text == before
+    assert said
+    assert own.removeprefix("stock.") in said[-1] or "stock" in said[-1]
+
+
+def needed(window: Window, group: str) -> bool:
+    design = window.piece.state.design
+    return group.startswith("stock.") and design is not None and group.removeprefix("stock.") in design.use.values()
+
+
+def test_an_own_cut_begins_on_the_board_that_was_chosen(open_desk: Window) -> None:
+    open_desk.work.side.setCurrentWidget(open_desk.work.boards)
+    open_desk.work.boards.choose("side.right")
+    open_desk.filing.ask.ready = ["cable"]  # type: ignore[attr-defined]
+    open_desk.work.form.add_wished.emit("cut")
+    assert value(open_desk, "cut", "cable", "board") == "side.right"
+
+
+def test_a_variant_is_taken_out_and_comes_back(open_desk: Window) -> None:
+    piece = open_desk.piece
+    before = piece.state.text
+    piece.set_values((Setting("case.width", "44"),), "Wider")
+    open_desk.filing.ask.ready = ["wide"]  # type: ignore[attr-defined]
+    open_desk.actions_by_key["keep_variant"].trigger()
+    assert piece.variant == "wide"
+    kept = piece.state.text
+    open_desk.actions_by_key["drop_variant"].trigger()
+    assert piece.variants() == ()
+    assert tomllib.loads(piece.state.text) == tomllib.loads(before)
+    piece.undo.undo()
+    assert (piece.variants(), piece.variant, piece.state.text) == (("wide",), None, kept)
+    open_desk.actions_by_key["drop_variant"].trigger()  # none is shown: nothing goes, and the window says so
+    assert piece.variants() == ("wide",)

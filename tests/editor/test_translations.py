@@ -72,6 +72,8 @@ def test_sources_and_compiled_ones_are_new(language: str, tmp_path: Path) -> Non
     shutil.copy(translations.FOLDER / name, tmp_path / name)
     translations.renew(tmp_path)
     assert set(messages(language, tmp_path)) == set(messages(language)), "make translations renews them"
+    sentences = [(folder / translations.SENTENCES).read_bytes() for folder in (tmp_path, translations.FOLDER)]
+    assert sentences[0] == sentences[1], "make translations writes them down"
     compiled = tmp_path / f"of-the-{language}.qm"
     translations.compile_source(translations.FOLDER / name, compiled)
     shipped = (translations.FOLDER / name).with_suffix(".qm")

@@ -5469,6 +5469,10 @@
         <translation>erwartet wird &quot;square&quot;: die Buchleiste steht auf der Fläche einer oben angeschlagenen Klappe</translation>
     </message>
     <message>
+        <source>a third, {0}</source>
+        <translation>ein Drittel, {0}</translation>
+    </message>
+    <message>
         <source>build</source>
         <translation>beim Bau</translation>
     </message>
@@ -6601,6 +6605,14 @@
         <translation>kein freier Platz für die Kennung</translation>
     </message>
     <message>
+        <source>no less than a quarter</source>
+        <translation>nicht weniger als ein Viertel</translation>
+    </message>
+    <message>
+        <source>no more than a half</source>
+        <translation>nicht mehr als die Hälfte</translation>
+    </message>
+    <message>
         <source>no room for {0} on {1}: {2}; a larger paper or scale would take it</source>
         <translation>kein Platz für {0} auf {1}: {2}; ein größeres Papier oder ein größerer Maßstab nähme es auf</translation>
     </message>
@@ -6797,6 +6809,10 @@
         <translation>rechts</translation>
     </message>
     <message>
+        <source>roll_margin is {0}; expected less than the roll&apos;s own {1}</source>
+        <translation>roll_margin ist {0}; erwartet: weniger als die Rolle selbst, {1}</translation>
+    </message>
+    <message>
         <source>room for the plinth&apos;s return</source>
         <translation>Platz für die Sockelseite</translation>
     </message>
@@ -6919,10 +6935,6 @@
     <message>
         <source>sides</source>
         <translation>Seiten</translation>
-    </message>
-    <message>
-        <source>sizes, movement and proportions, which need hardly a solid</source>
-        <translation>Maße, Arbeiten des Holzes und Verhältnisse, die kaum einen Körper brauchen</translation>
     </message>
     <message>
         <source>slant {0}° from level; tilt saw {1}° from square; run {2}, rise {3}</source>
@@ -7109,6 +7121,10 @@
         <translation>die Glieder ergeben {0}, das Ganze ist {1}: um {2} daneben</translation>
     </message>
     <message>
+        <source>the mortise for {0} is {1} deep and leaves {2} of {3}; right would be {4} or more: a shorter tenon or a wider board</source>
+        <translation>das Zapfenloch für {0} ist {1} tief und lässt {2} von {3}; richtig wären {4} oder mehr: ein kürzerer Zapfen oder ein breiteres Brett</translation>
+    </message>
+    <message>
         <source>the note is on {0}, and there is nothing of that name in this piece</source>
         <translation>die Notiz steht an {0}, und nichts in diesem Möbel heißt so</translation>
     </message>
@@ -7155,6 +7171,14 @@
     <message>
         <source>the step of the writing shelf, {0} high, stands {1} behind the front plane; the shut lid needs {2}: right would be a front board {3} deep or more</source>
         <translation>die Stufe der Schreibplatte, {0} hoch, steht {1} hinter der Vorderebene; die geschlossene Klappe braucht {2}: richtig wäre ein vorderes Brett {3} tief oder mehr</translation>
+    </message>
+    <message>
+        <source>the tenon of {0} is {1} long and {2} thick; right would be {3} or more</source>
+        <translation>der Zapfen von {0} ist {1} lang und {2} dick; richtig wären {3} oder mehr</translation>
+    </message>
+    <message>
+        <source>the tenon of {0} is {1} of {2} thick; right would be {3}, and {4}, {5}</source>
+        <translation>der Zapfen von {0} ist {1} von {2} dick; richtig wäre {3}, und {4}, {5}</translation>
     </message>
     <message>
         <source>the top must lie higher than the pin: its upper face is {0} over it</source>
@@ -7327,10 +7351,6 @@
     <message>
         <source>wet</source>
         <translation>feucht</translation>
-    </message>
-    <message>
-        <source>what meets what: boards at rest, on their way, and put together</source>
-        <translation>was worauf trifft: Bretter in Ruhe, unterwegs und zusammengesetzt</translation>
     </message>
     <message>
         <source>wide between the drawn supports</source>

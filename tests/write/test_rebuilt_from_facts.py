@@ -78,12 +78,23 @@ def on_face(board: dict[str, Any], cut: dict[str, Any]) -> np.ndarray:
 
 
 def rebuilt(board: dict[str, Any]) -> manifold3d.Manifold:
-    """A board's wood in the world: its blank less its cuts."""
+    """A board's wood in its own frame: its blank less its cuts."""
     wood = prism([board["outline_mm"]], -board["thickness_mm"], 0.0)
     for cut in board["cuts"]:
         body = prism([cut["outline_mm"], *cut["islands_mm"]], -cut["start_mm"] - cut["depth_mm"], -cut["start_mm"])
         wood -= body.transform(on_face(board, cut))
-    return wood.transform(np.array(board["placement"], dtype=float).reshape(3, 4))
+    return wood
+
+
+def taken_up(board: dict[str, Any], wood: manifold3d.Manifold) -> manifold3d.Manifold:
+    """Wood in the world moved into the board's frame, by the inverse of its placement.
+
+    Square to the axes two woods are compared more soundly: leaning ones whose faces lie within rounding of each other
+    have led the library's cut astray.
+    """
+    placement = np.array(board["placement"], dtype=float).reshape(3, 4)
+    turn, at = placement[:, :3], placement[:, 3]
+    return wood.transform(np.hstack([turn.T, (-turn.T @ at)[:, None]]))
 
 
 def allowed(board: dict[str, Any]) -> float:
@@ -105,7 +116,7 @@ def differing(design: Design, assembly: Assembly) -> list[str]:
         if known in seen:
             continue
         seen.add(known)
-        mine, theirs = rebuilt(board), placed_solid(assembly.board(board["id"]))
+        mine, theirs = rebuilt(board), taken_up(board, placed_solid(assembly.board(board["id"])))
         off = float((mine - theirs).volume()) + float((theirs - mine).volume())
         if off > allowed(board):
             found.append(f"{board['id']}: {off:.2f} mm³, allowed {allowed(board):.2f}")

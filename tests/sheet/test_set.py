@@ -14,6 +14,7 @@ from shopdraw.lists.cut_list import cut_list
 from shopdraw.sheet.box import box_of_text
 from shopdraw.sheet.extent import whole
 from shopdraw.sheet.set import sheet_set
+from shopdraw.shipped import sample_names
 from shopdraw.wood.finding import Finding, Severity
 from tests.sheet.judge import judge, report
 from tests.sheet.sample_set import DESKS, made, pdf_of
@@ -286,3 +287,16 @@ def test_a_details_name_is_near_its_circle_or_has_a_leader_to_it(piece):
         assert off * view.scale <= 20.0 or leaders, (detail.name, off * view.scale)
         looked_at += 1
     assert looked_at > 5
+
+
+@pytest.mark.parametrize("piece", sample_names())
+def test_no_view_tells_the_same_two_features_twice(piece):
+    _, _, whole_set = made(piece)
+    for view in whole_set.drawn.views.done.views.values():
+        pairs = [
+            (frozenset(part.split(", ")[0] for part in d.id.split("@")[0].split("/")), round(d.measured, 3))
+            for d in view.drawing.dimensions
+            if d.kind in ("linear", "running")
+        ]
+        twice = [pair for pair in pairs if pairs.count(pair) > 1 and len(pair[0]) == 2]
+        assert not twice, (view.drawing.id, twice)

@@ -62,22 +62,18 @@ class _Group:
         return range(-count if not self.over and self.floor else 0, count + 1)
 
     def price(self, raised: int) -> tuple[int, int]:
-        """What it costs: 1 if equal links come out unequal or lose an exact figure; then squared errors in parts.
-
-        A size that is a whole number of steps is a figure of its own: the thickness of a stock between two bays.
-        """
+        """What it costs: 1 if equal links come out unequal; then the sum of squared errors in parts of a step."""
         count, moved = len(self.places), abs(raised)
         step = self.parts if raised > 0 else -self.parts
-        spoilt = raised % count != 0 or (raised != 0 and not self.over)
-        return int(spoilt), moved * (step - self.over) ** 2 + (count - moved) * self.over**2
+        return int(raised % count != 0), moved * (step - self.over) ** 2 + (count - moved) * self.over**2
 
 
 def round_chain(links: Sequence[Size], step: Fraction, overall: Size | None = None) -> Chain:
     """The chain in whole steps: its links add up to its overall, the overall being rounded by itself.
 
     Of all sets in which no link is more than a step from its exact size, the one with the fewest equal links that
-    print unequal or that lose an exact figure, and of these the one nearest to the exact sizes. Where equal links can't
-    all print equal, the later ones are the larger. The same chain always gives the same set.
+    print unequal, and of these the one nearest to the exact sizes. Where equal links can't all print equal, the later
+    ones are the larger. The same chain always gives the same set.
 
     Args:
         links: mm, zero or more, in order.

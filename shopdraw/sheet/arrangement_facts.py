@@ -251,7 +251,9 @@ def plan_facts(places: Places) -> Iterator[Fact]:
             pair = places.case("x", False, ABOVE), places.case("x", True, ABOVE)
         else:
             pair = places.edge("top", "x", False, ABOVE), places.edge("top", "x", True, ABOVE)
-        yield size_between(*pair, Rank.LEVEL, ("plan",), "top" if as_case else "", side="above", row=2)
+        # The case's own width goes to the plan where the front doesn't show it: the top's would say it twice there.
+        if not as_case or all(places.shown(end, "front") for end in pair):
+            yield size_between(*pair, Rank.LEVEL, ("plan",), "top" if as_case else "", side="above", row=2)
         front = (
             places.across("slant:end", "y", assembly.slant.run_mm, RIGHT)
             if assembly.slant is not None

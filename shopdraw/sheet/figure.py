@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from shopdraw.measure import (
     Style,
+    Unit,
     decimal_inches,
     fractions,
     millimetres,
@@ -76,7 +77,13 @@ def write_figures(facts: Iterable[Fact], writing: Writing) -> dict[str, str]:
             again = key in told
             own = told.setdefault(key, own)
         words[fact.id] = f"({own})" if again or fact.reference else own
+    if writing.general.unit is Unit.INCH:
+        words = {fact: _ONE.get(said, said) for fact, said in words.items()}
     return words
+
+
+_ONE = {"1": '1"', "(1)": '(1")'}
+"""A lone 1 in a broken dimension line reads as the line itself: the sign for inches sets it off (own choice)."""
 
 
 def _family(fact: Fact) -> str:

@@ -224,13 +224,13 @@ def _columns(places: Places) -> Iterator[Fact]:
         lefts = [o.left for o in row]
         if len(row) < 2 or any(abs(bottom - other) < 0.02 for other in told) or lefts in shown:
             continue
-        links = places.spaced(_upright_edges(places, row, ABOVE), B, 0)
-        if len(links) > 2:
-            shown.append(lefts)
-            yield from chain_of(
-                f"B.columns {len(shown)}", links, Rank.OPENING, (B,), len(links) - 2, "in B", side="above",
-                row=len(shown),
-            )  # fmt: skip
+        edges = _upright_edges(places, row, ABOVE)
+        if not all(places.shown(edge, B) for edge in edges):
+            continue
+        shown.append(lefts)
+        # Without what stands between them, whose thickness is the stock's: bays that are alike print alike.
+        for left, right in zip(edges[::2], edges[1::2], strict=True):
+            yield size_between(left, right, Rank.OPENING, (B,), "in B", side="above", row=len(shown))
 
 
 def _drawer_depth(places: Places, writing: Writing) -> Iterator[Fact]:

@@ -134,3 +134,13 @@ def test_a_rows_link_that_is_told_alone_elsewhere_still_makes_the_longer_rows_fi
     assert sum(told[link.id] for link in above) == told[longer[1].id]
     assert sum(told[link.id] for link in longer) == told[whole.id]
     assert told["alone"] == told[above[1].id]
+
+
+def test_a_lone_1_in_an_inch_dimension_carries_the_sign_for_inches():
+    # In a broken plumb dimension line a bare 1 reads as a piece of the line.
+    one = lone(0, 25.4)
+    again = Fact("again", one.a, one.b, Rank.SIZE, (VIEW,), 90.0, "running")
+    other = lone(30, 30 + 25.4 * 1.5)
+    words = write_figures([one, again, other], inch_writing())
+    assert [words[fact.id] for fact in (one, again, other)] == ['1"', '(1")', "1 1/2"]
+    assert write_figures([lone(0, 1)], metric_writing())[lone(0, 1).id] == "1"

@@ -19,7 +19,6 @@ from PySide6.QtWidgets import (
     QMenu,
     QPushButton,
     QScrollArea,
-    QSizePolicy,
     QToolButton,
     QVBoxLayout,
     QWidget,
@@ -315,7 +314,6 @@ class FormPanel(QWidget):
                 made.addItem(choice_words(choice), choice)
             made.activated.connect(lambda _row, field=field, box=made: self.wished.emit(field, str(box.currentData())))
             made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
-            made.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
             # A wheel that passes over the form must not change a piece.
             made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         else:

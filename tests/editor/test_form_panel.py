@@ -292,18 +292,3 @@ def test_a_variant_is_taken_out_and_comes_back(open_desk: Window) -> None:
     assert (piece.variants(), piece.variant, piece.state.text) == (("wide",), None, kept)
     open_desk.actions_by_key["drop_variant"].trigger()  # none is shown: nothing goes, and the window says so
     assert piece.variants() == ("wide",)
-
-
-def test_choices_are_as_wide_as_lines_also_when_the_form_is_made_again(open_desk: Window, qtbot) -> None:
-    form = open_desk.work.form
-
-    def ends() -> set[int]:
-        case = next(group for group in form._groups if group.key == "case")
-        rows = [form.widget_for(field.address) for field in case.fields]
-        assert {QComboBox, QLineEdit} == {type(row) for row in rows}
-        return {row.geometry().right() for row in rows}
-
-    qtbot.waitUntil(lambda: len(ends()) == 1)
-    open_desk.filing.ask.ready = ["ash"]  # type: ignore[attr-defined]
-    form.add_wished.emit("stock")
-    qtbot.waitUntil(lambda: len(ends()) == 1)

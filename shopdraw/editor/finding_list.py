@@ -114,11 +114,16 @@ def fault_words(fault: Fault) -> str:
 
 def finding_words(finding: Finding) -> str:
     """A finding in a line."""
-    message = said(finding.message)
-    message = message[:1].upper() + message[1:]
+    message = _as_a_sentence(said(finding.message))
     if finding.silenced is None:
         return message
     return translate("Finding", "{message} (accepted: {reason})").format(message=message, reason=finding.silenced)
+
+
+def _as_a_sentence(words: str) -> str:
+    """With a capital at its head, where that is a word and no id or address."""
+    first = words.split(" ", 1)[0].rstrip(":;,")
+    return words if any(sign in first for sign in ":._=/") else words[:1].upper() + words[1:]
 
 
 def shape_of(severity: Severity, colours: Colours) -> QIcon:

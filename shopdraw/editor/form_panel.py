@@ -313,7 +313,7 @@ class FormPanel(QWidget):
             for choice in field.choices or ("yes", "no"):
                 made.addItem(choice_words(choice), choice)
             made.activated.connect(lambda _row, field=field, box=made: self.wished.emit(field, str(box.currentData())))
-            made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+            made.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContentsOnFirstShow)
             # A wheel that passes over the form must not change a piece.
             made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         else:

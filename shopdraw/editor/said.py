@@ -43,12 +43,14 @@ class _Sentence:
         pieces: the words before, between and behind the gaps.
         gaps: their numbers, in the order in which they stand.
         weight: how many letters of it are its own.
+        longest: the longest of the pieces: a text without it isn't this sentence.
     """
 
     english: str
     pieces: tuple[str, ...]
     gaps: tuple[str, ...]
     weight: int
+    longest: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,8 +111,12 @@ def _sentences() -> tuple[_Sentence, ...]:
     for english in lines:
         pieces = _GAP.split(english)
         weight = sum(letter.isalpha() for piece in pieces[::2] for letter in piece)
-        made.append(_Sentence(english, tuple(pieces[::2]), tuple(pieces[1::2]), weight))
+        made.append(_Sentence(english, tuple(pieces[::2]), tuple(pieces[1::2]), weight, max(pieces[::2], key=len)))
     return tuple(sorted(made, key=lambda one: -one.weight))
+
+
+_JOINED = _Reading("", 0, 0, 1)
+"""Texts behind each other count for one more: a board's name is taken whole rather than cut at its comma."""
 
 
 class _Reader:
@@ -147,9 +153,7 @@ class _Reader:
 
     def _whole(self, text: str, best: _Reading) -> _Reading:
         """The text as one sentence."""
-        for sentence in _sentences():
-            if sentence.weight > len(text) or not all(piece in text for piece in sentence.pieces):
-                continue
+        for sentence in [one for one in _sentences() if one.longest in text]:
             filled = self._filled(sentence.pieces, text)
             if filled is None:
                 continue
@@ -177,10 +181,10 @@ class _Reader:
                 continue
             one = _Reading(text[:end], 0) if _KEY_FOLLOWS.search(first) else self.read(text[:end])
             found = (one, *behind)
-            if best is None or sum(one.unread for one in found) < sum(one.unread for one in best):
+            if best is None or _together("", found).rank() < _together("", best).rank():
                 best = found
-                if not sum(one.unread for one in best):
-                    break
+                if not rest[0] and not sum(one.unread for one in best):
+                    break  # two gaps with nothing between them may part anywhere
         return best
 
     @staticmethod
@@ -212,11 +216,12 @@ class _Reader:
             while at > 0:
                 before, behind = self.read(text[:at]), self.read(text[at + len(joint) :])
                 between = translate(CONTEXT, "{0} and {1}").format("", "") if joint == " and " else joint
-                reading = _together(before.words + between + behind.words, (before, behind))
+                reading = _together(before.words + between + behind.words, (before, behind, _JOINED))
                 best = min((best, reading), key=_Reading.rank)
                 if best.unread and self._begins(text[at:]):
                     behind = self.read(text[at:])
-                    best = min((best, _together(before.words + behind.words, (before, behind))), key=_Reading.rank)
+                    rest = _together(before.words + behind.words, (before, behind, _JOINED))
+                    best = min((best, rest), key=_Reading.rank)
                 if not best.unread:
                     return best
                 at = text.find(joint, at + 1)

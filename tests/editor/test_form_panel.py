@@ -311,3 +311,16 @@ def test_a_variant_is_taken_out_and_comes_back(open_desk: Window) -> None:
     assert (piece.variants(), piece.variant, piece.state.text) == (("wide",), None, kept)
     open_desk.actions_by_key["drop_variant"].trigger()  # none is shown: nothing goes, and the window says so
     assert piece.variants() == ("wide",)
+
+
+def test_choices_are_as_wide_as_lines_from_the_first_picture_on(open_desk: Window, qtbot) -> None:
+    """Also when the form is made again: no choice is first narrow and then wide."""
+    form = open_desk.work.form
+    open_desk.filing.ask.ready = ["ash"]  # type: ignore[attr-defined]
+    form.add_wished.emit("stock")
+    choice, line = form.widget_for("case.top_joint"), form.widget_for("case.width")
+    assert isinstance(choice, QComboBox)
+    open_desk.grab()
+    for _ in range(12):
+        assert choice.width() == line.width()
+        qtbot.wait(10)

@@ -12,7 +12,7 @@ from PySide6.QtCore import QPointF, Qt
 from shopdraw.drawing.mark import Line, Meaning
 from shopdraw.drawing.sheet import Paper, Sheet, SheetSet
 from shopdraw.editor.contact_sheet import ACROSS, UP, ContactSheet
-from shopdraw.editor.finding_list import boards_of, ordered, shape_of
+from shopdraw.editor.finding_list import boards_of, finding_words, ordered, shape_of
 from shopdraw.editor.look import LIGHT
 from shopdraw.editor.overlay import OVERLAYS, overlay_marks, real_ratios
 from shopdraw.editor.printing import print_pages, printer_for
@@ -366,3 +366,12 @@ def test_all_pages_stand_on_one_contact_sheet_and_a_click_goes_to_one(open_desk:
     qtbot.keyClick(contact.pages, Qt.Key.Key_End)
     qtbot.keyClick(contact.pages, Qt.Key.Key_Return)
     assert panel.pages.currentText() == "Page 40"
+
+
+def test_an_id_at_the_head_of_a_finding_keeps_its_letters() -> None:
+    def told(message: str) -> str:
+        return finding_words(Finding("x", Severity.NOTE, (), message))
+
+    assert told("the lid is thin") == "The lid is thin"
+    for words in ("groove:shelf:lid and another meet", "lid.reveal has no effect", "7.c1d: a groove is narrow"):
+        assert told(words) == words

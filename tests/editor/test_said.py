@@ -167,6 +167,11 @@ def test_a_value_takes_its_own_gap(german: None) -> None:
     )
 
 
+def test_a_name_is_taken_whole_where_commas_leave_a_choice(german: None) -> None:
+    words = "the dado for bottom goes 7/16 in into side, left, 54% of its 13/16 in; right would be a third, 0.271 in, "
+    assert "„Seite, links“, 54% von" in said(f"{words}and never over 13/32 in")
+
+
 def test_inches_are_read_back_as_well(german: None) -> None:
     assert said("it is 1/4 in too long") == "es ist 1/4 in zu lang"
     assert said("it is 6.35 mm too long") == "es ist 6.35 mm zu lang"

@@ -55,10 +55,10 @@ def test_a_handle_that_gave_way_is_drawn_where_it_stands(lone: Window) -> None:
     assert moved
     handle = next(one for one in moved if one.id == "compartments.1.width@front")
     before = handle.value
-    drag(canvas, handle.id, (12.7, 0.0))
+    drag(canvas, handle.id, (25.4, 0.0))
     after = canvas.handle_named(handle.id)
     assert after is not None
-    assert after.value == pytest.approx(before + 12.7, abs=0.8 * 25.4 / 16)
+    assert after.value == pytest.approx(before + 25.4, abs=25.4 / 4)  # held to a whole step
     assert value(lone, "compartments", "1", "width") is not None
 
 

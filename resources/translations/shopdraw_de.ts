@@ -7521,6 +7521,10 @@
         <translation>{0} zwischen Absätzen</translation>
     </message>
     <message>
+        <source>{0} between {1} and {2} is {3} wide; right would be {4} or more: {5}</source>
+        <translation>{0} zwischen {1} und {2} ist {3} breit; richtig wären {4} oder mehr: {5}</translation>
+    </message>
+    <message>
         <source>{0} clear{1}</source>
         <translation>{0} licht{1}</translation>
     </message>
@@ -7627,10 +7631,6 @@
     <message>
         <source>{0} of wood stay under a pocket; at least {1} should</source>
         <translation>{0} Holz bleiben unter einer Tasche; mindestens {1} sollten es sein</translation>
-    </message>
-    <message>
-        <source>{0} of {1} is {2} wide; right would be {3} or more: {4}</source>
-        <translation>{0} von {1} ist {2} breit; richtig wären {3} oder mehr: {4}</translation>
     </message>
     <message>
         <source>{0} over the guide for the block</source>

@@ -9,7 +9,7 @@ from shopdraw.build.drawer_joint import LEAST_PIN_MM as LEAST_DRAWER_PIN_MM
 from shopdraw.build.tails import LEAST_PIN_MM, equal_lengths
 from shopdraw.check.figure import mm
 from shopdraw.check.subject import Subject
-from shopdraw.wood.assembly import Joint
+from shopdraw.wood.assembly import Assembly, Joint
 from shopdraw.wood.finding import Finding, Severity
 
 UNEQUAL_MM = 0.5
@@ -33,23 +33,24 @@ def pins_narrow(subject: Subject) -> Iterator[Finding]:
         least = LEAST_PIN_MM if of_top else LEAST_DRAWER_PIN_MM
         pin, half = sizes.get("pin", least), sizes.get("half-pin", least)
         if pin < least - _SLIGHT:
-            yield _narrow(joint, "a pin", pin, least, "fewer tails")
+            yield _narrow(subject.assembly, joint, "a pin", pin, least, "fewer tails")
         behind = subject.plan.rabbet_depth + BEHIND_RABBET_MM if of_top else least
         rear = sizes.get("rear-half-pin", half)
         if rear < behind - _SLIGHT:
             words = "fewer tails, or a shallower rabbet for the back" if of_top else "fewer tails"
-            yield _narrow(joint, "the rear half pin" if of_top else "a half pin", rear, behind, words)
+            yield _narrow(subject.assembly, joint, "the rear half pin" if of_top else "a half pin", rear, behind, words)
         if "tail" in sizes and sizes["tail"] < pin - _SLIGHT:
-            yield _narrow(joint, "a tail at its root", sizes["tail"], pin, "fewer tails")
+            yield _narrow(subject.assembly, joint, "a tail at its root", sizes["tail"], pin, "fewer tails")
 
 
-def _narrow(joint: Joint, what: str, value: float, limit: float, mend: str) -> Finding:
+def _narrow(assembly: Assembly, joint: Joint, what: str, value: float, limit: float, mend: str) -> Finding:
+    host, guest = (assembly.board(name).name if assembly.has(name) else name for name in (joint.host, joint.guest))
     of_top = "top" in (joint.host, joint.guest)
     return Finding(
         "pin-narrow",
         Severity.MUST_FIX if value <= 1.0 else Severity.CAUTION,
         (joint.id, joint.host),
-        f"{what} of {joint.id} is {mm(value)} mm wide; right would be {mm(limit)} mm or more: {mend}",
+        f"{what} between {host} and {guest} is {mm(value)} mm wide; right would be {mm(limit)} mm or more: {mend}",
         value,
         limit,
         basis="common practice",

@@ -51,11 +51,12 @@ def dados_deep(subject: Subject) -> Iterator[Finding]:
             continue
         must = share > DADO_MOST + 1e-6
         limit = host.thickness * (DADO_MOST if must else DADO_SHARE)
+        guest = assembly.board(joint.guest).name if assembly.has(joint.guest) else joint.guest
         yield Finding(
             "dado-deep",
             Severity.MUST_FIX if must else Severity.CAUTION,
             (joint.id, joint.host),
-            f"the {joint.kind} for {joint.guest} goes {mm(depth)} mm into {host.name}, {share:.0%} of its "
+            f"the {joint.kind} for {guest} goes {mm(depth)} mm into {host.name}, {share:.0%} of its "
             f"{mm(host.thickness)} mm; "
             f"right would be a third, {mm(host.thickness * DADO_SHARE)} mm, and never over "
             f"{mm(host.thickness * DADO_MOST)} mm",
@@ -100,13 +101,21 @@ def cuts_back_to_back(subject: Subject) -> Iterator[Finding]:
                 "cuts-back-to-back",
                 Severity.MUST_FIX if must else Severity.CAUTION,
                 (name, second, board.id),
-                f"{name} and {second} {'cross' if across else 'meet'} back to back in {board.name}: together "
+                f"{_told(board, name)} and {_told(board, second)} {'cross' if across else 'meet'} back to back in "
+                f"{board.name}: together "
                 f"{mm(both)} mm of {mm(board.thickness)} mm, {mm(board.thickness - both)} mm of wood are left; "
                 f"right would be at most {mm(most)} mm together, or one of them moved along",
                 both,
                 limit if must else most,
                 basis="common practice" if across else DADO_BASIS,
             )
+
+
+def _told(board: Board, name: str) -> str:
+    """A cut by what it is for: "the dado for writing shelf"."""
+    place = board.cut_ids.index(name)
+    kind, purpose = board.shape.cuts[place].kind, board.cut_for[place] if place < len(board.cut_for) else ""
+    return f"the {kind} for {purpose}" if purpose else f"the {kind}"
 
 
 def _meet(one: Cut, other: Cut) -> bool:
@@ -133,12 +142,13 @@ def webs_thin(subject: Subject) -> Iterator[Finding]:
         for (one, name), (other, second) in combinations(cuts, 2):
             gap = _web(one, other)
             if gap is not None and gap < max(one.depth, other.depth, LEAST_WEB_MM):
-                yield _thin(board, (name, second), f"between {name} and {second}", gap, max(one.depth, other.depth))
+                place = f"between {_told(board, name)} and {_told(board, second)}"
+                yield _thin(board, (name, second), place, gap, max(one.depth, other.depth))
         if board.member == "side":
             for cut, name in cuts:
                 gap = bounds(cut.outline)[0]
                 if gap < max(cut.depth, LEAST_WEB_MM):
-                    yield _thin(board, (name,), f"between {name} and the side's foot", gap, cut.depth)
+                    yield _thin(board, (name,), f"between {_told(board, name)} and the side's foot", gap, cut.depth)
                 yield from _under_slant(board, cut, name)
 
 
@@ -163,7 +173,7 @@ def _under_slant(side: Board, cut: Cut, name: str) -> Iterator[Finding]:
         inside = [((u1 - u0) * (c.y - v0) - (v1 - v0) * (c.x - u0)) / size for c in cut.outline.corners]
         gap = min(inside)
         if gap < max(LEAST_WEB_MM, 0.0):
-            yield _thin(side, (name,), f"between {name} and the slanted edge", gap, LEAST_WEB_MM)
+            yield _thin(side, (name,), f"between {_told(side, name)} and the slanted edge", gap, LEAST_WEB_MM)
 
 
 def _thin(board: Board, names: tuple[str, ...], place: str, gap: float, depth: float) -> Finding:

@@ -7122,7 +7122,7 @@
     </message>
     <message>
         <source>the mortise for {0} is {1} deep and leaves {2} of {3}; right would be {4} or more: a shorter tenon or a wider board</source>
-        <translation>das Zapfenloch für {0} ist {1} tief und lässt {2} von {3}; richtig wären {4} oder mehr: ein kürzerer Zapfen oder ein breiteres Brett</translation>
+        <translation>das Zapfenloch für „{0}“ ist {1} tief und lässt {2} von „{3}“; richtig wären {4} oder mehr: ein kürzerer Zapfen oder ein breiteres Brett</translation>
     </message>
     <message>
         <source>the note is on {0}, and there is nothing of that name in this piece</source>
@@ -7174,11 +7174,11 @@
     </message>
     <message>
         <source>the tenon of {0} is {1} long and {2} thick; right would be {3} or more</source>
-        <translation>der Zapfen von {0} ist {1} lang und {2} dick; richtig wären {3} oder mehr</translation>
+        <translation>der Zapfen von „{0}“ ist {1} lang und {2} dick; richtig wären {3} oder mehr</translation>
     </message>
     <message>
         <source>the tenon of {0} is {1} of {2} thick; right would be {3}, and {4}, {5}</source>
-        <translation>der Zapfen von {0} ist {1} von {2} dick; richtig wäre {3}, und {4}, {5}</translation>
+        <translation>der Zapfen von „{0}“ ist {1} von {2} dick; richtig wäre {3}, und {4}, {5}</translation>
     </message>
     <message>
         <source>the top must lie higher than the pin: its upper face is {0} over it</source>
@@ -7218,7 +7218,7 @@
     </message>
     <message>
         <source>the {0} for {1} goes {2} into {3}, {4} of its {5}; right would be a third, {6}, and never over {7}</source>
-        <translation>{0} für {1} geht {2} tief in {3}, {4} von {5}; richtig wäre ein Drittel, {6}, und nie mehr als {7}</translation>
+        <translation>{0} für „{1}“ geht {2} tief in „{3}“, {4} von {5}; richtig wäre ein Drittel, {6}, und nie mehr als {7}</translation>
     </message>
     <message>
         <source>there is no board {0} in this piece</source>
@@ -7502,7 +7502,7 @@
     </message>
     <message>
         <source>{0} and {1} {2} back to back in {3}: together {4} of {5}, {6} of wood are left; right would be at most {7} together, or one of them moved along</source>
-        <translation>{0} und {1} {2} Rücken an Rücken in {3}: zusammen {4} von {5}, es bleiben {6} Holz; richtig wären zusammen höchstens {7}, oder eine davon versetzt</translation>
+        <translation>{0} und {1} {2} Rücken an Rücken in „{3}“: zusammen {4} von {5}, es bleiben {6} Holz; richtig wären zusammen höchstens {7}, oder eine davon versetzt</translation>
     </message>
     <message>
         <source>{0} are open over {1} at build and {2} in the wettest season; right would be {3} at build</source>
@@ -7522,7 +7522,7 @@
     </message>
     <message>
         <source>{0} between {1} and {2} is {3} wide; right would be {4} or more: {5}</source>
-        <translation>{0} zwischen {1} und {2} ist {3} breit; richtig wären {4} oder mehr: {5}</translation>
+        <translation>{0} zwischen „{1}“ und „{2}“ ist {3} breit; richtig wären {4} oder mehr: {5}</translation>
     </message>
     <message>
         <source>{0} clear{1}</source>

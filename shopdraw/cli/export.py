@@ -195,7 +195,8 @@ def _by_several(work: Work, kinds: Sequence[str], place: Path, progress: Progres
         judged = checked(work) if second is None else _judged(work, second, kinds)
         third: Beside | None = None
         for kind in kinds:
-            progress.begins(kind)
+            if kind != kinds[0]:
+                progress.begins(kind)
             if kind in aside:
                 continue
             if "drawing" in kinds and third is None and kind in DRAWN:

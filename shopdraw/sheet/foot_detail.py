@@ -32,8 +32,9 @@ def foot_plane(assembly: Assembly) -> Iterator[CuttingPlane]:
     boards = [board for board in assembly.boards if board.member.startswith("plinth")]
     box, all_round = extent([assembly.board(BOARD)]), whole(assembly)
     y = off_faces((box.y0 + box.y1) / 2, boards, 1)
-    ends = (y, min(box.z0, all_round.z0)), (y, box.z1)
-    yield CuttingPlane(LETTER, Plane(FRONT, (0.0, y, 0.0)), "side", ends, (1.0, 0.0), tuple(b.id for b in boards))
+    # on the plan, whose ends are freer than the side's foot
+    ends = (all_round.x0, y), (all_round.x1, y)
+    yield CuttingPlane(LETTER, Plane(FRONT, (0.0, y, 0.0)), "plan", ends, (0.0, 1.0), tuple(b.id for b in boards))
 
 
 def foot_details(assembly: Assembly, planes: Sequence[CuttingPlane]) -> Iterator[Detail]:

@@ -67,13 +67,13 @@ def write_board_sheets(work: Work, folder: Path, boards: Sequence[Board]) -> tup
     return ()
 
 
-def write_drawing(work: Work, folder: Path, *, pictures: bool = True) -> tuple[Finding, ...]:
+def write_drawing(work: Work, folder: Path, *, alone: bool = True) -> tuple[Finding, ...]:
     """Writes `<stem>-drawing-<unit>.dxf` and the same as R12, and each view as SVG and PNG, from the PDF's own sheets.
 
     Args:
         work: the piece.
         folder: where to write.
-        pictures: whether to write the views too; no where `pictures_meanwhile` does.
+        alone: whether all of the views are written here; most are left where `pictures_meanwhile` writes them.
     Returns:
         What found no room.
     Raises:
@@ -83,8 +83,7 @@ def write_drawing(work: Work, folder: Path, *, pictures: bool = True) -> tuple[F
     unit = "in" if work.piece.design.piece.units == "inch" else "mm"
     for version, ending in VERSIONS:
         write_dxf(made.sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, version)
-    if pictures:
-        _write_pictures(None, made.sheets, work.stem, folder)
+    write_pictures(made.sheets, work.stem, folder, _any if alone else _left)
     return made.findings
 
 
@@ -99,12 +98,24 @@ def pictures_meanwhile(work: Work, folder: Path) -> Iterator[Beside | None]:
     if not has_cores() or not may_split(wholly=False):
         yield None
         return
-    with Beside(_write_pictures, made.sheets, work.stem, folder, split=True) as other:
+    with Beside(_write_most_pictures, made.sheets, work.stem, folder, split=True) as other:
         yield other
 
 
-def _write_pictures(_other: object, sheets: SheetSet, stem: str, folder: Path) -> None:
-    write_pictures(sheets, stem, folder)
+_LEFT = 6
+"""Every so manieth view is left to the process that writes the DXF files, which take less time than all the views."""
+
+
+def _left(number: int) -> bool:
+    return number % _LEFT == _LEFT - 1
+
+
+def _any(_: int) -> bool:
+    return True
+
+
+def _write_most_pictures(_other: object, sheets: SheetSet, stem: str, folder: Path) -> None:
+    write_pictures(sheets, stem, folder, lambda number: not _left(number))
 
 
 def begin_set(work: Work) -> None:

@@ -52,10 +52,10 @@ def _sheets(work: Work, folder: Path) -> Sequence[Finding]:
     return write_sheets(work, folder)
 
 
-def _drawing(work: Work, folder: Path, *, pictures: bool = True) -> Sequence[Finding]:
+def _drawing(work: Work, folder: Path, *, alone: bool = True) -> Sequence[Finding]:
     from shopdraw.cli.drawing_files import write_drawing
 
-    return write_drawing(work, folder, pictures=pictures)
+    return write_drawing(work, folder, alone=alone)
 
 
 def _begin_set(work: Work) -> None:
@@ -202,7 +202,7 @@ def _by_several(work: Work, kinds: Sequence[str], place: Path, progress: Progres
             if "drawing" in kinds and third is None and kind in DRAWN:
                 third = others.enter_context(_pictures(judged, place))
             if kind == "drawing" and third is not None:
-                found[kind] = _drawing(judged, place / kind, pictures=False)
+                found[kind] = _drawing(judged, place / kind, alone=False)
                 third.outcome()
             else:
                 found[kind] = PRODUCERS[kind](judged, place / kind)

@@ -20,6 +20,8 @@ FINER = 3
 MOST_PIXELS = 60_000_000
 """Of the finer picture: a large sheet gets fewer dots an inch rather than all memory."""
 _CURVE_STEPS = 4
+_PACKED = 3
+"""Of 9: in half the time for a third more bytes."""
 _INCH_MM = 25.4
 
 
@@ -45,7 +47,7 @@ def write_png(sheet: Sheet, style: str, to: FilePath | str, dpi: int = DPI) -> N
                 canvas.stroke(ink)
             case Fill():
                 canvas.fill(ink)
-    fine.reduce(FINER).save(to, "PNG", dpi=(dots, dots), optimize=False)
+    fine.reduce(FINER).save(to, "PNG", dpi=(dots, dots), compress_level=_PACKED)
 
 
 def _dots(size_mm: float, dpi: float) -> int:

@@ -47,11 +47,21 @@ def _support(places: Places, detail: Detail, writing: Writing) -> Iterator[Fact]
             continue
         over = [places.extent(b.id) for b in assembly.boards if places.extent(b.id).z0 >= box.z1 - 0.1]
         roof = min((one.z0 for one in over if one.x0 < at[0] < one.x1), default=space.bottom + space.height)
+        # a shelf that reaches further down is notched over the support
+        roof = min(_notched_for(places, board.id), default=roof)
         above = Gap(roof - box.z1, board.width, board.stock, assembly.moisture)
         beside = (space.width - (box.x1 - box.x0)) / 2
         words = f"gap {write_length(beside, writing.fit)} a side; above {words_of_gap(above, writing)}"
         place = places.point(f"{board.id}:gap", {detail.view: at})
         yield note_at(f"gap:{board.id}", place, words, Rank.CLEARANCE, (detail.view,), board=board.id)
+
+
+def _notched_for(places: Places, bar: str) -> Iterator[float]:
+    """How high the notches over a support reach, world z, mm."""
+    for board in places.assembly.boards:
+        for cut, name in zip(board.shape.cuts, board.cut_ids, strict=False):
+            if name == f"notch:{board.id}:{bar}":
+                yield places.extent(board.id).z0 + cut.depth
 
 
 def _front(places: Places, detail: Detail, board: str, opening: OpeningFact, writing: Writing) -> Iterator[Fact]:

@@ -83,7 +83,10 @@ def write_drawing(work: Work, folder: Path, *, alone: bool = True) -> tuple[Find
     unit = "in" if work.piece.design.piece.units == "inch" else "mm"
     for version, ending in VERSIONS:
         write_dxf(made.sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, version)
-    write_pictures(made.sheets, work.stem, folder, _any if alone else _left)
+    if alone:
+        write_pictures(made.sheets, work.stem, folder)
+    else:
+        write_pictures(made.sheets, work.stem, folder, _left)
     return made.findings
 
 
@@ -108,10 +111,6 @@ _LEFT = 6
 
 def _left(number: int) -> bool:
     return number % _LEFT == _LEFT - 1
-
-
-def _any(_: int) -> bool:
-    return True
 
 
 def _write_most_pictures(_other: object, sheets: SheetSet, stem: str, folder: Path) -> None:

@@ -66,7 +66,7 @@ def _to_circle(box: Box, circle: tuple[Point, float], scale: float) -> tuple[Seg
     for start in (nearest, *sorted(ends, key=lambda end: (round(math.dist(end, (x, y)), 6), end))):
         share = radius / math.dist(start, (x, y))
         end = x + (start[0] - x) * share, y + (start[1] - y) * share
-        if start == nearest or not box.meets_line(start, end):
+        if start == nearest or not box.grown(LEADER_OFF / 2).meets_line(start, end):
             found.append((start, end))
     return tuple(found)
 

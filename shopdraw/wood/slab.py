@@ -160,14 +160,15 @@ def clusters(parts: Sequence[Bar]) -> list[Cluster]:
         box, together, apart = bar.box, [bar], []
         for cluster in found:
             if all(cluster.box[i] < box[i + 3] and box[i] < cluster.box[i + 3] for i in range(3)):
-                together, box = [*cluster.bars, *together], _round(box, cluster.box)
+                together, box = [*cluster.bars, *together], around(box, cluster.box)
             else:
                 apart.append(cluster)
         found = [*apart, Cluster(tuple(together), box)]
     return found
 
 
-def _round(one: Box, other: Box) -> Box:
+def around(one: Box, other: Box) -> Box:
+    """The upright box round two."""
     return (
         min(one[0], other[0]),
         min(one[1], other[1]),

@@ -15,11 +15,13 @@ from itertools import pairwise
 
 from shopdraw.shape.frame import Vec3
 from shopdraw.wood.board import Board, Shape
-from shopdraw.wood.slab import Bar, Cluster, Ring, bars, clusters, levels, section_of
+from shopdraw.wood.slab import Bar, Cluster, Ring, around, bars, clusters, levels, section_of
 
 _GAUSS = 1 / math.sqrt(3.0)
 """The two Gauss points lie so far from the middle, as a part of half the width (Gauss–Legendre, two points)."""
 _THIN = 1e-12
+_FEW = 2
+"""A cluster of so many bars isn't looked at in parts."""
 
 Moments = tuple[float, float, float, float]
 """Volume, mm³, and its first moments in u, v and w, mm⁴."""
@@ -61,7 +63,7 @@ def bulk(shape: Shape) -> Bulk:
     blank, *cuts = bars(shape)
     volume, *first = _moments((blank,), -shape.thickness, 0.0, taken=False)
     for cluster in clusters(cuts):
-        gone = _taken(blank, cluster)
+        gone = _gone(blank, cluster)
         volume -= gone[0]
         first = [whole - less for whole, less in zip(first, gone[1:], strict=True)]
     if volume <= 0.0:
@@ -69,6 +71,24 @@ def bulk(shape: Shape) -> Bulk:
     return Bulk(volume, (first[0] / volume, first[1] / volume, first[2] / volume))
 
 
+def _gone(blank: Bar, cluster: Cluster) -> Moments:
+    """What a cluster takes from the blank.
+
+    Where one of its bars joins parts that share nothing with each other, each part is looked at with that bar alone:
+    all take together what the bar takes and, for each part, what that part with the bar takes more.
+    """
+    for bar in cluster.bars if len(cluster.bars) > _FEW else ():
+        apart = clusters([other for other in cluster.bars if other is not bar])
+        if len(apart) > 1:
+            alone = _taken(blank, Cluster((bar,), bar.box))
+            each = [_gone(blank, Cluster((bar, *part.bars), around(bar.box, part.box))) for part in apart]
+            shared = len(each) - 1
+            volume, u, v, w = (sum(all_) - shared * one for one, *all_ in zip(alone, *each, strict=True))
+            return volume, u, v, w
+    return _taken(blank, cluster)
+
+
+@lru_cache(maxsize=4096)
 def _taken(blank: Bar, cluster: Cluster) -> Moments:
     """What a cluster takes from the blank, in slabs square to an axis along which no flank slopes, if there is one."""
     parts = (blank, *cluster.bars)

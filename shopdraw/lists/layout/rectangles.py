@@ -54,6 +54,12 @@ class Rectangles:
         """Every sheet's cost is a whole number, so that a bound may be rounded up."""
         return all(area.cost == int(area.cost) for area in self.areas)
 
+    @property
+    def least_ways(self) -> tuple[int, int]:
+        """The least that any rectangle still wanted takes along x, and along y."""
+        ways = [way for one in self.wanted if one.count for way in one.ways]
+        return min((x for x, _, _ in ways), default=0), min((y for _, y, _ in ways), default=0)
+
     def across(self) -> Rectangles:
         """The same problem with x and y exchanged."""
         return Rectangles(

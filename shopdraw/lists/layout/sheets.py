@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import random
 from collections.abc import Sequence
 from dataclasses import replace
@@ -9,7 +10,7 @@ from dataclasses import replace
 from shopdraw.lists.layout.clock import worked
 from shopdraw.lists.layout.lengths import Lengths, Space
 from shopdraw.lists.layout.master import choose
-from shopdraw.lists.layout.rectangles import Column, CutSheet, Placed, Rectangles, Strip, least_cost
+from shopdraw.lists.layout.rectangles import Column, CutSheet, Placed, Rectangles, Strip, least_cost, next_sum
 from shopdraw.lists.layout.strips import Attempt, Manner, in_order
 
 _SEED = 5
@@ -19,8 +20,10 @@ POLISH = 40
 """Attempts made even when the first one costs no more than the bound: for a larger offcut."""
 RESTARTS = 160
 """Attempts from nothing before the best answer is repaired, unless they use up a third of the work."""
-REPAIRS_EACH = 40
+REPAIRS_EACH = 10
 """Repairs for each part: with few parts there is soon nothing new to try."""
+ROUNDS_NEAR = 4
+"""Rounds of repairs where only one step of cost lies between the best answer and the bound: it is worth looking on."""
 WORK = 4_000_000
 """Columns and strips looked at in all: the search's own end, the same on every machine; one or two seconds."""
 MOST_SEEN = 20_000
@@ -50,12 +53,14 @@ class SheetSearch:
             if (self._over and number >= POLISH) or self._work > WORK / 3:
                 break
             self._restart(number)
-        repairs = REPAIRS_EACH * self._problems[0].number
-        while repairs and not self._over and self.best is not None:
-            self._repair()
-            repairs -= 1
-        if not self._reached and self.best is not None and not self.hurried:
-            self._choose()
+        self._choose()
+        for _ in range(ROUNDS_NEAR if self._is_near else 1):
+            for _ in range(REPAIRS_EACH * self._problems[0].number):
+                if self._over or self.best is None:
+                    break
+                self._repair()
+            if self._is_near:
+                self._choose()
         return self.best
 
     @property
@@ -68,6 +73,16 @@ class SheetSearch:
     @property
     def _reached(self) -> bool:
         return self.best is not None and self._cost(self.best) <= self.bound + _NEAR
+
+    @property
+    def _is_near(self) -> bool:
+        """No whole sum of prices lies between the bound and the best answer's cost."""
+        if self.best is None:
+            return False
+        if not self._problems[0].whole_costs:
+            return True
+        prices = [area.cost for area in self._problems[0].areas]
+        return self._cost(self.best) <= next_sum(math.ceil(self.bound + 0.5), prices) + _NEAR
 
     def _cost(self, cut: Sequence[CutSheet]) -> float:
         return sum(self._problems[0].areas[sheet.area].cost for sheet in cut)
@@ -94,7 +109,7 @@ class SheetSearch:
         side = number % 2 if number < 8 else self._chance.randrange(2)
         problem = self._problems[side]
         by = (number // 2) % 2 if number < 8 else self._chance.choice((0, 0, 1, 2, 3))
-        attempt = Attempt(problem.areas, self._manner(number))
+        attempt = Attempt(problem, self._manner(number))
         if self._all_placed(attempt, in_order(problem, self._chance if number >= 8 else None, by)):
             self._offer(attempt.cut(across=bool(side)))
 
@@ -124,7 +139,7 @@ class SheetSearch:
             count = areas[sheet.area].count
             if count is not None:
                 areas[sheet.area] = replace(areas[sheet.area], count=count - 1)
-        attempt = Attempt(areas, self._manner(8 + self._chance.randrange(100)))
+        attempt = Attempt(rest, self._manner(8 + self._chance.randrange(100)), areas)
         attempt.keep(mine)
         if self._all_placed(attempt, in_order(rest, self._chance, self._chance.choice((0, 0, 1, 2, 3)))):
             self._offer(attempt.cut(across=bool(side)), others)
@@ -146,8 +161,15 @@ class SheetSearch:
         if self.best is None or key <= self._key:
             self.best, self._key = made, key
 
+    @property
+    def _step(self) -> float:
+        """Less than the least that a cheaper answer can save."""
+        return 0.5 if self._problems[0].whole_costs else 0.0
+
     def _choose(self) -> None:
-        """The cheapest choice among all sheets that any attempt has cut."""
+        """The cheapest choice among all sheets that any attempt has cut, where that may be cheaper."""
+        if self.best is None or self.hurried or self._reached:
+            return
         problem = self._problems[0]
         lengths = Lengths(
             (1,) * len(problem.wanted),
@@ -156,15 +178,14 @@ class SheetSearch:
         )
         fullest = sorted(self._seen, key=lambda seen: -_filled(self._seen[seen]) / self._size(seen[0]))
         fills = fullest[:MOST_CHOICES]
-        assert self.best is not None
-        chosen, _, late = choose(lengths, fills, self._stop - worked(), 60, self._cost(self.best))
+        chosen, _, late = choose(lengths, fills, self._stop - worked(), 60, self._cost(self.best) - self._step)
         self.hurried = self.hurried or late
         if chosen is None:
             return
         left = list(lengths.demand)
         made = [sheet for sheet in (_without(self._seen[fill], left) for fill in chosen) if sheet.strips]
         if self._cost(made) < self._cost(self.best) - _NEAR:
-            self.best = tuple(made)
+            self._offer(made)
 
 
 def _filled(sheet: CutSheet) -> int:

@@ -9,14 +9,14 @@ from dataclasses import dataclass, field
 from shopdraw.lists.layout.rectangles import Area, Column, CutSheet, Placed, Rectangles, Strip
 
 
-@dataclass(slots=True)
+@dataclass(slots=True, eq=False)
 class _Column:
     x: int
     left: int
     placed: list[Placed]
 
 
-@dataclass(slots=True)
+@dataclass(slots=True, eq=False)
 class _Strip:
     y: int
     left: int
@@ -25,7 +25,7 @@ class _Strip:
     """The most that is left in any of its columns."""
 
 
-@dataclass(slots=True)
+@dataclass(slots=True, eq=False)
 class _Sheet:
     area: int
     x: int
@@ -53,14 +53,28 @@ Turn = tuple[int, tuple[tuple[int, int, bool], ...]]
 """A rectangle whose turn it is: its kind and the ways it may lie."""
 
 
+_Spot = tuple[_Sheet, _Strip, _Column | None, int, int, bool]
+"""Sheet, strip and column (None for a new one) of a rectangle, how it lies there along x and y, whether turned."""
+
+
 class Attempt:
     """Sheets being filled."""
 
-    def __init__(self, areas: Sequence[Area], manner: Manner) -> None:
-        self._areas = areas
+    def __init__(self, problem: Rectangles, manner: Manner, areas: Sequence[Area] | None = None) -> None:
+        """Begins with no sheet opened.
+
+        Args:
+            problem: what is wanted.
+            manner: how to go about it.
+            areas: what sheets there are; None for those of the problem.
+        """
+        self._areas = problem.areas if areas is None else areas
         self._manner = manner
-        self._left = [area.count for area in areas]
+        self._least = problem.least_ways
+        self._left = [area.count for area in self._areas]
         self._sheets: list[_Sheet] = []
+        self._open_strips: list[tuple[_Sheet, _Strip]] = []
+        """Those that may hold one more rectangle."""
         self.looked = 0
         """Columns and strips looked at: the measure of work done."""
 
@@ -76,6 +90,8 @@ class Attempt:
                     made.columns.append(_Column(column.x, strip.y - taken, list(column.placed)))
                     made.room = max(made.room, strip.y - taken)
                     sheet.filled += sum(placed.x * placed.y for placed in column.placed)
+                if not self._is_full(made):
+                    self._open_strips.append((sheet, made))
             sheet.as_cut = cut
 
     def place(self, turn: Turn) -> bool:
@@ -107,26 +123,7 @@ class Attempt:
         return CutSheet(kind, tuple(strips), across)
 
     def _in_open_strip(self, kind: int, ways: tuple[tuple[int, int, bool], ...], slack: float) -> bool:
-        least, looked = -1, 0
-        spot: tuple[_Sheet, _Strip, _Column | None, int, int, bool] | None = None
-        for x, y, turned in ways:
-            for sheet in self._sheets:
-                for strip in sheet.strips:
-                    over = strip.y - y
-                    if over < 0:
-                        continue
-                    columns = strip.columns if strip.room >= y else ()
-                    looked += len(columns) + 2
-                    for column in columns:
-                        if column.left >= y and column.x >= x:
-                            waste = (column.x - x) * y
-                            if least < 0 or waste < least:
-                                least, spot = waste, (sheet, strip, column, x, y, turned)
-                    if strip.left >= x and over <= slack * strip.y:
-                        waste = over * x
-                        if least < 0 or waste < least:
-                            least, spot = waste, (sheet, strip, None, x, y, turned)
-        self.looked += looked
+        spot = self._open_spot(ways, slack)
         if spot is None:
             return False
         sheet, strip, found, x, y, turned = spot
@@ -141,7 +138,35 @@ class Attempt:
             strip.room = max(column.left for column in strip.columns)
         sheet.filled += x * y
         sheet.as_cut = None
+        if self._is_full(strip):
+            self._open_strips.remove((sheet, strip))
         return True
+
+    def _open_spot(self, ways: tuple[tuple[int, int, bool], ...], slack: float) -> _Spot | None:
+        """Where a rectangle wastes least in the strips that are there, of equals the first; None where it fits none."""
+        least, looked = -1, 0
+        spot: _Spot | None = None
+        for x, y, turned in ways:
+            for sheet, strip in self._open_strips:
+                over = strip.y - y
+                if over < 0:
+                    continue
+                columns = strip.columns if strip.room >= y else ()
+                looked += len(columns) + 2
+                for column in columns:
+                    if column.left >= y and column.x >= x:
+                        waste = (column.x - x) * y
+                        if least < 0 or waste < least:
+                            least, spot = waste, (sheet, strip, column, x, y, turned)
+                if strip.left >= x and over <= slack * strip.y:
+                    waste = over * x
+                    if least < 0 or waste < least:
+                        least, spot = waste, (sheet, strip, None, x, y, turned)
+                if not least:
+                    self.looked += looked
+                    return spot
+        self.looked += looked
+        return spot
 
     def _in_new_strip(self, kind: int, ways: tuple[tuple[int, int, bool], ...]) -> bool:
         least = -1
@@ -184,8 +209,15 @@ class Attempt:
 
     def _first(self, strip: _Strip, sheet: _Sheet, placed: Placed) -> None:
         strip.columns.append(_Column(placed.x, strip.y - placed.y, [placed]))
+        strip.room = strip.y - placed.y
         strip.left -= placed.x
         sheet.filled += placed.x * placed.y
+        if not self._is_full(strip):
+            self._open_strips.append((sheet, strip))
+
+    def _is_full(self, strip: _Strip) -> bool:
+        """Whether no rectangle of all fits any more."""
+        return strip.left < self._least[0] and strip.room < self._least[1]
 
     def _cheapest(self, sheet: _Sheet) -> int:
         needed_x = max(sheet.x - strip.left for strip in sheet.strips)

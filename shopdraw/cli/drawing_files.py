@@ -16,6 +16,7 @@ from shopdraw.lists.notes import notes_of
 from shopdraw.lists.rough_size import yard_of
 from shopdraw.sheet.manner import manner_of
 from shopdraw.sheet.part_sheet import NoRoomForPart, board_sheets
+from shopdraw.sheet.schedules import OrderPages, order_pages
 from shopdraw.sheet.set import Contents, Set, contents, numbered
 from shopdraw.sheet.set_pages import NoRoomForSet
 from shopdraw.trade.table import NotInTable
@@ -67,13 +68,13 @@ def write_board_sheets(work: Work, folder: Path, boards: Sequence[Board]) -> tup
     return ()
 
 
-def write_drawing(work: Work, folder: Path, *, alone: bool = True) -> tuple[Finding, ...]:
+def write_drawing(work: Work, folder: Path, *, views: bool = True) -> tuple[Finding, ...]:
     """Writes `<stem>-drawing-<unit>.dxf` and the same as R12, and each view as SVG and PNG, from the PDF's own sheets.
 
     Args:
         work: the piece.
         folder: where to write.
-        alone: whether all of the views are written here; most are left where `pictures_meanwhile` writes them.
+        views: whether the views are written too, or left to `pictures_meanwhile`.
     Returns:
         What found no room.
     Raises:
@@ -83,16 +84,14 @@ def write_drawing(work: Work, folder: Path, *, alone: bool = True) -> tuple[Find
     unit = "in" if work.piece.design.piece.units == "inch" else "mm"
     for version, ending in VERSIONS:
         write_dxf(made.sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, version)
-    if alone:
+    if views:
         write_pictures(made.sheets, work.stem, folder)
-    else:
-        write_pictures(made.sheets, work.stem, folder, _left)
     return made.findings
 
 
 @contextmanager
 def pictures_meanwhile(work: Work, folder: Path) -> Iterator[Beside | None]:
-    """The pictures of `write_drawing`, written by another process that has the sheets already; None where it can't be.
+    """The views of `write_drawing`, written by another process that has the sheets already; None where it can't be.
 
     Raises:
         Refused: as for the sheets.
@@ -101,24 +100,35 @@ def pictures_meanwhile(work: Work, folder: Path) -> Iterator[Beside | None]:
     if not has_cores() or not may_split(wholly=False):
         yield None
         return
-    with Beside(_write_most_pictures, made.sheets, work.stem, folder, split=True) as other:
+    with Beside(_write_views, made.sheets, work.stem, folder, split=True) as other:
         yield other
 
 
-_LEFT = 6
-"""Every so manieth view is left to the process that writes the DXF files, which take less time than all the views."""
+def _write_views(_other: object, sheets: SheetSet, stem: str, folder: Path) -> None:
+    write_pictures(sheets, stem, folder)
 
 
-def _left(number: int) -> bool:
-    return number % _LEFT == _LEFT - 1
+def order_of(work: Work) -> OrderPages | None:
+    """The pages of the order of assembly on the paper that the piece asks for; None where that isn't known."""
+    design = work.piece.design
+    try:
+        return order_pages(work.assembly, manner_of(design), yard_of(design, work.shop.shop))
+    except NotInTable:
+        return None
 
 
-def _write_most_pictures(_other: object, sheets: SheetSet, stem: str, folder: Path) -> None:
-    write_pictures(sheets, stem, folder, lambda number: not _left(number))
+def finish_set(work: Work, pages: OrderPages | None) -> None:
+    """Makes the set of sheets, which `begin_set` has begun, from what another process found and made meanwhile.
+
+    Args:
+        work: the piece with its findings.
+        pages: of the order of assembly.
+    """
+    _last[:] = [(work, numbered(_begun[0][1], work.findings, pages))]
 
 
 def begin_set(work: Work) -> None:
-    """Makes all of the set that doesn't depend on what the checks find, so that `set_of` has only to finish it.
+    """Makes all of the set that depends neither on the checks nor on the order of assembly.
 
     Raises:
         Refused: no paper holds the piece, or the paper that it names isn't known.
@@ -141,7 +151,7 @@ def set_of(work: Work) -> Set:
     if not _last or _last[0][0] is not work:
         if not _begun or not _same_piece(_begun[0][0], work):
             begin_set(work)
-        _last[:] = [(work, numbered(_begun[0][1], work.findings))]
+        finish_set(work, None)
     return _last[0][1]
 
 

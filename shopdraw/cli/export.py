@@ -52,17 +52,27 @@ def _sheets(work: Work, folder: Path) -> Sequence[Finding]:
     return write_sheets(work, folder)
 
 
-def _drawing(work: Work, folder: Path, *, alone: bool = True) -> Sequence[Finding]:
+def _drawing(work: Work, folder: Path, *, views: bool = True) -> Sequence[Finding]:
     from shopdraw.cli.drawing_files import write_drawing
 
-    return write_drawing(work, folder, alone=alone)
+    return write_drawing(work, folder, views=views)
 
 
-def _begin_set(work: Work) -> None:
-    """All of the set of sheets that needs no findings."""
-    from shopdraw.cli.drawing_files import begin_set
+def _judged_meanwhile(work: Work, second: Beside) -> Work:
+    """The work as the second process judged it; the set of sheets is made meanwhile, and from what that one tells."""
+    from shopdraw.cli.drawing_files import begin_set, finish_set
 
     begin_set(work)
+    judged = replace(work, findings=second.hear())
+    finish_set(judged, second.hear())
+    return judged
+
+
+def _tell_order(other: Other, work: Work) -> None:
+    """Makes the pages of the order of assembly for the first process."""
+    from shopdraw.cli.drawing_files import order_of
+
+    other.tell(order_of(work))
 
 
 def _pictures(work: Work, place: Path) -> AbstractContextManager[Beside | None]:
@@ -81,7 +91,7 @@ PRODUCERS: Mapping[str, Producer] = {
 }
 """What writes each part; a producer imports its writers when it runs, so that one part doesn't wait for another's."""
 _WORK = "work.pickle"
-ASIDE = ("templates", "lists", "cnc")
+ASIDE = ("templates", "cnc")
 """Parts that a second process writes meanwhile, in its order, where there are two cores and sheets to make."""
 DRAWN = ("sheets", "drawing")
 """Parts made of the set of sheets."""
@@ -95,24 +105,31 @@ def _aside(kinds: Sequence[str]) -> tuple[str, ...]:
     return parts if len(parts) < len(kinds) and has_cores() else ()
 
 
-def _written(other: Other, kinds: Sequence[str], place: Path, work: Work | None) -> Found:
+def _written(other: Other, kinds: Sequence[str], drawn: bool, place: Path, work: Work | None) -> Found:
     """Parts written by the second process, which checks the piece first and tells what it found.
 
     Args:
         other: the first process, which makes the sheets meanwhile.
         kinds: the parts.
+        drawn: whether it does, and waits for the order of assembly.
         place: the package's new files.
         work: the piece; None where it lies beside the new files.
     """
     here: Work = work if work is not None else pickle.loads((place.parent / _WORK).read_bytes())
     here = checked(here)
     other.tell(here.findings)
+    if drawn:
+        _tell_order(other, here)
     return {kind: PRODUCERS[kind](here, place / kind) for kind in kinds}
 
 
 @contextmanager
-def _second(work: Work, kinds: Sequence[str], place: Path) -> Iterator[Beside | None]:
-    """The second process, begun; None where it has nothing to write."""
+def _second(work: Work, kinds: Sequence[str], place: Path, *, drawn: bool) -> Iterator[Beside | None]:
+    """The second process, begun; None where it has nothing to write.
+
+    Args:
+        drawn: whether sheets are made here meanwhile.
+    """
     if not kinds:
         yield None
         return
@@ -122,7 +139,7 @@ def _second(work: Work, kinds: Sequence[str], place: Path) -> Iterator[Beside | 
     else:
         # By a file, not through the pipe: a pipe that nobody reads yet would hold up giving up.
         (place.parent / _WORK).write_bytes(pickle.dumps(work))
-    with Beside(_written, kinds, place, work if split else None, split=split) as second:
+    with Beside(_written, kinds, drawn, place, work if split else None, split=split) as second:
         yield second
 
 
@@ -188,11 +205,12 @@ def _by_several(work: Work, kinds: Sequence[str], place: Path, progress: Progres
         The work with its findings, and what each part's layout found.
     """
     aside = _aside(kinds)
+    drawn = bool(set(DRAWN) & set(kinds))
     progress.begins(kinds[0])
     found: dict[str, Sequence[Finding]] = {}
     with ExitStack() as others:
-        second = others.enter_context(_second(work, aside, place))
-        judged = checked(work) if second is None else _judged(work, second, kinds)
+        second = others.enter_context(_second(work, aside, place, drawn=drawn))
+        judged = _judged(work, second, drawn=drawn)
         third: Beside | None = None
         for kind in kinds:
             if kind != kinds[0]:
@@ -202,11 +220,12 @@ def _by_several(work: Work, kinds: Sequence[str], place: Path, progress: Progres
             if "drawing" in kinds and third is None and kind in DRAWN:
                 third = others.enter_context(_pictures(judged, place))
             if kind == "drawing" and third is not None:
-                found[kind] = _drawing(judged, place / kind, alone=False)
-                third.outcome()
+                found[kind] = _drawing(judged, place / kind, views=False)
             else:
                 found[kind] = PRODUCERS[kind](judged, place / kind)
             progress.ends()
+        if third is not None:
+            third.outcome()
         if second is not None:
             found |= second.outcome()
             for _ in aside:
@@ -214,8 +233,13 @@ def _by_several(work: Work, kinds: Sequence[str], place: Path, progress: Progres
     return judged, found
 
 
-def _judged(work: Work, second: Beside, kinds: Sequence[str]) -> Work:
-    """The work with the findings of the second process; the set of sheets is begun meanwhile."""
-    if set(DRAWN) & set(kinds):
-        _begin_set(work)
-    return replace(work, findings=second.hear())
+def _judged(work: Work, second: Beside | None, *, drawn: bool) -> Work:
+    """The work with what is wrong with it.
+
+    Args:
+        second: the process that finds it, if there is one.
+        drawn: whether the set of sheets is wanted and made meanwhile.
+    """
+    if second is None:
+        return checked(work)
+    return _judged_meanwhile(work, second) if drawn else replace(work, findings=second.hear())

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
 
 import numpy as np
 import numpy.typing as npt
@@ -15,6 +16,8 @@ from shopdraw.wood.facet import facets
 LEAST_STEPS = 320
 """The view is looked at on a grid of that many steps along its shorter side."""
 
+FEW = 200
+"""Triangles that hold at most so many cells are looked at together."""
 SLIVER = 3
 """A patch that is gone after being eaten away by that many steps is too narrow to end a leader in."""
 EATEN = 12
@@ -66,19 +69,79 @@ def _owners(boards: Sequence[Board], direction: Direction) -> tuple[Ints, Floats
     high = np.max([corners[:, :, :2].max(axis=(0, 1)) for corners, _ in faces if len(corners)], axis=0)
     step = float((high - low).min()) / LEAST_STEPS
     count = np.ceil((high - low) / step).astype(int) + 1
-    owner = np.full((count[0], count[1]), -1, dtype=np.int64)
-    depth = np.full((count[0], count[1]), -np.inf)
+    grid = _Grid(low, step, np.full((count[0], count[1]), -1, dtype=np.int64), np.full((count[0], count[1]), -np.inf))
+    small: list[_Some] = []
+    large: list[tuple[Floats, Floats, Ints, Ints, int]] = []
     for board, (triangles, slopes) in enumerate(faces):
         # Cells whose middles lie in the box round each triangle: most of the thousands round a hole hold none.
         first = np.maximum(np.ceil((triangles[:, :, :2].min(axis=1) - _HAIR - low) / step - 0.5).astype(int), 0)
         last = np.floor((triangles[:, :, :2].max(axis=1) + _HAIR - low) / step - 0.5).astype(int) + 1
         last = np.minimum(last, count)
-        for i in np.flatnonzero((last > first).all(axis=1)):
-            (i0, j0), (i1, j1) = first[i], last[i]
-            here = (slice(i0, i1), slice(j0, j1))
-            x, y = low[0] + (np.arange(i0, i1) + 0.5) * step, low[1] + (np.arange(j0, j1) + 0.5) * step
-            _cover(triangles[i], slopes[i], x[:, None], y[None, :], owner[here], depth[here], board)
-    return owner, low, step
+        held = np.maximum(last - first, 0).prod(axis=1)
+        few = (held > 0) & (held <= FEW)
+        small.append(_Some(triangles[few], slopes[few], first[few], last[few], board))
+        large += [(triangles[i], slopes[i], first[i], last[i], board) for i in np.flatnonzero(held > FEW)]
+    # What stands near hides most of what lies behind it before that is looked at.
+    for one in sorted(large, key=lambda one: -float(one[0][:, 2].max())):
+        grid.cover(*one)
+    grid.cover_small(small)
+    return grid.owner, low, step
+
+
+@dataclass(frozen=True, slots=True)
+class _Some:
+    """Triangles of a board, how their depth changes, the cells that the box round each holds: from, up to."""
+
+    triangles: Floats
+    slopes: Floats
+    first: Ints
+    last: Ints
+    board: int
+
+
+@dataclass(frozen=True, slots=True)
+class _Grid:
+    """A corner of the view, the size of a cell, what was found nearest in each cell and how near that is."""
+
+    low: Floats
+    step: float
+    owner: Ints
+    depth: Floats
+
+    def cover(self, triangle: Floats, slope: Floats, first: Ints, last: Ints, board: int) -> None:
+        """Notes a board in the cells where one of its triangles is nearer than what was found there before."""
+        (i0, j0), (i1, j1) = first, last
+        x = self.low[0] + (np.arange(i0, i1) + 0.5) * self.step
+        y = self.low[1] + (np.arange(j0, j1) + 0.5) * self.step
+        _cover(
+            triangle, slope, x[:, None], y[None, :], self.owner[i0:i1, j0:j1], self.depth[i0:i1, j0:j1], board
+        )
+
+    def cover_small(self, some: Sequence[_Some]) -> None:
+        """The same for triangles that hold few cells each, all at once."""
+        triangles = np.concatenate([each.triangles for each in some])
+        slopes = np.concatenate([each.slopes for each in some])
+        first = np.concatenate([each.first for each in some])
+        size = np.concatenate([each.last for each in some]) - first
+        boards = np.repeat(np.arange(len(some)), [len(each.triangles) for each in some])
+        held = size.prod(axis=1)
+        of = np.repeat(np.arange(len(held)), held)
+        number = np.arange(len(of)) - np.repeat(np.cumsum(held) - held, held)
+        i, j = first[of, 0] + number // size[of, 1], first[of, 1] + number % size[of, 1]
+        x, y = self.low[0] + (i + 0.5) * self.step, self.low[1] + (j + 0.5) * self.step
+        corners = triangles[:, :, :2]
+        edges = np.roll(corners, -1, axis=1) - corners
+        inside = np.ones(len(of), dtype=bool)
+        for corner in range(3):
+            (dx, dy), (ax, ay) = edges[of, corner].T, corners[of, corner].T
+            inside &= dx * (y - ay) - dy * (x - ax) >= -1e-9
+        start, slope = triangles[of, 0], slopes[of]
+        z = start[:, 2] + slope[:, 0] * (x - start[:, 0]) + slope[:, 1] * (y - start[:, 1])
+        seen = np.flatnonzero(inside & (z > self.depth[i, j] + _HAIR))
+        # The nearest of a cell is written last.
+        order = seen[np.lexsort((-seen, z[seen]))]
+        self.depth[i[order], j[order]] = z[order]
+        self.owner[i[order], j[order]] = boards[of[order]]
 
 
 def _cover(corners: Floats, slope: Floats, x: Floats, y: Floats, owner: Ints, depth: Floats, board: int) -> None:

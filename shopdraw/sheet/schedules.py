@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Collection, Mapping
+from dataclasses import dataclass
 
 from shopdraw.cnc.cutter import default_cutters, straight
 from shopdraw.lists.assembly_table import HEAVY_KG, assembly_tables
@@ -48,24 +49,45 @@ def machine_leaves(assembly: Assembly, manner: Manner, shop: Shop) -> tuple[Leaf
     return table_leaves("settings", "Joint schedule, machine settings", every, manner, MACHINES)
 
 
-def assembly_leaves(assembly: Assembly, manner: Manner, labelled: Collection[str], yard: Yard) -> tuple[Leaf, ...]:
-    """The exploded picture, pictures of the boards that have no balloon yet, then the steps.
+@dataclass(frozen=True, slots=True)
+class OrderPages:
+    """What tells the order of assembly, whatever stands on the views.
+
+    Attributes:
+        manner: paper and figures that it was made for.
+        picture: the exploded picture.
+        steps: the table of steps.
+    """
+
+    manner: Manner
+    picture: tuple[Leaf, ...]
+    steps: tuple[Leaf, ...]
+
+
+def order_pages(assembly: Assembly, manner: Manner, yard: Yard) -> OrderPages:
+    """The exploded picture and the steps.
 
     Args:
         assembly: the piece.
         manner: paper and figures.
-        labelled: ids of the boards whose balloons stand on views and sections.
         yard: whose boards decide which panels are glued up.
     """
-    given = assembly_given(assembly)
     steps = assembly_tables(assembly, figures_of(manner), yard)
-    picture = exploded_leaf(assembly, manner)
-    shown = labelled_in(standing.view.drawing for leaf in picture for standing in leaf.standing)
-    return (
-        *picture,
-        *label_leaves(assembly, manner, {*labelled, *shown}),
-        *table_leaves("assembly", "Order of assembly", steps, manner, given),
-    )
+    given = assembly_given(assembly)
+    table = table_leaves("assembly", "Order of assembly", steps, manner, given)
+    return OrderPages(manner, exploded_leaf(assembly, manner), tuple(table))
+
+
+def assembly_leaves(assembly: Assembly, pages: OrderPages, labelled: Collection[str]) -> tuple[Leaf, ...]:
+    """The exploded picture, pictures of the boards that have no balloon yet, then the steps.
+
+    Args:
+        assembly: the piece.
+        pages: picture and steps.
+        labelled: ids of the boards whose balloons stand on views and sections.
+    """
+    shown = labelled_in(standing.view.drawing for leaf in pages.picture for standing in leaf.standing)
+    return (*pages.picture, *label_leaves(assembly, pages.manner, {*labelled, *shown}), *pages.steps)
 
 
 def hardware(assembly: Assembly, manner: Manner) -> tuple[Table, ...]:

@@ -20,7 +20,7 @@ from shopdraw.sheet.list_sheet import count_list_sheets, list_sheets
 from shopdraw.sheet.manner import Manner, larger_papers, manner_of, title_fields
 from shopdraw.sheet.part_sheet import NoRoomForPart, count_part_sheets, part_sheets
 from shopdraw.sheet.revision_mark import Revised, marked_title, revised, revision_table, with_mark
-from shopdraw.sheet.schedules import assembly_leaves, hardware, machine_leaves
+from shopdraw.sheet.schedules import OrderPages, assembly_leaves, hardware, machine_leaves, order_pages
 from shopdraw.sheet.set_pages import Drawn, drawn_pages
 from shopdraw.sheet.title_block import TitleFields
 from shopdraw.wood.assembly import Assembly
@@ -47,7 +47,7 @@ class Set:
 
 @dataclass(frozen=True, slots=True)
 class Contents:
-    """All of a set of sheets that doesn't depend on what the checks found, its sheets not yet counted.
+    """A set of sheets without its cover and the order of assembly, its sheets not yet counted.
 
     Attributes:
         design: what a person decided.
@@ -56,7 +56,7 @@ class Contents:
         parts_manner: style and paper of the part sheets.
         parts: how many part sheets there are.
         yard: what its boards are cut from.
-        machines, order: leaves of machine settings and of the order of assembly.
+        machines: leaves of machine settings.
         cut_list, materials: tables.
         lists: how many sheets the tables take.
         revision: what changed since the last one.
@@ -69,7 +69,6 @@ class Contents:
     parts: int
     yard: Yard
     machines: Sequence[Leaf]
-    order: Sequence[Leaf]
     cut_list: Table
     materials: Sequence[Table]
     lists: int
@@ -79,7 +78,7 @@ class Contents:
 def contents(
     design: Design, assembly: Assembly, cut_list: Table, materials: Sequence[Table], workshop: Shop | None = None
 ) -> Contents:
-    """Arrangement, sections, details, parts, schedules, lists and the order of assembly, ready to be numbered.
+    """Arrangement, sections, details, parts, schedules and lists, ready to be numbered.
 
     Args:
         design: what a person decided: units, style, projection, paper.
@@ -96,14 +95,12 @@ def contents(
     yard = yard_of(design, workshop)
     shop = _manner_of_parts(design, assembly, manner, yard)
     parts = count_part_sheets(design, assembly, shop.look, shop.size, yard)
-    labelled = labelled_in(view.drawing for view in drawn.views.done.views.values())
     revision = revised(design, assembly)
     tables = (*materials, *hardware(assembly, manner), *revision_table(revision))
     sign = manner.writing.decimal_sign
     return Contents(
         design, assembly, drawn, shop, parts, yard,
         machine_leaves(assembly, manner, workshop or Shop()),
-        assembly_leaves(assembly, manner, labelled, yard),
         cut_list, tables, count_list_sheets(cut_list, tables, manner.size, manner.look, sign), revision,
     )  # fmt: skip
 
@@ -127,20 +124,27 @@ def sheet_set(
     return numbered(contents(design, assembly, cut_list, materials, workshop), findings)
 
 
-def numbered(made: Contents, findings: Sequence[Finding]) -> Set:
-    """The set with its cover, each sheet with its number and the count of all.
+def numbered(made: Contents, findings: Sequence[Finding], pages: OrderPages | None = None) -> Set:
+    """The set with its cover and the order of assembly, each sheet with its number and the count of all.
 
     Args:
-        made: all but the cover.
+        made: all but these.
         findings: of the checks; what must be fixed stands on the cover.
+        pages: picture and steps of the order of assembly, where these have been made already; they serve if they
+            were made for the paper that the views stand on.
     """
     drawn, manner, assembly = made.drawn, made.drawn.manner, made.assembly
+    if pages is None or pages.manner != manner:
+        pages = order_pages(assembly, manner, made.yard)
+    order = assembly_leaves(
+        assembly, pages, labelled_in(view.drawing for view in drawn.views.done.views.values())
+    )
     fields = title_fields(made.design, manner)
     covers = 1
     for _ in range(MOST_COVERS):
-        count = covers + len(drawn.pages) + made.parts + len(made.machines) + made.lists + len(made.order)
+        count = covers + len(drawn.pages) + made.parts + len(made.machines) + made.lists + len(order)
         drawings = _drawings(drawn, fields, covers, count)
-        inner: list[Sheet] = [*drawings, *_inside(made, fields, covers + 1 + len(drawings), count)]
+        inner: list[Sheet] = [*drawings, *_inside(made, order, fields, covers + 1 + len(drawings), count)]
         titles = [("1", "Cover"), *((sheet.number, marked_title(sheet, made.revision)) for sheet in inner)]
         every = [placed.drawing for sheet in drawings for placed in sheet.placed]
         front = cover_sheets(assembly, findings, titles, every, manner, fields, count)
@@ -150,7 +154,7 @@ def numbered(made: Contents, findings: Sequence[Finding]) -> Set:
     piece = made.design.piece
     marked = tuple(with_mark(sheet, made.revision, manner.look) for sheet in (*front, *inner))
     whole = SheetSet(piece.title, piece.drawn_by, f"Working drawings, {piece.kind}", manner.style, marked)
-    elsewhere = labelled_in(standing.view.drawing for leaf in made.order for standing in leaf.standing)
+    elsewhere = labelled_in(standing.view.drawing for leaf in order for standing in leaf.standing)
     return Set(whole, tuple(layout_findings(drawn, {assembly.board(name).label for name in elsewhere})), drawn)
 
 
@@ -172,7 +176,9 @@ def _drawings(drawn: Drawn, fields: TitleFields, covers: int, count: int) -> lis
     ]
 
 
-def _inside(made: Contents, fields: TitleFields, first: int, count: int) -> Iterator[Sheet]:
+def _inside(
+    made: Contents, order: Sequence[Leaf], fields: TitleFields, first: int, count: int
+) -> Iterator[Sheet]:
     """Parts, machine settings, tables and order of assembly, numbered from `first`."""
     manner, shop = made.drawn.manner, made.parts_manner
     parts = part_sheets(made.design, made.assembly, shop.look, shop.size, fields, first, count, made.yard)
@@ -183,7 +189,7 @@ def _inside(made: Contents, fields: TitleFields, first: int, count: int) -> Iter
     sign = manner.writing.decimal_sign
     tables = list_sheets(made.cut_list, made.materials, manner.size, fields, manner.look, after, count, sign)
     yield from tables
-    yield from leaf_sheets(made.order, manner, fields, after + len(tables), count)
+    yield from leaf_sheets(order, manner, fields, after + len(tables), count)
 
 
 def _manner_of_parts(design: Design, assembly: Assembly, manner: Manner, yard: Yard) -> Manner:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 
 from shopdraw.drawing.sheet import SheetSet
@@ -14,26 +13,23 @@ PARTS = "part."
 """Cells of part sheets: these aren't written as pictures."""
 
 
-def write_pictures(
-    sheets: SheetSet, stem: str, folder: Path, mine: Callable[[int], bool] = lambda _: True
-) -> tuple[str, ...]:
+def write_pictures(sheets: SheetSet, stem: str, folder: Path) -> tuple[str, ...]:
     """Writes `<stem>-<view>.svg` and `<stem>-<view>.png` for each view.
 
     Args:
         sheets: the set as it prints.
         stem: what the files are called after.
         folder: where; it is there.
-        mine: which of the views are written, by their number; two processes can share them out.
 
     Returns:
         The names of the files.
     """
     written: list[str] = []
-    views = (view for view in pictures(sheets) if not view.key.startswith(PARTS))
-    for number, view in enumerate(views):
-        if mine(number):
-            name = f"{stem}-{view.key.replace('.', '-')}"
-            write_svg(view, sheets.style, folder / f"{name}.svg")
-            write_png(view, sheets.style, folder / f"{name}.png")
-            written += [f"{name}.svg", f"{name}.png"]
+    for view in pictures(sheets):
+        if view.key.startswith(PARTS):
+            continue
+        name = f"{stem}-{view.key.replace('.', '-')}"
+        write_svg(view, sheets.style, folder / f"{name}.svg")
+        write_png(view, sheets.style, folder / f"{name}.png")
+        written += [f"{name}.svg", f"{name}.png"]
     return tuple(written)

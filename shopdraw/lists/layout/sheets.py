@@ -179,7 +179,7 @@ class SheetSearch:
         fullest = sorted(self._seen, key=lambda seen: -_filled(self._seen[seen]) / self._size(seen[0]))
         fills = fullest[:MOST_CHOICES]
         chosen, _, late = choose(lengths, fills, self._stop - worked(), 60, self._cost(self.best) - self._step)
-        self.hurried = self.hurried or late
+        self.hurried = late
         if chosen is None:
             return
         left = list(lengths.demand)

@@ -6,10 +6,9 @@ Teaching of ISO 128 (read second-hand). Cut and visible lines win over narrow on
 from __future__ import annotations
 
 import math
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
-
-import numpy as np
+from dataclasses import dataclass, field, replace
 
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
 from shopdraw.shape.path import Point
@@ -22,6 +21,10 @@ _ORDER = {Meaning.CUT: 0, Meaning.VISIBLE: 1, Meaning.BEHIND: 2, Meaning.HIDDEN:
 _SAME_WAY = math.sin(math.radians(1.0))
 _HAIR = 1e-3
 """More than what rounding adds to a distance, mm."""
+_TURNED = math.radians(1.5)
+"""Lines that are turned to each other by more don't run beside each other."""
+_ALIKE = 1e-7
+"""Lines that are turned by less, radians, are kept together: over a piece's length they stay within `_HAIR`."""
 
 
 def without_near(marks: Sequence[Line | ArcMark], scale: float) -> tuple[Line | ArcMark, ...]:
@@ -33,7 +36,7 @@ def without_near(marks: Sequence[Line | ArcMark], scale: float) -> tuple[Line | 
     """
     lines = [mark for mark in marks if isinstance(mark, Line)]
     order = sorted(range(len(lines)), key=lambda i: (_ORDER.get(lines[i].meaning, 4), -_length(lines[i]), i))
-    kept = _Kept(2 * len(lines))
+    kept = _Kept()
     result: dict[int, list[Line]] = {}
     for index in order:
         line = lines[index]
@@ -83,36 +86,63 @@ def _in_order(a: float, b: float) -> tuple[float, float]:
     return (a, b) if a <= b else (b, a)
 
 
+@dataclass(slots=True)
+class _Way:
+    """Lines of one direction, by their distance from the origin, to its left."""
+
+    ux: float
+    uy: float
+    levels: list[float] = field(default_factory=list)
+    lines: list[Line] = field(default_factory=list)
+
+    def level(self, point: Point) -> float:
+        """How far a point lies to the left of this direction through the origin."""
+        return point[1] * self.ux - point[0] * self.uy
+
+    def add(self, line: Line) -> None:
+        level = self.level(line.start)
+        place = bisect_left(self.levels, level)
+        self.levels.insert(place, level)
+        self.lines.insert(place, line)
+
+    def beside(self, line: Line, apart: float) -> list[Line]:
+        """Those that a line may come near to."""
+        low, high = _in_order(self.level(line.start), self.level(line.end))
+        return self.lines[bisect_left(self.levels, low - apart) : bisect_right(self.levels, high + apart)]
+
+
 class _Kept:
     """Lines that are drawn, found by where they lie: the exact question is asked only of those near enough."""
 
-    def __init__(self, room: int) -> None:
-        self._lines: list[Line] = []
-        self._ends = np.zeros((4, max(room, 1)))
+    def __init__(self) -> None:
+        self._ways: list[_Way] = []
+        self._angles: list[float] = []
+        """Of the ways, rising."""
 
     def add(self, lines: Sequence[Line]) -> None:
         """Lines that are drawn from now on."""
-        start, stop = len(self._lines), len(self._lines) + len(lines)
-        if stop > self._ends.shape[1]:
-            self._ends = np.concatenate((self._ends, np.zeros((4, stop))), axis=1)
-        for place, line in zip(range(start, stop), lines, strict=True):
-            self._ends[:, place] = (*line.start, *line.end)
-        self._lines.extend(lines)
+        for line in lines:
+            angle = _angle(line)
+            place = bisect_left(self._angles, angle - _ALIKE)
+            if place == len(self._angles) or self._angles[place] > angle + _ALIKE:
+                place = bisect_left(self._angles, angle)
+                self._angles.insert(place, angle)
+                self._ways.insert(place, _Way(math.cos(angle), math.sin(angle)))
+            self._ways[place].add(line)
 
-    def beside(self, line: Line, long: float, apart: float, ux: float, uy: float) -> Iterator[Line]:
-        """Those beside a line, both ends within `apart` of it and a hair more; in the order kept."""
-        x0, y0, x1, y1 = self._ends[:, : len(self._lines)]
-        level = line.start[1] * ux - line.start[0] * uy
-        near = np.flatnonzero(np.abs(y0 * ux - x0 * uy - level) < apart + _HAIR)
-        x0, y0, x1, y1 = self._ends[:, near]
-        first = line.start[0] * ux + line.start[1] * uy
-        one, other = x0 * ux + y0 * uy - first, x1 * ux + y1 * uy - first
-        near = near[
-            (np.abs(y1 * ux - x1 * uy - level) < apart + _HAIR)
-            & (np.maximum(one, other) > -_HAIR)
-            & (np.minimum(one, other) < long + _HAIR)
-        ]
-        return (self._lines[place] for place in near.tolist())
+    def beside(self, line: Line, apart: float) -> Iterator[Line]:
+        """Those that may run beside a line within `apart` of it, in a fixed order."""
+        angle = _angle(line)
+        for turned in (angle - math.pi, angle, angle + math.pi):
+            low, high = bisect_left(self._angles, turned - _TURNED), bisect_right(self._angles, turned + _TURNED)
+            for way in self._ways[low:high]:
+                yield from way.beside(line, apart + _HAIR)
+
+
+def _angle(line: Line) -> float:
+    """Which way a line runs, right or up: from -90° to 90°, radians."""
+    angle = math.atan2(line.end[1] - line.start[1], line.end[0] - line.start[0])
+    return angle - math.copysign(math.pi, angle) if abs(angle) > math.pi / 2 else angle
 
 
 def _left_of(line: Line, kept: _Kept, apart: float, least: float) -> list[Line]:
@@ -121,7 +151,7 @@ def _left_of(line: Line, kept: _Kept, apart: float, least: float) -> list[Line]:
         return []
     ux, uy = (line.end[0] - line.start[0]) / long, (line.end[1] - line.start[1]) / long
     covered: list[tuple[float, float]] = []
-    for other in kept.beside(line, long, apart, ux, uy):
+    for other in kept.beside(line, apart):
         a, b = _in_line(other.start, line.start, ux, uy), _in_line(other.end, line.start, ux, uy)
         run = math.hypot(b[0] - a[0], b[1] - a[1])
         if run < 1e-9 or abs(b[1] - a[1]) > _SAME_WAY * run:

@@ -183,7 +183,7 @@ def _work_alone() -> None:
     saves a fifth of the time for a little memory. And no matrix here is large enough for more than one thread:
     further ones only spin, a fifth of the processor's time, and keep a process from splitting.
     """
-    gc.set_threshold(100_000, 20, 100)
+    gc.set_threshold(500_000, 20, 100)
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
 
 

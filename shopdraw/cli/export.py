@@ -91,7 +91,7 @@ PRODUCERS: Mapping[str, Producer] = {
 }
 """What writes each part; a producer imports its writers when it runs, so that one part doesn't wait for another's."""
 _WORK = "work.pickle"
-ASIDE = ("templates", "cnc")
+ASIDE = ("lists", "cnc")
 """Parts that a second process writes meanwhile, in its order, where there are two cores and sheets to make."""
 DRAWN = ("sheets", "drawing")
 """Parts made of the set of sheets."""

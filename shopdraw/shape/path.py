@@ -153,6 +153,7 @@ def circle(centre: Point, radius: float) -> Path:
     return Path((Corner(x - radius, y, 1.0), Corner(x + radius, y, 1.0)))
 
 
+@lru_cache(maxsize=16384)
 def arc_of(start: Point, end: Point, bulge: float) -> Arc:
     """The arc that a bulge stands for.
 

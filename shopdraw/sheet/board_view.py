@@ -7,13 +7,13 @@ wood at its two sides lies at another depth or at another slope.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
 from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
 from shopdraw.shape.frame import Vec3, dot
-from shopdraw.shape.path import Path, Point, arc_of, bounds, flattened
+from shopdraw.shape.path import Arc, Path, Point, arc_of, bounds, flattened
 from shopdraw.sheet.plane_curve import Curve, Straight, Turned, joined, pieces
 from shopdraw.wood.board import Face, Shape
 from shopdraw.wood.prism import Prism, blank_prism, cut_prism
@@ -230,11 +230,16 @@ class _Seen:
         frame = prism.frame
         self._low, self._high = prism.low, prism.high
         self._paths = (prism.outline, *prism.islands)
+        self._sides = tuple(
+            (x0, y0, x1, y1, arc_of((x0, y0), (x1, y1), bulge) if bulge else None)
+            for path in self._paths
+            for (x0, y0, bulge), (x1, y1, _) in path.pairs()
+        )
         away = (-plane.toward[0], -plane.toward[1], -plane.toward[2])
-        self._axes = (frame.u, frame.v, frame.w)
-        self._at = frame.at
-        self._way = tuple(dot(away, axis) for axis in self._axes)
-        self._plane = plane
+        axes = (frame.u, frame.v, frame.w)
+        # A place (x, y) of the view's plane along each axis of the prism: x and y by these, and this much more.
+        self._onto = tuple((dot(plane.right, axis), dot(plane.up, axis), -dot(frame.at, axis)) for axis in axes)
+        self._way = tuple(dot(away, axis) for axis in axes)
         self._box = bounds(prism.outline)
         self._shadow = _shadow(prism, plane)
 
@@ -248,9 +253,8 @@ class _Seen:
         left, foot, far, top = self._shadow
         if not (left <= x <= far and foot <= y <= top):
             return []
-        right, up = self._plane.right, self._plane.up
-        p = tuple(right[i] * x + up[i] * y - self._at[i] for i in range(3))
-        a, b, c = (p[0] * axis[0] + p[1] * axis[1] + p[2] * axis[2] for axis in self._axes)
+        (ax, ay, a0), (bx, by, b0), (cx, cy, c0) = self._onto
+        a, b, c = ax * x + ay * y + a0, bx * x + by * y + b0, cx * x + cy * y + c0
         da, db, dc = self._way
         if abs(dc) > 1 - 1e-12:
             x0, y0, x1, y1 = self._box
@@ -264,7 +268,7 @@ class _Seen:
             near, far = -math.inf, math.inf
         else:
             near, far = sorted(((self._low - c) / dc, (self._high - c) / dc))
-        places = sorted(t for path in self._paths for t in _hits(path, (a, b), (da, db)))
+        places = sorted(_hits(self._sides, (a, b), (da, db)))
         spans = [(max(s, near), min(e, far)) for s, e in zip(places[::2], places[1::2], strict=False)]
         return [(s, e) for s, e in spans if e > s]
 
@@ -294,23 +298,29 @@ def inside(path: Path, point: Point) -> bool:
     return found
 
 
-def _hits(path: Path, start: Point, way: Point) -> Iterable[float]:
-    """Where a straight line crosses a path, as multiples of `way` from `start`."""
+_Side = tuple[float, float, float, float, Arc | None]
+"""A side of an outline: its start, its end, the arc that it is."""
+
+
+def _hits(sides: Sequence[_Side], start: Point, way: Point) -> list[float]:
+    """Where a straight line crosses sides, as multiples of `way` from `start`."""
     (px, py), (dx, dy) = start, way
-    for (x0, y0, bulge), (x1, y1, _) in path.pairs():
-        if bulge:
-            yield from _arc_hits((x0, y0), (x1, y1), bulge, start, way)
+    square = dx * dx + dy * dy
+    found: list[float] = []
+    for x0, y0, x1, y1, arc in sides:
+        if arc is not None:
+            found += _arc_hits(arc, start, way)
             continue
         one = (x0 - px) * dy - (y0 - py) * dx
         two = (x1 - px) * dy - (y1 - py) * dx
         if (one > 0) != (two > 0):
             share = one / (one - two)
             x, y = x0 + share * (x1 - x0), y0 + share * (y1 - y0)
-            yield ((x - px) * dx + (y - py) * dy) / (dx * dx + dy * dy)
+            found.append(((x - px) * dx + (y - py) * dy) / square)
+    return found
 
 
-def _arc_hits(p: Point, q: Point, bulge: float, start: Point, way: Point) -> Iterable[float]:
-    arc = arc_of(p, q, bulge)
+def _arc_hits(arc: Arc, start: Point, way: Point) -> Iterator[float]:
     (px, py), (dx, dy) = start, way
     fx, fy = px - arc.centre[0], py - arc.centre[1]
     a, b, c = dx * dx + dy * dy, 2 * (fx * dx + fy * dy), fx * fx + fy * fy - arc.radius**2

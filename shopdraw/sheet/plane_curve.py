@@ -7,6 +7,8 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+import numpy as np
+
 from shopdraw.shape.path import Point
 
 _TOUCH = 1e-6
@@ -70,15 +72,15 @@ Curve = Straight | Turned
 def pieces(curves: Sequence[Curve]) -> Iterator[Curve]:
     """The curves parted wherever two of them cross or touch; pieces that lie on each other are there once."""
     curves = tuple(dict.fromkeys(curves))
-    boxes = [curve.box() for curve in curves]
+    boxes = np.array([curve.box() for curve in curves]).reshape(-1, 4)
     told: set[tuple[float, ...]] = set()
     for i, curve in enumerate(curves):
         x0, y0, x1, y1 = boxes[i]
         places: list[float] = [0.0, 1.0]
-        for j, other in enumerate(curves):
-            ox0, oy0, ox1, oy1 = boxes[j]
-            if i != j and ox0 <= x1 + _TOUCH and x0 <= ox1 + _TOUCH and oy0 <= y1 + _TOUCH and y0 <= oy1 + _TOUCH:
-                places += _places(curve, other)
+        near = (boxes[:, :2] <= (x1 + _TOUCH, y1 + _TOUCH)) & (boxes[:, 2:] >= (x0 - _TOUCH, y0 - _TOUCH))
+        for j in np.flatnonzero(near.all(axis=1)).tolist():
+            if i != j:
+                places += _places(curve, curves[j])
         for piece in _parts(curve, sorted(places)):
             x, y = piece.middle()
             nx, ny = piece.normal()

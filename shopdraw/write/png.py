@@ -15,7 +15,7 @@ from shopdraw.shape.path import Point
 from shopdraw.write.ink import Fill, Stroke, sheet_ink
 
 DPI = 150
-FINER = 3
+FINER = 2
 """Drawn so many times finer, then made smaller: lines are grey at their edges, not stepped."""
 MOST_PIXELS = 60_000_000
 """Of the finer picture: a large sheet gets fewer dots an inch rather than all memory."""

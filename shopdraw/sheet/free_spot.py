@@ -45,6 +45,9 @@ class Spots:
         marks = tuple(marks)
         for stroke in strokes_of(marks, What.VIEW, ""):
             (ax, ay), (bx, by) = stroke.line
+            if ax == bx or ay == by:
+                self._fill(min(ax, bx), min(ay, by), max(ax, bx), max(ay, by))
+                continue
             count = max(2, math.ceil(2 * math.hypot(bx - ax, by - ay) / SQUARE) + 1)
             self._mark(np.linspace(ax, bx, count), np.linspace(ay, by, count))
         self.add_words(marks)
@@ -55,12 +58,16 @@ class Spots:
 
     def add_boxes(self, boxes: Iterable[Bounds]) -> None:
         """Areas that words must keep off."""
+        for box in boxes:
+            self._fill(*box)
+
+    def _fill(self, x0: float, y0: float, x1: float, y1: float) -> None:
+        """Marks the squares that a box, or a level or plumb line, has a part of."""
         rows, columns = self._taken.shape
-        for x0, y0, x1, y1 in boxes:
-            left, right = max(0, self._column(x0)), min(columns, self._column(x1) + 1)
-            low, high = max(0, self._row(y0)), min(rows, self._row(y1) + 1)
-            if left < right and low < high:
-                self._taken[low:high, left:right] = True
+        left, right = max(0, self._column(x0)), min(columns, self._column(x1) + 1)
+        low, high = max(0, self._row(y0)), min(rows, self._row(y1) + 1)
+        if left < right and low < high:
+            self._taken[low:high, left:right] = True
 
     def find(
         self,

@@ -18,6 +18,7 @@ Region = tuple[Path, ...]
 
 TOUCH_MM = 1e-5
 """Points nearer than this are one point, and a point as near to a line lies on it."""
+_NEAR = 10 * TOUCH_MM
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,22 +113,51 @@ def _combined(one: Region, two: Region, how: str) -> Region:
         return {"union": one or two, "intersection": (), "difference": one}[how]
     first = [side for path in one for side in sides_of(path)]
     second = [side for path in two for side in sides_of(path)]
-    first_split, second_split = _split(first, second), _split(second, first)
-    kept = [side for side in first_split if _keep(side, two, second_split, how, first=True)]
-    others = [side for side in second_split if _keep(side, one, first_split, how, first=False)]
+    parted, also = _Boundary.of(one, _split(first, second)), _Boundary.of(two, _split(second, first))
+    kept = [side for side in parted.sides if _keep(side, also, how, first=True)]
+    others = [side for side in also.sides if _keep(side, parted, how, first=False)]
     kept += [side.reversed() for side in others] if how == "difference" else others
     return _oriented(stitched(kept))
 
 
-def _keep(side: Side, other: Region, other_sides: Sequence[Side], how: str, *, first: bool) -> bool:
+@dataclass(frozen=True, slots=True)
+class _Boundary:
+    """A region with its sides parted, the middle of each, and a box that holds them all."""
+
+    paths: Region
+    sides: Sequence[Side]
+    middles: Sequence[Point]
+    box: tuple[float, float, float, float]
+
+    @classmethod
+    def of(cls, paths: Region, sides: Sequence[Side]) -> _Boundary:
+        boxes = [_box_of(side) for side in sides]
+        box = (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
+        return cls(paths, sides, [side.middle() for side in sides], box)
+
+    def same_as(self, side: Side, middle: Point) -> Side | None:
+        """The side that lies on another one, either way round."""
+        x, y = middle
+        for (other_x, other_y), other in zip(self.middles, self.sides, strict=True):
+            if abs(x - other_x) <= _NEAR and abs(y - other_y) <= _NEAR and _same_curve(side, middle, other):
+                return other
+        return None
+
+    def holds(self, point: Point) -> bool:
+        """Whether a point lies inside."""
+        x0, y0, x1, y1 = self.box
+        return x0 <= point[0] <= x1 and y0 <= point[1] <= y1 and inside(self.paths, point)
+
+
+def _keep(side: Side, other: _Boundary, how: str, *, first: bool) -> bool:
     middle = side.middle()
-    shared = next((s for s in other_sides if _same_curve(side, middle, s)), None)
+    shared = other.same_as(side, middle)
     if shared is not None:
         # one of two boundaries that lie on each other is kept: where both regions lie on the same side of it, or,
         # for a difference, on opposite sides
-        same_way = math.dist(shared.start, side.start) < 10 * TOUCH_MM
+        same_way = math.dist(shared.start, side.start) < _NEAR
         return first and same_way is (how != "difference")
-    within = inside(other, middle)
+    within = other.holds(middle)
     if how == "union":
         return not within
     if how == "intersection":
@@ -136,11 +166,10 @@ def _keep(side: Side, other: Region, other_sides: Sequence[Side], how: str, *, f
 
 
 def _same_curve(one: Side, middle: Point, two: Side) -> bool:
-    near = 10 * TOUCH_MM
-    if math.dist(middle, two.middle()) > near:
+    if math.dist(middle, two.middle()) > _NEAR:
         return False
-    along = math.dist(one.start, two.start) < near and math.dist(one.end, two.end) < near
-    against = math.dist(one.start, two.end) < near and math.dist(one.end, two.start) < near
+    along = math.dist(one.start, two.start) < _NEAR and math.dist(one.end, two.end) < _NEAR
+    against = math.dist(one.start, two.end) < _NEAR and math.dist(one.end, two.start) < _NEAR
     return along or against
 
 

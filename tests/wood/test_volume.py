@@ -25,6 +25,16 @@ def test_overlapping_cuts_are_counted_once():
     assert volume_mm3(shape) == pytest.approx(120000 - 8 * 10 * 60 - 5 * 12 * 100 + 5 * 12 * 10, rel=1e-13)
 
 
+def test_a_long_cut_that_joins_many_short_ones_is_counted_once():
+    """By hand: each socket of 8 by 10, 6 deep, loses to a rabbet of 4 by 5 what both take, 8 by 4 by 5."""
+    sockets = [dado(20.0 + 30.0 * n, 8.0, 6.0, (0.0, 10.0)) for n in range(12)]
+    rabbet = dado(0.0, 400.0, 5.0, (0.0, 4.0))
+    found = bulk(plain(400.0, 60.0, 20.0, *sockets[:5], rabbet, *sockets[5:]))
+    assert found.volume == pytest.approx(400 * 60 * 20 - 400 * 4 * 5 - 12 * (8 * 10 * 6 - 8 * 4 * 5), rel=1e-13)
+    first = 400 * 60 * 20 * 200 - 400 * 4 * 5 * 200 - sum((8 * 10 * 6 - 8 * 4 * 5) * (24 + 30 * n) for n in range(12))
+    assert found.centre[0] == pytest.approx(first / found.volume, rel=1e-13)
+
+
 def test_cuts_of_face_and_back_that_meet_are_counted_once():
     groove = Cut("groove", Face.BACK, 0, 12, rectangle(0, 10, 100, 20))
     shape = plain(100.0, 60.0, 20.0, dado(20.0, 10.0, 12.0, (0.0, 60.0)), groove)

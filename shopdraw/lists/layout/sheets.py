@@ -22,8 +22,8 @@ RESTARTS = 160
 """Attempts from nothing before the best answer is repaired, unless they use up a third of the work."""
 REPAIRS_EACH = 10
 """Repairs for each part: with few parts there is soon nothing new to try."""
-ROUNDS_NEAR = 4
-"""Rounds of repairs where only one step of cost lies between the best answer and the bound: it is worth looking on."""
+ROUNDS = 4
+"""Rounds of repairs, each followed by a choice; one that saves nothing is the last, unless one step of cost is left."""
 WORK = 4_000_000
 """Columns and strips looked at in all: the search's own end, the same on every machine; one or two seconds."""
 MOST_SEEN = 20_000
@@ -54,13 +54,17 @@ class SheetSearch:
                 break
             self._restart(number)
         self._choose()
-        for _ in range(ROUNDS_NEAR if self._is_near else 1):
+        for _ in range(ROUNDS):
+            if self.best is None or self._over:
+                break
+            before = self._cost(self.best)
             for _ in range(REPAIRS_EACH * self._problems[0].number):
-                if self._over or self.best is None:
+                if self._over:
                     break
                 self._repair()
-            if self._is_near:
-                self._choose()
+            self._choose()
+            if self._cost(self.best) >= before - _NEAR and not self._is_near:
+                break
         return self.best
 
     @property

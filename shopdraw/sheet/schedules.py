@@ -17,7 +17,7 @@ from shopdraw.lists.table import Table
 from shopdraw.piece.shop import Shop
 from shopdraw.sheet.cover import GIVEN
 from shopdraw.sheet.exploded_picture import exploded_leaf
-from shopdraw.sheet.label_picture import label_leaves, labelled_in
+from shopdraw.sheet.label_picture import label_leaves, labelled_in, labels_beside
 from shopdraw.sheet.leaf import Leaf, table_leaves
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.set_pages import TILT
@@ -61,9 +61,10 @@ def assembly_leaves(assembly: Assembly, manner: Manner, labelled: Collection[str
     steps = assembly_tables(assembly, figures_of(manner), yard)
     picture = exploded_leaf(assembly, manner)
     shown = labelled_in(standing.view.drawing for leaf in picture for standing in leaf.standing)
+    told = {*labelled, *shown}
+    shared = labels_beside(picture[0], assembly, manner, told) if len(picture) == 1 else None
     return (
-        *picture,
-        *label_leaves(assembly, manner, {*labelled, *shown}),
+        *((shared,) if shared is not None else (*picture, *label_leaves(assembly, manner, told))),
         *table_leaves("assembly", "Order of assembly", steps, manner, given),
     )
 

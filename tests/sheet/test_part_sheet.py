@@ -15,11 +15,11 @@ from shopdraw.drawing.sheet import Drawing, Sheet, SheetSet
 from shopdraw.lists.rough_size import Yard
 from shopdraw.piece.reading import read_piece
 from shopdraw.shape.path import Path
-from shopdraw.sheet.cell import Cell, cells
+from shopdraw.sheet.cell import GROUPS, Cell, cells, group_of
 from shopdraw.sheet.cell_heading import heading_lines
 from shopdraw.sheet.manner import Manner, manner_of, title_fields
 from shopdraw.sheet.part_page import MOST_CELLS
-from shopdraw.sheet.part_sheet import count_part_sheets, part_pages, part_sheets
+from shopdraw.sheet.part_sheet import GROUP_NAMES, count_part_sheets, part_pages, part_sheets
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Face
 from shopdraw.wood.part import mirrored, parts, same_shape
@@ -217,3 +217,14 @@ def test_outline_of_the_slant_is_told_by_its_two_ends_and_the_angle_in_brackets(
         written = f"{angle:.1f}".replace(".", manner.writing.decimal_sign)
         words = [m.words for m in drawing.marks if isinstance(m, Text)]
         assert any(w.startswith(f"(slant {written}° from level") and w.endswith(")") for w in words), words
+
+
+@pytest.mark.parametrize("name", sorted(path.stem for path in SAMPLES.glob("*.piece")))
+def test_a_sheet_is_called_after_what_is_on_it(name: str) -> None:
+    """No sheet of a piece without a lid speaks of one; every member of every sample has its own group."""
+    assembly = build(read_piece(SAMPLES / f"{name}.piece").design)
+    known = {family for families in GROUPS for family in families}
+    assert {board.member.split(".")[0] for board in assembly.boards} <= known
+    lidded = any(board.member.split(".")[0] in ("lid", "ledge", "support") for board in assembly.boards)
+    groups = {GROUP_NAMES[group_of(board.member)] for board in assembly.boards}
+    assert ("lid and supports" in groups) == lidded

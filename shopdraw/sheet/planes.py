@@ -251,8 +251,8 @@ BEYOND_MM = 2.0
 """How far the ends of a plane along the lid lie beyond it."""
 BEYOND_OPEN_MM = 16.0
 """How far the end of view L's plane lies beyond the open lid: past the swing."""
-BEFORE_PIN_MM = 30.0
-"""How far before the pin its other end lies: clear of the shut lid."""
+BEFORE_PIN_MM = 160.0
+"""How far before the pin its other end lies: with its arrow clear of the shut lid down to a scale of 1:16."""
 OVER_LID_SHARE = 0.2
 """How far over the open lid view L is looked at from, as a share of its length."""
 BEFORE_LID_MM = 60.0

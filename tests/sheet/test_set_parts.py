@@ -3,6 +3,7 @@
 import math
 
 import pytest
+from shapely import LineString
 
 from shopdraw.drawing.letters import text_width
 from shopdraw.drawing.mark import Line, Meaning, Text
@@ -185,3 +186,15 @@ def test_a_few_details_stand_beside_the_arrangement_rather_than_alone():
     names = [n for n in held if n.startswith("d")]
     words = [m.words for s in whole_set.sheets.sheets for p in s.placed for m in p.drawing.marks if isinstance(m, Text)]
     assert all(any(w.startswith(f"{name} / {sheet.number}-") for w in words) for name in names)
+
+
+@pytest.mark.parametrize("paper_set", ["wall", "bench"])
+@pytest.mark.parametrize("piece", SLANTED[:4])
+def test_the_marks_of_the_view_from_above_keep_off_the_shut_lid_at_every_scale(piece, paper_set):
+    _, _, whole_set = made(piece, "", paper_set)
+    marks = [m for m in whole_set.drawn.views.done.views["section.A"].drawing.marks if isinstance(m, Line)]
+    level = [m for m in marks if m.meaning is Meaning.PLANE and min(abs(m.start[i] - m.end[i]) for i in (0, 1)) < 1e-9]
+    lid = [LineString((m.start, m.end)) for m in marks if m.meaning is Meaning.CUT and m.board.startswith("lid")]
+    assert len(level) >= 4
+    assert lid
+    assert not any(LineString((m.start, m.end)).intersects(edge) for m in level for edge in lid)

@@ -94,9 +94,12 @@ def _table(title: str, rows: Sequence[_Row], first: int) -> Table:
 def _piece_rows(assembly: Assembly, steps: Sequence[tuple[Step, Closed]], figures: Figures) -> Iterator[_Row]:
     main = [(step, closed) for step, closed in steps if step.group == PIECE]
     cased = [n for n, (step, _) in enumerate(main) if all(_stage(assembly, board) == 0 for board in step.boards)]
+    glued = [n for n in cased if any(joint.glued for joint in main[n][0].joints)]
+    # Shelves on pins come later, but nothing of theirs is clamped.
+    clamped = (glued or cased or [-1])[-1]
     for n, (step, closed) in enumerate(main):
         row = _row(assembly, step, closed, figures)
-        if cased and n == cased[-1]:
+        if n == clamped:
             row = _with(row, "clamp; both diagonals equal before the glue sets")
         if len(STAGES) > 5 and any(_stage(assembly, board) == 5 for board in step.boards):
             row = _with(row, "fitted without finish, hung, taken off again")

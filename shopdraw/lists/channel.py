@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from shopdraw.lists.shaped_cutter import is_shaped
+from shopdraw.shape.askew import askew_rectangle
 from shopdraw.shape.path import bounds
 from shopdraw.wood.assembly import Assembly, Joint
 from shopdraw.wood.board import Board, Cut, Face
@@ -13,7 +14,7 @@ from shopdraw.wood.board import Board, Cut, Face
 NARROW = frozenset({"dado", "groove", "rabbet", "tongue", "slot", "chamfer"})
 """Cuts that are set by their width and depth; their length is where they run out or stop."""
 SAME = 1e-3
-END, OTHER_END, EDGE, OTHER_EDGE, FACE = "end", "other end", "edge", "other edge", "face"
+END, OTHER_END, EDGE, OTHER_EDGE, FACE, SLOPE = "end", "other end", "edge", "other edge", "face", "sloping face"
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,7 +30,7 @@ class Setting:
         depth: of the cut; of the cheek below the face for a tenon or tongue.
         other_depth: of the cheek below the other face, for a tenon or tongue.
         distance: of the near side (bores: the centre) from `reference`; 0 where it is cut at that end or edge.
-        reference: "end", "other end", "edge", "other edge" or "face".
+        reference: "end", "other end", "edge", "other edge" or "face"; "sloping face" for a groove square to a mitre.
         guest: thickness of what enters it, where it carries a fit.
         fit: how much wider it is.
         open: whether the cutter can run out.
@@ -60,6 +61,10 @@ def settings_of(board: Board, assembly: Assembly) -> Iterator[Setting]:
             continue
         elif _round(cut):
             yield _bore(board, cut)
+        elif cut.face in (Face.NEAR, Face.FAR) and (askew := askew_rectangle(cut.outline)) is not None:
+            guest, fit = _fit(_joint(board, index, assembly), askew.wide)
+            deep = askew.long / 2
+            yield Setting("channel", cut.kind, board, askew.wide, 0.0, deep, 0.0, 0.0, SLOPE, guest, fit)
         elif cut.face is not Face.TILTED:
             yield _square(board, cut, _joint(board, index, assembly))
 

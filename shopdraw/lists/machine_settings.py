@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from typing import TypeVar
 
-from shopdraw.lists.channel import END, Setting, settings_of
+from shopdraw.lists.channel import END, SLOPE, Setting, settings_of
 from shopdraw.lists.figures import Figures
 from shopdraw.lists.shaped_cutter import shaped_table
 from shopdraw.lists.table import Column, Table
@@ -136,11 +136,25 @@ def _tilt_table(assembly: Assembly, tilts: Sequence[Tilt], figures: Figures) -> 
         level, tilt = figures.angle(slant.angle_from_level_deg), figures.angle(slant.saw_tilt_deg)
         rows.append(("slant", figures.angle(0.0), level, f"blade square; sawn to the line, {tilt} from plumb", sides))
     for words, alike in _grouped(tilts, key).items():
-        where = [f"{t.board.label}: {t.face}, {figures.size(t.distance)} from the {t.reference}" for t in alike]
-        rows.append((*words, " · ".join(dict.fromkeys(where))))
+        rows.append((*words, _met(alike, figures)))
     return _table(
         "Saw tilts", ("cut", "saw tilt from square", "angle from level", "setting", "meets which face, where"), rows
     )
+
+
+def _met(tilts: Sequence[Tilt], figures: Figures) -> str:
+    """Boards, and which face their flanks meet where: "10L, 10R: other face, 21 from the end"."""
+    by_board: dict[str, dict[str, list[str]]] = {}
+    for tilt in tilts:
+        at = f"{figures.size(tilt.distance)} from the {tilt.reference}"
+        places = by_board.setdefault(tilt.board.label, {}).setdefault(at, [])
+        if tilt.face not in places:
+            places.append(tilt.face)
+    boards: dict[str, list[str]] = {}
+    for label, told in by_board.items():
+        words = "; ".join(f"{' and '.join(faces)}, {at}" for at, faces in told.items())
+        boards.setdefault(words, []).append(label)
+    return " · ".join(f"{', '.join(labels)}: {words}" for words, labels in boards.items())
 
 
 def _channel_table(settings: Sequence[Setting], figures: Figures, tools: Tools) -> Table:
@@ -149,6 +163,9 @@ def _channel_table(settings: Sequence[Setting], figures: Figures, tools: Tools) 
         written = _width(setting, figures)
         if cutter is None:
             return setting.kind, written, figures.size(setting.depth), "none fits", "", ""
+        if setting.reference == SLOPE:
+            # A fence rides on the slope itself; no straight edge is laid on the face.
+            return setting.kind, written, figures.size(setting.depth), figures.size(cutter), "", ""
         edge = figures.size(tools.base - cutter / 2)
         rest = setting.width - cutter
         shift = "" if rest <= 1e-6 else figures.fine_size(rest) if setting.fit > 0.0 else figures.gap(rest)

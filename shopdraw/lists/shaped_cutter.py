@@ -1,8 +1,9 @@
-"""Settings of moulding and dovetail cutters: each profile once, with the boards whose edges and ends get it."""
+"""Settings of moulding, dovetail and V cutters: each profile once, with the boards that get it."""
 
 from __future__ import annotations
 
 import math
+from collections.abc import Callable, Mapping
 
 from shopdraw.build.profile import QUIRK, told_of
 from shopdraw.lists.figures import Figures
@@ -11,7 +12,8 @@ from shopdraw.shape.path import Path, bounds
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Cut, Face
 
-MOULDING = "moulding"
+MOULDING, V_GROOVE = "moulding", "v-groove"
+_SAME = 1e-3
 HEADS = (
     "cut",
     "reach over face × down edge, or widest × deep",
@@ -22,8 +24,8 @@ HEADS = (
 
 
 def is_shaped(cut: Cut) -> bool:
-    """Whether a shaped cutter makes a cut: a moulding, or a dovetail along an edge or end."""
-    return cut.kind == MOULDING or (cut.kind == "dovetail" and cut.face in (Face.NEAR, Face.FAR))
+    """Whether a shaped cutter makes a cut: a moulding, a dovetail along an edge or end, or a V-groove across a face."""
+    return cut.kind == MOULDING or (cut.kind in ("dovetail", V_GROOVE) and cut.face in (Face.NEAR, Face.FAR))
 
 
 def shaped_table(assembly: Assembly, figures: Figures) -> Table:
@@ -32,10 +34,9 @@ def shaped_table(assembly: Assembly, figures: Figures) -> Table:
     for board in assembly.boards:
         for cut in board.shape.cuts:
             if is_shaped(cut):
-                told = _moulding(cut, figures) if cut.kind == MOULDING else _dovetail(cut, figures)
-                rows.setdefault(told, []).append(board.label)
+                rows.setdefault(_TOLD[cut.kind](cut, figures), []).append(board.label)
     told_rows = tuple((*words, ", ".join(_counted(labels))) for words, labels in rows.items())
-    return Table("Moulding and dovetail cutters", tuple(Column(head) for head in HEADS), told_rows)
+    return Table("Moulding, dovetail and V cutters", tuple(Column(head) for head in HEADS), told_rows)
 
 
 def _counted(labels: list[str]) -> list[str]:
@@ -66,9 +67,25 @@ def _dovetail(cut: Cut, figures: Figures) -> tuple[str, ...]:
     return name, f"{figures.size(wide)} × {figures.size(deep)}", figures.angle(angle), figures.size(root)
 
 
+def _v_groove(cut: Cut, figures: Figures) -> tuple[str, ...]:
+    """A V-groove by its section: how wide at the face, how deep, how its flanks lean, how wide its floor is."""
+    x0, w0, x1, w1 = bounds(cut.outline)
+    floor_w = w0 if abs(w1) < _SAME else w1
+    floor = [corner.x for corner in cut.outline.corners if abs(corner.y - floor_w) < _SAME]
+    flat = max(floor) - min(floor)
+    angle = math.degrees(math.atan2((x1 - x0 - flat) / 2, w1 - w0))
+    size = f"{figures.size(x1 - x0)} × {figures.size(w1 - w0)}"
+    return "V-groove", size, figures.angle(angle), figures.size(flat) if flat > _SAME else ""
+
+
 def _narrowest(path: Path, along: bool) -> float:
     levels: dict[float, list[float]] = {}
     for corner in path.corners:
         level, across = (corner.x, corner.y) if along else (corner.y, corner.x)
         levels.setdefault(round(level, 6), []).append(across)
     return min(max(found) - min(found) for found in levels.values())
+
+
+_TOLD: Mapping[str, Callable[[Cut, Figures], tuple[str, ...]]] = {
+    MOULDING: _moulding, "dovetail": _dovetail, V_GROOVE: _v_groove
+}  # fmt: skip

@@ -120,20 +120,91 @@ def stand_on_pages(
 ) -> tuple[tuple[Standing, ...], ...] | None:
     """Views in rows on as many sheets as they need, in their order; None where one is too large for any sheet.
 
+    Loose views that would have the last sheet to themselves stand in what earlier ones leave free, where all of them
+    find room there.
+
     Args:
         views: in order.
         area: free area of each sheet.
         loose: ids of views that may come earlier than their order where a row or a sheet has room for them.
     """
+    made = [
+        pages
+        for early, spread in ((loose, True), (loose, False), ((), True), ((), False))
+        if (pages := _on_pages(views, area, early, spread=spread)) is not None
+    ]
+    if not made or len(made[0]) == 1:
+        return made[0] if made else None
+    closed = [_without_last(pages, area, loose) for pages in made]
+    return min(closed, key=len)
+
+
+def _on_pages(
+    views: Sequence[ComposedView], area: FreeArea, loose: Collection[str], *, spread: bool
+) -> tuple[tuple[Standing, ...], ...] | None:
     pages: list[tuple[Standing, ...]] = []
     rest: Sequence[ComposedView] = views
     while rest:
-        standing, after = _fill(rest, area, loose)
+        standing, after = _fill(rest, area, loose, spread=spread)
         if not standing:
             return None
         pages.append(standing)
         rest = after
     return tuple(pages)
+
+
+def _without_last(
+    pages: tuple[tuple[Standing, ...], ...], area: FreeArea, loose: Collection[str]
+) -> tuple[tuple[Standing, ...], ...]:
+    """The pages without their last ones, as long as these hold loose views alone and others have room for them."""
+    while len(pages) > 1 and all(standing.view.drawing.id in loose for standing in pages[-1]):
+        shared = with_more(pages[:-1], [standing.view for standing in pages[-1]], area)
+        if shared is None:
+            break
+        pages = shared
+    return pages
+
+
+def with_more(
+    pages: Sequence[Sequence[Standing]], views: Sequence[ComposedView], area: FreeArea
+) -> tuple[tuple[Standing, ...], ...] | None:
+    """Pages with further views in what they leave free; None where not all of these have room.
+
+    Args:
+        pages: as they stand; what stands on them keeps its place.
+        views: that are to stand on any of them.
+        area: free area of each.
+    """
+    held = [list(page) for page in pages]
+    for view in sorted(views, key=lambda one: -one.width * one.height):
+        found = next(((page, spot) for page in held if (spot := _spot_for(view, page, area))), None)
+        if found is None:
+            return None
+        found[0].append(found[1])
+    return tuple(tuple(page) for page in held)
+
+
+def _spot_for(view: ComposedView, page: Sequence[Standing], area: FreeArea) -> Standing | None:
+    """Where a page has room for one more view: level with another one if it can be, else as high as it can be."""
+    boxes = [standing.box for standing in page]
+    x0, y0, x1, y1 = area.box
+    wide, high = view.width, view.height
+    if sum((b[2] - b[0]) * (b[3] - b[1]) for b in boxes) + wide * high > (x1 - x0) * (y1 - y0):
+        return None
+    level = sorted({b[1] for b in boxes}, reverse=True)
+    below = {y1 - high, *(b[1] - BETWEEN_VIEWS - high for b in boxes), *(b[3] + BETWEEN_VIEWS for b in boxes), y0}
+    lefts = {x0, x1 - wide, area.block[0] - wide, *(b[2] + BETWEEN_VIEWS for b in boxes)}
+    lefts |= {b[0] - BETWEEN_VIEWS - wide for b in boxes}
+    apart = BETWEEN_VIEWS - 1e-6
+    for foot in (*level, *sorted(below, reverse=True)):
+        if foot < y0 - 1e-6 or foot + high > y1 + 1e-6:
+            continue
+        beside = [b for b in boxes if b[1] < foot + high + apart and b[3] > foot - apart]
+        for left in sorted(lefts):
+            room = (left, foot, left + wide, foot + high)
+            if area.holds(room) and not any(b[0] < room[2] + apart and b[2] > room[0] - apart for b in beside):
+                return Standing(view, (left - view.room[0], foot - view.room[1]))
+    return None
 
 
 def choose_scale(
@@ -176,9 +247,12 @@ def _slid_into(group: Sequence[Standing], area: FreeArea) -> tuple[Standing, ...
 
 
 def _fill(
-    views: Sequence[ComposedView], area: FreeArea, loose: Collection[str] = ()
+    views: Sequence[ComposedView], area: FreeArea, loose: Collection[str] = (), *, spread: bool = True
 ) -> tuple[tuple[Standing, ...], Sequence[ComposedView]]:
-    """Rows from the top down until no further view finds a place; what stands, and what is left."""
+    """Rows from the top down until no further view finds a place; what stands, and what is left.
+
+    Spread, rows share out what they and the page leave free; else that is left at the right and at the foot.
+    """
     x0, y0, x1, y1 = area.box
     standing: list[Standing] = []
     top = y1
@@ -191,6 +265,7 @@ def _fill(
         tall = max(view.height for view in row)
         right = area.block[0] if top - tall < area.block[3] else x1
         spare = (right - x0 - sum(v.width for v in row) - BETWEEN_VIEWS * (len(row) - 1)) / (len(row) + 1)
+        spare = spare if spread else 0.0
         x = x0
         waiting = [view for i, view in enumerate(rest) if i not in held]
         for view in row:
@@ -205,7 +280,7 @@ def _fill(
             x += view.width + BETWEEN_VIEWS
         top -= tall + BETWEEN_VIEWS
         rest = waiting
-    lowest = min((s.box[1] for s in standing), default=y0)
+    lowest = min((s.box[1] for s in standing), default=y0) if spread else y0
     return tuple(_lowered(standing, max(0.0, lowest - y0), area)), rest
 
 

@@ -18,9 +18,9 @@ from shopdraw.wood.part import Part, other_hand, parts
 GROUPS: tuple[tuple[str, ...], ...] = (
     ("side",),
     ("top", "bottom", "shelf", "back"),
-    ("frame", "rail", "guide", "kicker", "divider", "stop"),
+    ("frame", "face", "rail", "strip", "guide", "kicker", "divider", "stop"),
     ("drawer",),
-    ("lid", "support"),
+    ("lid", "ledge", "support"),
     ("partition", "pigeonhole", "compartment", "bracket"),
     ("plinth", "block"),
 )

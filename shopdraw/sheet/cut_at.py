@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from shopdraw.shape.askew import askew_rectangle
 from shopdraw.shape.path import Path, Point, arc_of, bounds
 from shopdraw.sheet.cut_size import CutSizes
 from shopdraw.wood.board import Board, Cut, Face
@@ -171,14 +172,15 @@ def corner_by_corner(at: At) -> Iterator[CutNote]:
                 first = frame.from_edge(corner.x) if cut.face in (Face.FOOT, Face.HEAD) else corner.x - frame.u0
                 listed.append(f"({at.sizes.cut(first)}, {at.sizes.cut(-corner.y)})")
     start = f" from {at.sizes.cut(cut.start)}" if cut.start > SAME else ""
-    askew = _askew(cut.outline) if listed and not cut.islands else None
+    askew = askew_rectangle(cut.outline) if listed and not cut.islands else None
     if askew is not None:
-        (x, w), wide, deep, degrees = askew
+        x, w = askew.middle
         first = frame.from_edge(x) if cut.face in (Face.FOOT, Face.HEAD) else x - frame.u0
         words = (
-            f"{at.kind} {at.sizes.fine(wide)} × {at.sizes.cut(deep)} into each board, {at.sizes.angle(degrees)} to the "
-            f"face, {at.sizes.cut(cut.depth)} long{start}; its middle {at.sizes.cut(first)} from the "
-            f"{'edge' if cut.face in (Face.FOOT, Face.HEAD) else 'end'}, {at.sizes.cut(-w)} from the reference face"
+            f"{at.kind} {at.sizes.fine(askew.wide)} × {at.sizes.cut(askew.long / 2)} into each board, "
+            f"{at.sizes.angle(askew.degrees)} to the face, {at.sizes.cut(cut.depth)} long{start}; "
+            f"its middle {at.sizes.cut(first)} from the {'edge' if cut.face in (Face.FOOT, Face.HEAD) else 'end'}, "
+            f"{at.sizes.cut(-w)} from the reference face"
         )
         yield at.note(words, [*targets, _end_point(at)], places)
         return
@@ -187,22 +189,6 @@ def corner_by_corner(at: At) -> Iterator[CutNote]:
         words += ", corners from the edge and the reference face " + " ".join(listed)
         targets.append(_end_point(at))
     yield at.note(words, targets, places)
-
-
-def _askew(path: Path) -> tuple[Point, float, float, float] | None:
-    """A rectangle that lies askew: its middle, how wide it is, half its length, and its angle to the face, degrees."""
-    corners = path.corners
-    if len(corners) != 4 or any(corner.bulge for corner in corners) or box_of(path) is not None:
-        return None
-    (ax, ay, _), (bx, by, _), (cx, cy, _), (dx, dy, _) = corners
-    square = abs((bx - ax) * (cx - bx) + (by - ay) * (cy - by)) < 1e-6
-    even = math.dist((ax + cx, ay + cy), (bx + dx, by + dy)) < 1e-6
-    if not (square and even):
-        return None
-    one, other = math.dist((ax, ay), (bx, by)), math.dist((bx, by), (cx, cy))
-    run = (bx - ax, by - ay) if one > other else (cx - bx, cy - by)
-    degrees = math.degrees(math.atan2(abs(run[1]), abs(run[0])))
-    return ((ax + cx) / 2, (ay + cy) / 2), min(one, other), max(one, other) / 2, degrees
 
 
 def _end_point(at: At) -> Point:

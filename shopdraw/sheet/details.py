@@ -76,16 +76,17 @@ class Drawn:
 def lid_details(assembly: Assembly, planes: Sequence[CuttingPlane]) -> tuple[Detail, ...]:
     """The details of a lid: d1 top's nose and lid's upper end, d2 pin and support, d3 lid's end over the side.
 
-    Of a lid that is hinged at its upper edge: d1 the pin, with the lid shut and open, d2 its lower edge and the ledge.
+    Of a lid that is hinged at its upper edge: d1 the pin, with the lid shut and open, d2 its lower edge and the ledge,
+    d3 its end beside the side.
     """
     slant = assembly.slant
     if slant is None or not assembly.has("lid"):
         return ()
     by_letter = {plane.letter: plane for plane in planes}
     found: list[Detail] = []
-    if slant.hinge_edge == "upper":
-        return (_upper_pin(slant, by_letter["A"]), _lower_edge(slant, by_letter["A"])) if "A" in by_letter else ()
-    if "A" in by_letter:
+    if slant.hinge_edge == "upper" and "A" in by_letter:
+        found += [_upper_pin(slant, by_letter["A"]), _lower_edge(slant, by_letter["A"])]
+    elif "A" in by_letter:
         found += [_nose(assembly, slant, by_letter["A"]), _pin(slant, by_letter["A"])]
     if "D" in by_letter:
         found.append(_lid_end(assembly, slant, by_letter["D"]))

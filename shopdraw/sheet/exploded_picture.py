@@ -11,7 +11,8 @@ from shopdraw.sheet.in_sight import points_in_sight
 from shopdraw.sheet.leaf import Leaf
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.near_lines import without_near
-from shopdraw.sheet.view import Balloon, ComposedView, PlainView
+from shopdraw.sheet.picture_balloon import picture_balloon, seen_well
+from shopdraw.sheet.view import ComposedView, PlainView
 from shopdraw.view.direction import ISOMETRIC
 from shopdraw.view.exploded import Slide, exploded
 from shopdraw.view.projection import project
@@ -53,11 +54,12 @@ def _standing(assembly: Assembly, manner: Manner, area: FreeArea) -> tuple[Stand
     boards = exploded_boards(assembly)
     lines = project(boards, ISOMETRIC, hidden=False)
     points = points_in_sight(boards, ISOMETRIC)
-    balloons = [
-        Balloon(board.label, points[board.id][0], "dot", (), board.id, points[board.id][1:])
+    told = [
+        picture_balloon(board, points.get(board.id, ()), lines)
         for board in boards
-        if board.id in points
+        if board.id in points or seen_well(board, lines, ISOMETRIC)
     ]
+    balloons = [balloon for balloon in told if balloon is not None]
     x0, y0, x1, y1 = area.box
     bx0, _, _, by1 = area.block
     boxes = ((x0, by1, x1, y1), (x0, y0, bx0, y1))

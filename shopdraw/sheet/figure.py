@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
+from itertools import combinations
 
 from shopdraw.measure import (
     Style,
     Unit,
     decimal_inches,
+    exact_mm,
     fractions,
     millimetres,
     steps_in,
@@ -21,6 +24,8 @@ from shopdraw.sheet.fact import BadFact, Fact
 from shopdraw.sheet.nested_chain import Links, Pair, nested_steps
 
 _FINER_MM = ("0.5", "0.1", "0.01")
+_HAIR_MM = Fraction(1, 10000)
+"""A size so near to a step lies on it."""
 _SIGNS = {"radius": "R", "diameter": "Ø"}
 
 
@@ -127,16 +132,64 @@ def _chain_figures(
     known: dict[Style, dict[Pair, int]] = {}
     for style in dict.fromkeys(part for whole in styles.values() for part in _parts(whole)):
         known[style] = {_pair(fact): steps_in(fact.size(), style.step_mm) for fact in lone if fact.rounding != "angle"}
+    finer: set[Pair] = set()
     for chain in sorted(chains, key=lambda name: len(chains[name])):
         facts = chains[chain]
         links = Links(tuple(fact.size() for fact in facts), tuple((fact.a.id, fact.b.id) for fact in facts))
         figures = [""] * len(facts)
         for style in _parts(styles[chain]):
-            steps = nested_steps(links, known[style], style.step_mm)
-            known[style].update(zip(map(_pair, facts), steps, strict=True))
-            written = [write_steps(count, style) for count in steps]
+            steps, used = nested_steps(links, known[style], style.step_mm), style
+            exact = _exactly(links, steps, style, writing, known[style], finer)
+            if exact is not None:
+                steps, used = exact
+                finer.update(map(_pair, facts))
+            # What lies between two coarser steps can't bind rows that are printed in these.
+            known[style] |= {
+                _pair(fact): steps_in(count * used.step_mm, style.step_mm)
+                for fact, count in zip(facts, steps, strict=True)
+                if _on(count * used.step_mm, style.step_mm)
+            }
+            written = [write_steps(count, used) for count in steps]
             figures = [f"{one} [{two}]" if one else two for one, two in zip(figures, written, strict=True)]
         yield from zip(facts, figures, strict=True)
+
+
+def _exactly(
+    links: Links,
+    steps: Sequence[int],
+    style: Style,
+    writing: Writing,
+    known: Mapping[Pair, int],
+    finer: Collection[Pair],
+) -> tuple[tuple[int, ...], Style] | None:
+    """The links in the step of cuts, where all of them lie on it and a coarser one would print some exact size off.
+
+    Two boards of 25/32 in and 21 7/16 between them would make 3/4 + 21 1/2 + 3/4 in sixteenths. The overall, and what
+    is printed elsewhere of a stretch, must lie on the coarser step as they are, so that rows still add up.
+    """
+    fine = writing.cut if writing.cut.form is style.form else None
+    if fine is None or fine.step_mm >= style.step_mm:
+        return None
+    sizes = [exact_mm(size) for size in links.sizes]
+    off = any(
+        _on(size, style.step_mm) and steps_in(size, style.step_mm) != n for size, n in zip(sizes, steps, strict=True)
+    )
+    if not off and not any(frozenset(ends) in finer for ends in links.ends):
+        return None
+    corners = links.corners()
+    if corners is None or not all(_on(size, fine.step_mm) for size in sizes):
+        return None
+    for low, high in combinations(range(len(corners)), 2):
+        told = known.get(frozenset((corners[low], corners[high])))
+        whole = sum(sizes[low:high], Fraction(0))
+        if (told is not None or high - low == len(sizes)) and not _on(whole, style.step_mm):
+            return None
+    return tuple(steps_in(size, fine.step_mm) for size in sizes), fine
+
+
+def _on(size: Fraction, step: Fraction) -> bool:
+    """Whether a size lies on a step."""
+    return abs(steps_in(size, step) * step - size) <= _HAIR_MM
 
 
 def _parts(style: Style) -> tuple[Style, ...]:

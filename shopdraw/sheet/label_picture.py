@@ -6,18 +6,19 @@ from collections.abc import Collection, Iterable, Sequence
 from dataclasses import replace
 from itertools import product
 
-from shopdraw.drawing.mark import Line, Meaning, Text
+from shopdraw.drawing.mark import Meaning, Text
 from shopdraw.drawing.sheet import Drawing
 from shopdraw.shape.frame import Frame, Vec3
-from shopdraw.shape.path import Point, rectangle
-from shopdraw.sheet.arrange import free_area, stand_on_pages
+from shopdraw.shape.path import rectangle
+from shopdraw.sheet.arrange import free_area, stand_on_pages, with_more
 from shopdraw.sheet.compose import compose_view
 from shopdraw.sheet.extent import Extent, whole
 from shopdraw.sheet.in_sight import points_in_sight
 from shopdraw.sheet.leaf import Leaf
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.near_lines import without_near
-from shopdraw.sheet.view import Balloon, ComposedView, PlainView
+from shopdraw.sheet.picture_balloon import picture_balloon
+from shopdraw.sheet.view import ComposedView, PlainView
 from shopdraw.view.direction import ISOMETRIC
 from shopdraw.view.projection import project
 from shopdraw.wood.assembly import Assembly
@@ -27,6 +28,10 @@ TITLE = "Boards within, in their places, not to scale"
 _THIN_MM = 0.01
 _SHARE = 0.45
 """A picture takes at most so much of the page's width and height, so that several share a sheet."""
+_SMALLER = (0.36, 0.28)
+"""Less of it where the picture then stands on another one's sheet."""
+_MOST_BESIDE = 2
+"""So many pictures may stand on another one's sheet."""
 
 
 def labelled_in(drawings: Iterable[Drawing]) -> frozenset[str]:
@@ -47,13 +52,40 @@ def label_leaves(assembly: Assembly, manner: Manner, labelled: Collection[str]) 
         manner: paper and look.
         labelled: ids of the boards that other sheets label.
     """
-    waiting = [board for board in assembly.boards if board.id not in labelled]
+    made = _pictures(assembly, manner, labelled, _SHARE)
+    pages = stand_on_pages(made, free_area(manner.size, manner.look)) or ()
+    return tuple(
+        Leaf("labels" if n == 0 else f"labels-{n + 1}", "Boards within", "Picture", (), standing)
+        for n, standing in enumerate(pages)
+    )
+
+
+def labels_beside(leaf: Leaf, assembly: Assembly, manner: Manner, labelled: Collection[str]) -> Leaf | None:
+    """A picture's sheet with the boards that have no balloon yet, where it has room for them; None where it has none.
+
+    Args:
+        leaf: the sheet.
+        assembly, manner, labelled: see `label_leaves`.
+    """
     area = free_area(manner.size, manner.look)
-    x0, y0, x1, y1 = area.box
+    for share in (_SHARE, *_SMALLER):
+        made = _pictures(assembly, manner, labelled, share)
+        if len(made) > _MOST_BESIDE:
+            return None
+        found = with_more([leaf.standing], made, area)
+        if found is not None:
+            title = f"{leaf.title}, boards within" if made else leaf.title
+            return replace(leaf, title=title, standing=found[0])
+    return None
+
+
+def _pictures(assembly: Assembly, manner: Manner, labelled: Collection[str], share: float) -> list[ComposedView]:
+    waiting = [board for board in assembly.boards if board.id not in labelled]
+    x0, y0, x1, y1 = free_area(manner.size, manner.look).box
     box = whole(assembly)
     corners = [ISOMETRIC.on_paper(corner) for corner in _corners(box)]
     wide, high = (max(c[i] for c in corners) - min(c[i] for c in corners) for i in (0, 1))
-    ratio = min(_SHARE * (x1 - x0) / wide, _SHARE * (y1 - y0) / high)
+    ratio = min(share * (x1 - x0) / wide, share * (y1 - y0) / high)
     made: list[ComposedView] = []
     while waiting:
         view = _picture(waiting, box, ratio, manner, len(made) + 1)
@@ -62,11 +94,7 @@ def label_leaves(assembly: Assembly, manner: Manner, labelled: Collection[str]) 
         made.append(view)
         if not shown:
             break
-    pages = stand_on_pages(made, area) or ()
-    return tuple(
-        Leaf("labels" if n == 0 else f"labels-{n + 1}", "Boards within", "Picture", (), standing)
-        for n, standing in enumerate(pages)
-    )
+    return made
 
 
 def _picture(boards: Sequence[Board], box: Extent, ratio: float, manner: Manner, number: int) -> ComposedView:
@@ -77,25 +105,9 @@ def _picture(boards: Sequence[Board], box: Extent, ratio: float, manner: Manner,
     held = without_near((*(mark for mark in drawn if mark.board not in names), *edges), ratio)
     lines = tuple(mark for mark in held if mark.meaning is not Meaning.MOVING)
     points = points_in_sight(boards, ISOMETRIC)
-    balloons = [_balloon(board, points.get(board.id, ()), lines) for board in boards]
+    balloons = [picture_balloon(board, points.get(board.id, ()), lines) for board in boards]
     view = PlainView(f"labels.{number}", TITLE, held)
     return compose_view(view, (), ratio, manner.look, {}, [balloon for balloon in balloons if balloon is not None])
-
-
-def _balloon(board: Board, points: Sequence[Point], lines: Iterable[object]) -> Balloon | None:
-    """At a board's face, or at its edges where all that is seen of it is narrow."""
-    if points:
-        return Balloon(board.label, points[0], "dot", (), board.id, tuple(points[1:]))
-    edges = [mark for mark in lines if isinstance(mark, Line) and mark.board == board.id]
-    if not edges:
-        return None
-    edges.sort(key=lambda mark: (-_long(mark), mark.start))
-    middles = [((m.start[0] + m.end[0]) / 2, (m.start[1] + m.end[1]) / 2) for m in edges[:5]]
-    return Balloon(board.label, middles[0], "arrow", (), board.id, tuple(middles[1:]))
-
-
-def _long(mark: Line) -> float:
-    return round(abs(mark.end[0] - mark.start[0]) + abs(mark.end[1] - mark.start[1]), 3)
 
 
 def _planes_behind(box: Extent, stock: Stock) -> tuple[Board, ...]:

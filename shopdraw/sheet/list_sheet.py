@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from functools import lru_cache
 
 from shopdraw.drawing.sheet import Sheet
 from shopdraw.lists.table import Table
@@ -25,7 +26,7 @@ def list_sheets(
     count: int,
     decimal_sign: str = ".",
 ) -> tuple[Sheet, ...]:
-    """Sheets of the cut list, then sheets of the materials.
+    """Sheets of the cut list, then sheets of the materials; both on the same ones where that takes fewer.
 
     Args:
         cut_list: one row a part.
@@ -38,15 +39,28 @@ def list_sheets(
         decimal_sign: of numbers.
     """
     plain = replace(fields, document_type="Parts list", scale="", projection="", material="")
-    first = table_sheets("cut-list", CUT_LIST, (cut_list,), size, plain, look, first_number, count, decimal_sign)
-    after = first_number + len(first)
-    return (*first, *table_sheets("materials", MATERIALS, materials, size, plain, look, after, count, decimal_sign))
+    made: list[Sheet] = []
+    for key, title, tables in _series(cut_list, tuple(materials), size, look, decimal_sign):
+        made += table_sheets(key, title, tables, size, plain, look, first_number + len(made), count, decimal_sign)
+    return tuple(made)
 
 
 def count_list_sheets(
     cut_list: Table, materials: Sequence[Table], size: PaperSize, look: Look, decimal_sign: str = "."
 ) -> int:
     """How many sheets the lists take."""
-    return count_table_sheets((cut_list,), size, look, decimal_sign) + count_table_sheets(
-        materials, size, look, decimal_sign
-    )
+    series = _series(cut_list, tuple(materials), size, look, decimal_sign)
+    return sum(count_table_sheets(tables, size, look, decimal_sign) for _, _, tables in series)
+
+
+@lru_cache(maxsize=4)
+def _series(
+    cut_list: Table, materials: tuple[Table, ...], size: PaperSize, look: Look, decimal_sign: str
+) -> tuple[tuple[str, str, tuple[Table, ...]], ...]:
+    """Which tables share sheets, with key and title of these; kept, since sheets are counted before they are made."""
+    apart = (("cut-list", CUT_LIST, (cut_list,)), ("materials", MATERIALS, materials))
+    single = sum(count_table_sheets(tables, size, look, decimal_sign) for _, _, tables in apart)
+    together = (cut_list, *materials)
+    if count_table_sheets(together, size, look, decimal_sign) < single:
+        return (("cut-list", f"{CUT_LIST}, {MATERIALS.lower()}", together),)
+    return apart

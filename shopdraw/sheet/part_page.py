@@ -22,6 +22,8 @@ KEYED_BELOW = 1.3
 """Letters stand at leaders only at scales below the smallest usual one times this; words come first."""
 SLACK = 1.04
 """An estimate of a cell's room is taken that much larger, so that a page rarely holds less than was counted on."""
+SPARSE = 0.35
+"""A page whose cells take less of it than this may take what follows, at its own scale (own choice)."""
 WORTH = 2.0
 """Sheets that it is worth to draw all parts twice as large (own choice)."""
 
@@ -45,10 +47,43 @@ class Stretch:
 def pages_of(cells: Sequence[ComposedCell], area: FreeArea) -> tuple[tuple[CellAt, ...], ...] | None:
     """Cells on as many pages as they need, near to their order; None where one is too large for a page.
 
-    Filled by rows or by columns, whichever takes fewer pages.
+    Filled by rows or by columns, whichever takes fewer pages. Cells that would have the last page to themselves stand
+    in what earlier pages leave free, where all of them find room there.
     """
-    made = [_pages_by(cells, area, by_columns=by_columns) for by_columns in (False, True)]
-    return min((pages for pages in made if pages), key=len, default=None)
+    made = [pages for by_columns in (False, True) if (pages := _pages_by(cells, area, by_columns=by_columns))]
+    return min((*made, *(_without_last(pages, area) for pages in made)), key=len, default=None)
+
+
+def is_sparse(page: Sequence[CellAt], area: FreeArea) -> bool:
+    """Whether most of a page is left open."""
+    x0, y0, x1, y1 = area.box
+    taken = sum(held.cell.width * held.cell.height for held in page)
+    return taken < SPARSE * (x1 - x0) * (y1 - y0)
+
+
+def _without_last(pages: tuple[tuple[CellAt, ...], ...], area: FreeArea) -> tuple[tuple[CellAt, ...], ...]:
+    """The pages without their last ones, as long as others have room for what these hold."""
+    while len(pages) > 1:
+        held = [list(page) for page in pages[:-1]]
+        for one in sorted(pages[-1], key=lambda cell_at: -cell_at.cell.width * cell_at.cell.height):
+            found = next(((page, at) for page in held if (at := _spot_for(one.cell, page, area)) is not None), None)
+            if found is None:
+                return pages
+            found[0].append(CellAt(one.cell, found[1]))
+        pages = tuple(tuple(page) for page in held)
+    return pages
+
+
+def _spot_for(cell: ComposedCell, page: Sequence[CellAt], area: FreeArea) -> Point | None:
+    """Where a page has room for one more cell: as high as it goes, then as far left; None where it has none."""
+    if len(page) >= MOST_CELLS:
+        return None
+    held = [(c.at[0], c.at[1] - c.cell.height, c.at[0] + c.cell.width, c.at[1]) for c in page]
+    for left, top in _corners(held, area):
+        box = (left, top - cell.height, left + cell.width, top)
+        if area.holds(box) and not _meets(box, held):
+            return left, top
+    return None
 
 
 def _pages_by(
@@ -189,18 +224,13 @@ def _fill(
     Where the next cell finds no place, later ones fill what is left, from its own group alone. The first cell always
     comes first.
     """
-    x0, _, _, y1 = area.box
     held: list[Bounds] = []
     found: list[tuple[int, Point]] = []
     last: int | None = None
     for index, (width, height) in enumerate(rooms):
         if len(found) == MOST_CELLS or (last is not None and groups[index] > last):
             break
-        lefts = sorted({x0, *(box[2] + BETWEEN_CELLS for box in held)})
-        tops = sorted({y1, *(box[1] - BETWEEN_CELLS for box in held)}, reverse=True)
-        corners = [(left, top) for top in tops for left in lefts]
-        if by_columns:
-            corners = [(left, top) for left in lefts for top in tops]
+        corners = _corners(held, area, by_columns=by_columns)
         spots = ((left, top - height, left + width, top) for left, top in corners)
         place = next((box for box in spots if area.holds(box) and not _meets(box, held)), None)
         if place is not None:
@@ -211,6 +241,16 @@ def _fill(
         elif last is None:
             last = groups[index]
     return found
+
+
+def _corners(held: Sequence[Bounds], area: FreeArea, *, by_columns: bool = False) -> list[Point]:
+    """Upper left corners that a further cell may have: each as high as it goes, then as far left; or the other way."""
+    x0, _, _, y1 = area.box
+    lefts = sorted({x0, *(box[2] + BETWEEN_CELLS for box in held)})
+    tops = sorted({y1, *(box[1] - BETWEEN_CELLS for box in held)}, reverse=True)
+    if by_columns:
+        return [(left, top) for left in lefts for top in tops]
+    return [(left, top) for top in tops for left in lefts]
 
 
 def _meets(box: Bounds, held: Sequence[Bounds]) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
@@ -21,7 +21,7 @@ from shopdraw.sheet.fact import Fact
 from shopdraw.sheet.figure import Writing, write_figures
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.manner import PAPER, larger_papers, manner_of, title_fields
-from shopdraw.sheet.part_page import CellAt, Stretch, fits_alone, pages_of, stretches
+from shopdraw.sheet.part_page import CellAt, Stretch, fits_alone, is_sparse, pages_of, stretches
 from shopdraw.sheet.title_block import WIDTH, TitleFields
 from shopdraw.sheet.wrap import PITCH, wrapped
 from shopdraw.trade.cautions import cautions_for
@@ -139,18 +139,18 @@ def part_pages(
     allowed = [scale for scale in scales if scale.ratio <= LARGEST]
     area = _area(size, look)
     figures = write_figures(facts_of(whole, assembly), writing)
+
+    def composed_at(held: Sequence[Cell], scale: Scale) -> list[ComposedCell]:
+        return [_composed(cell, assembly, figures, scale.ratio, look, area, third_angle=third_angle) for cell in held]
+
     made: list[PartPage] = []
-    held = stretches(every, allowed, SMALL_ENOUGH[look.group], area, look)
-    for stretch in held or (Stretch(every, allowed[-1]),):
-        start = allowed.index(stretch.scale)
-        for scale in allowed[start:]:
-            composed = [
-                _composed(cell, assembly, figures, scale.ratio, look, area, third_angle=third_angle)
-                for cell in stretch.cells
-            ]
+    waiting = list(stretches(every, allowed, SMALL_ENOUGH[look.group], area, look) or (Stretch(every, allowed[-1]),))
+    while waiting:
+        stretch = waiting.pop(0)
+        for scale in allowed[allowed.index(stretch.scale) :]:
+            composed = composed_at(stretch.cells, scale)
             pages = pages_of(composed, area)
             if pages is not None:
-                made += [PartPage(scale, page) for page in pages]
                 break
         else:
             tall = next((c.cell for c in composed if not fits_alone(c.width, c.height, area)), stretch.cells[0])
@@ -158,6 +158,11 @@ def part_pages(
                 f"{tall.board.label} {tall.board.name}: {size.name} holds it at no scale down to "
                 f"{allowed[-1].name}; a larger paper is needed"
             )
+        if waiting and waiting[0].scale.ratio > scale.ratio and is_sparse(pages[-1], area):
+            shared = pages_of([*composed, *composed_at(waiting[0].cells, scale)], area)
+            if shared is not None and len(shared) <= len(pages):
+                pages, waiting = shared, waiting[1:]
+        made += [PartPage(scale, page) for page in pages]
     return tuple(made)
 
 
@@ -199,7 +204,7 @@ def _sheet(
         x, y = held.at
         standing += [Standing(s.view, (s.at[0] + x, s.at[1] + y)) for s in held.cell.views]
         marks += [shifted(mark, held.at) for mark in held.cell.marks]
-    names = dict.fromkeys(GROUP_NAMES[held.cell.cell.group] for held in page.cells)
+    names = [GROUP_NAMES[group] for group in sorted({held.cell.cell.group for held in page.cells})]
     stocks = dict.fromkeys(stock_words(held.cell.cell.board.stock).removeprefix("stock ") for held in page.cells)
     material = "; ".join(stocks) if len(stocks) <= MOST_STOCKS else "as given over each part"
     filled = replace(fields, scale=page.scale.printed, material=material, projection=manner_of(design).projection)

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+from shopdraw.shape.frame import Vec3
 from shopdraw.shape.path import Point
 from shopdraw.sheet.extent import extent, faces_across, whole
 from shopdraw.view.direction import FRONT, PLAN, RIGHT_SIDE, looking
@@ -62,7 +63,7 @@ def cutting_planes(assembly: Assembly) -> tuple[CuttingPlane, ...]:
     planes = [plane_a(assembly), plane_b(assembly)]
     if any(opening.use == "drawer" for opening in assembly.openings):
         planes.append(plane_c(assembly))
-    if assembly.slant is not None and assembly.slant.hinge_edge == "lower" and assembly.has("lid"):
+    if assembly.slant is not None and assembly.has("lid"):
         planes.append(plane_d(assembly))
     if assembly.has("plinth.front"):
         planes.append(plane_e(assembly))
@@ -121,17 +122,30 @@ def plane_c(assembly: Assembly) -> CuttingPlane:
 
 
 def plane_d(assembly: Assembly) -> CuttingPlane:
-    """Across the shut lid, square to its length, at three quarters of it; looked at up the slope."""
+    """Across the shut lid, square to its length, at three quarters of it from its pin; looked at up the slope.
+
+    Below a lid that is hinged at its upper edge it runs through the stops that this lies on, where it has any.
+    """
     slant = assembly.slant
     assert slant is not None
     c, s = math.cos(math.radians(slant.angle_from_level_deg)), math.sin(math.radians(slant.angle_from_level_deg))
-    along = 0.75 * slant.lid_length_mm
+    along, thick = 0.75 * slant.lid_length_mm, slant.lid_thickness_mm
     pin_y, pin_z = slant.hinge_pin_mm
+    if slant.hinge_edge == "upper":
+        stops = [corner for b in assembly.boards if b.member == "stop" for corner in _corners(b)]
+        places = [(pin_y - y) * c + (pin_z - z) * s for _, y, z in stops]
+        along = -((min(places) + max(places)) / 2 if places else along)
     at = pin_y + along * c, pin_z + along * s
-    above, below = slant.lid_thickness_mm, slant.lid_thickness_mm / 2
+    # The pin lies in the lid's inner face, or in its reading face where it is hinged above.
+    above, below = (thick, thick / 2) if slant.hinge_edge == "lower" else (thick / 2, 1.5 * thick)
     ends = (at[0] - above * s, at[1] + above * c), (at[0] + below * s, at[1] - below * c)
     plane = Plane(looking((0.0, c, s), (0.0, -s, c)), (0.0, *at))
     return CuttingPlane("D", plane, "section.A", ends, (c, s))
+
+
+def _corners(board: Board) -> list[Vec3]:
+    u0, v0, u1, v1 = board.shape.box
+    return [board.frame.point((u, v, w)) for u in (u0, u1) for v in (v0, v1) for w in (-board.shape.thickness, 0.0)]
 
 
 def plane_e(assembly: Assembly) -> CuttingPlane:
@@ -221,9 +235,7 @@ def _along_lid(letter: str, assembly: Assembly, share: float, before: float) -> 
     assert assembly.slant is not None
     turn = math.radians(assembly.slant.angle_from_level_deg)
     c, s = math.cos(turn), math.sin(turn)
-    lid = assembly.board("lid")
-    u0, v0, u1, v1 = lid.shape.box
-    corners = [lid.frame.point((u, v, w)) for u in (u0, u1) for v in (v0, v1) for w in (-lid.shape.thickness, 0.0)]
+    corners = _corners(assembly.board("lid"))
     out = [-s * y + c * z for _, y, z in corners]
     along = [c * y + s * z for _, y, z in corners]
     level = min(out) + share * (max(out) - min(out)) + before
@@ -239,8 +251,8 @@ BEYOND_MM = 2.0
 """How far the ends of a plane along the lid lie beyond it."""
 BEYOND_OPEN_MM = 16.0
 """How far the end of view L's plane lies beyond the open lid: past the swing."""
-BEFORE_PIN_MM = 30.0
-"""How far before the pin its other end lies: clear of the shut lid."""
+BEFORE_PIN_MM = 160.0
+"""How far before the pin its other end lies: with its arrow clear of the shut lid down to a scale of 1:16."""
 OVER_LID_SHARE = 0.2
 """How far over the open lid view L is looked at from, as a share of its length."""
 BEFORE_LID_MM = 60.0

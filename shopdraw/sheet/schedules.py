@@ -18,7 +18,7 @@ from shopdraw.lists.table import Table
 from shopdraw.piece.shop import Shop
 from shopdraw.sheet.cover import GIVEN
 from shopdraw.sheet.exploded_picture import exploded_leaf
-from shopdraw.sheet.label_picture import label_leaves, labelled_in
+from shopdraw.sheet.label_picture import label_leaves, labelled_in, labels_beside
 from shopdraw.sheet.leaf import Leaf, table_leaves
 from shopdraw.sheet.manner import Manner
 from shopdraw.sheet.set_pages import TILT
@@ -86,8 +86,12 @@ def assembly_leaves(assembly: Assembly, pages: OrderPages, labelled: Collection[
         pages: picture and steps.
         labelled: ids of the boards whose balloons stand on views and sections.
     """
-    shown = labelled_in(standing.view.drawing for leaf in pages.picture for standing in leaf.standing)
-    return (*pages.picture, *label_leaves(assembly, pages.manner, {*labelled, *shown}), *pages.steps)
+    picture, manner = pages.picture, pages.manner
+    shown = labelled_in(standing.view.drawing for leaf in picture for standing in leaf.standing)
+    told = {*labelled, *shown}
+    shared = labels_beside(picture[0], assembly, manner, told) if len(picture) == 1 else None
+    drawn = (shared,) if shared is not None else (*picture, *label_leaves(assembly, manner, told))
+    return (*drawn, *pages.steps)
 
 
 def hardware(assembly: Assembly, manner: Manner) -> tuple[Table, ...]:

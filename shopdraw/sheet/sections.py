@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from shopdraw.drawing.mark import ArcMark, Area, Line, Mark, Meaning
@@ -45,7 +46,7 @@ def cut_view(assembly: Assembly, plane: CuttingPlane, scale: float) -> Cut:
     if plane.letter == "D":
         marks = clipped(marks, _lid_window(assembly, plane))
     elif plane.letter == "T" and plane.shows:
-        marks = clipped(marks, _top_window(assembly, plane))
+        marks = _round_top(assembly, plane, marks)
     drawn: list[Mark] = [mark for mark in marks if isinstance(mark, Area)]
     drawn += without_near([mark for mark in marks if isinstance(mark, Line | ArcMark)], scale)
     if plane.letter == "A":
@@ -97,9 +98,20 @@ def _lid_window(assembly: Assembly, plane: CuttingPlane) -> Window:
     return Window.box(x - margin, y - D_BELOW_MM, x + assembly.width + margin, y + 2 * slant.lid_thickness_mm)
 
 
-def _top_window(assembly: Assembly, plane: CuttingPlane) -> Window:
-    """Section T–T round the top: it is there for what the sides have in common with it."""
+def _round_top(assembly: Assembly, plane: CuttingPlane, marks: Sequence[Mark]) -> tuple[Mark, ...]:
+    """Section T–T round the top: it is there for what the sides have in common with it.
+
+    What lies behind and reaches past the top, as a side does in front of it, ends with it.
+    """
+    behind = [mark for mark in marks if isinstance(mark, Line | ArcMark) and mark.meaning is Meaning.BEHIND]
+    cut = [mark for mark in marks if isinstance(mark, Area) or mark.meaning is not Meaning.BEHIND]
+    return (
+        *clipped(cut, _top_window(assembly, plane, ROUND_TOP_MM)), *clipped(behind, _top_window(assembly, plane, 0.0))
+    )  # fmt: skip
+
+
+def _top_window(assembly: Assembly, plane: CuttingPlane, margin: float) -> Window:
     box = extent([assembly.board("top")])
     ends = [plane.plane.direction.on_paper(corner) for corner in (box.low, box.high)]
     xs, ys = (sorted(end[axis] for end in ends) for axis in (0, 1))
-    return Window.box(xs[0] - ROUND_TOP_MM, ys[0] - ROUND_TOP_MM, xs[1] + ROUND_TOP_MM, ys[1] + ROUND_TOP_MM)
+    return Window.box(xs[0] - margin, ys[0] - margin, xs[1] + margin, ys[1] + margin)

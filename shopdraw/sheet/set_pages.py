@@ -3,10 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from shopdraw.drawing.mark import Mark
-from shopdraw.sheet.arrange import BETWEEN_VIEWS, FreeArea, Standing, stand_in_projection, stand_on_pages
+from shopdraw.sheet.arrange import (
+    BETWEEN_VIEWS,
+    FreeArea,
+    Standing,
+    stand_in_projection,
+    stand_on_pages,
+    with_more,
+)
 from shopdraw.sheet.box import united
 from shopdraw.sheet.caution_note import with_cautions
 from shopdraw.sheet.extent import whole
@@ -22,6 +29,8 @@ LARGEST_RATIO = 0.5
 DETAIL_SCALES = ("1:1", "1:2")
 MOST_NAMED = 3
 """A sheet's title names each of so many details that follow each other; of more, the first and the last."""
+FEW_DETAILS = 4
+"""So many details at most stand beside the arrangement instead of having a sheet to themselves (own choice)."""
 TILT = ("tilt",)
 
 
@@ -101,7 +110,8 @@ def _at_scale(assembly: Assembly, manner: Manner, scale: Scale, *, apart: bool) 
             return None
         rest = _rows(made, manner)
         if rest is not None:
-            return Drawn(manner, made, (*arrangement, *_named(rest, made, manner)))
+            first, others = _shared(arrangement[0], rest, made, manner)
+            return Drawn(manner, made, (first, *arrangement[1:], *_named(others, made, manner)))
         reduced = dict(_reduced(made, manner, (largest, *smaller)))
         if not reduced:
             return None
@@ -173,6 +183,23 @@ def _rows(made: SetViews, manner: Manner) -> tuple[tuple[Standing, ...], ...] | 
     area, _ = with_cautions(TILT, manner.size, manner.look)
     names = [*(plane.view for plane in made.planes), *(detail.view for detail in made.details)]
     return stand_on_pages([made.done.views[name] for name in names], area, {detail.view for detail in made.details})
+
+
+def _shared(
+    arrangement: Page, rest: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner
+) -> tuple[Page, Sequence[tuple[Standing, ...]]]:
+    """The arrangement with the few details that would have the last sheet to themselves, where it has room for them."""
+    names = {detail.view: detail.name for detail in made.details}
+    held = [standing.view for standing in rest[-1]] if rest else []
+    if not 0 < len(held) <= FEW_DETAILS or any(view.drawing.id not in names for view in held):
+        return arrangement, rest
+    area, _ = with_cautions(TILT, manner.size, manner.look)
+    found = with_more([arrangement.standing], held, area)
+    if found is None:
+        return arrangement, rest
+    told = _from_to(list(names.values()), {names[view.drawing.id] for view in held})
+    title = f"{arrangement.title}; detail{'s' if len(held) > 1 else ''} {', '.join(told)}"
+    return replace(arrangement, title=title, standing=found[0]), rest[:-1]
 
 
 def _named(pages: Sequence[tuple[Standing, ...]], made: SetViews, manner: Manner) -> Iterator[Page]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
 from shopdraw.drawing.letters import text_width
@@ -11,7 +11,7 @@ from shopdraw.drawing.mark import Line, Mark, Meaning, Text
 from shopdraw.lists.table import Cell, Column, Table
 from shopdraw.measure import with_comma
 from shopdraw.sheet.arrange import FreeArea
-from shopdraw.sheet.box import words_size
+from shopdraw.sheet.box import Bounds, words_size
 from shopdraw.sheet.look import Look
 from shopdraw.sheet.wrap import PITCH, Fitted, cell_texts, fitted
 
@@ -21,6 +21,8 @@ PAD = 1.5
 """From a cell's line to its words."""
 LEAST_COLUMN = 14.0
 _AFTER_TABLE, _BESIDE_TABLE = 10.0, 10.0
+_NARROWED = 0.3
+"""A table stands beside others at no less than so much of the width that its words take."""
 CONTINUED = "continued"
 
 
@@ -58,8 +60,10 @@ def table_pages(
 ) -> tuple[tuple[Mark, ...], ...]:
     """Tables one under the other, on as many pages as they need.
 
-    A table narrow enough stands beside the title block; a wider one ends above it. What is full goes on in a new column
-    where the page is wide enough, else on a new page, and has its title and its head again.
+    A table narrow enough stands beside the title block; a wider one ends above it, or is made narrower where it then
+    needs no further page. One that doesn't fit under the others stands beside them where the page has room for the
+    whole of it. What is full goes on in a new column where the page is wide enough, else on a new page, and has its
+    title and its head again.
 
     Args:
         tables: in order.
@@ -69,16 +73,15 @@ def table_pages(
     Returns:
         Marks by page; one page at least.
     """
-    sheet = _Pages(area, look)
+    pages = _Pages(area, look)
     for table in tables:
-        widest = area.box[2] - area.box[0]
-        grid = _Grid(table, column_widths(table, widest, look, decimal_sign))
-        _lay(grid, sheet, look, decimal_sign)
-    return sheet.finished()
+        _lay(table, pages, look, decimal_sign)
+    return pages.finished()
 
 
 def column_widths(table: Table, most: float, look: Look, decimal_sign: str = ".") -> tuple[float, ...]:
-    """Widths of a table's columns: what their words take, the widest ones made narrower until all fit.
+    """Widths of a table's columns: what their words take; heads are wrapped first, then the widest columns are made
+    narrower until all fit.
 
     Args:
         table: whose columns.
@@ -86,11 +89,15 @@ def column_widths(table: Table, most: float, look: Look, decimal_sign: str = "."
         look: height of the words.
         decimal_sign: of numbers.
     """
-    wanted = []
-    for i, column in enumerate(table.columns):
-        words = [column.title, *(cell_words(row[i], column, decimal_sign) for row in table.rows)]
-        wanted.append(max(LEAST_COLUMN, 2 * PAD + 0.2 + max(text_width(w, look.figure) for w in words)))
-    widths = list(wanted)
+    heads = [_width(column.title, look) for column in table.columns]
+    bodies = [
+        max((_width(cell_words(row[i], column, decimal_sign), look) for row in table.rows), default=LEAST_COLUMN)
+        for i, column in enumerate(table.columns)
+    ]
+    widths = [max(pair) for pair in zip(heads, bodies, strict=True)]
+    if sum(widths) > most:
+        longest = [max(_width(word, look) for word in column.title.split()) for column in table.columns]
+        widths = [max(pair) for pair in zip(longest, bodies, strict=True)]
     while sum(widths) > most + 1e-6:
         wide = max(widths)
         if wide <= LEAST_COLUMN:
@@ -103,6 +110,10 @@ def column_widths(table: Table, most: float, look: Look, decimal_sign: str = "."
     return tuple(widths)
 
 
+def _width(words: str, look: Look) -> float:
+    return max(LEAST_COLUMN, 2 * PAD + 0.2 + text_width(words, look.figure))
+
+
 class _Pages:
     """Pages being filled from the top down, in one column or in several where tables are narrow."""
 
@@ -111,7 +122,7 @@ class _Pages:
         self.look = look
         self.x, self.y = area.box[0], area.box[3]
         self._pages: list[list[Mark]] = [[]]
-        self._right = self.x
+        self._held: list[Bounds] = []
 
     @property
     def fresh(self) -> bool:
@@ -130,44 +141,132 @@ class _Pages:
     def add(self, marks: Iterator[Mark] | Sequence[Mark]) -> None:
         self._pages[-1].extend(marks)
 
-    def took(self, width: float) -> None:
-        """Notes how far to the right the column reaches."""
-        self._right = max(self._right, self.x + width)
+    def took(self, top: float, width: float) -> None:
+        """Notes what stands from `top` down to where the column now is."""
+        self._held.append((self.x, self.y, self.x + width, top))
+
+    def lowered(self, width: float) -> None:
+        """Goes below what stands beside the column and would be in the way of something that wide."""
+        for x0, y0, _, _ in self._held:
+            if x0 > self.x + 1e-6 and x0 < self.x + width + _BESIDE_TABLE and y0 - _AFTER_TABLE < self.y:
+                self.y = y0 - _AFTER_TABLE
+
+    def beside(self) -> Iterator[Bounds]:
+        """Boxes of this page that are free to the right of what stands: over the title block, then left of it."""
+        x0, y0, x1, y1 = self.area.box
+        for top in sorted({y1, *(box[3] for box in self._held)}, reverse=True):
+            right = max((box[2] for box in self._held if box[1] < top - 1e-6), default=x0)
+            yield right + _BESIDE_TABLE, self.area.block[3], x1, top
+            yield right + _BESIDE_TABLE, y0, self.area.block[0], top
 
     def turn(self, width: float) -> None:
         """Begins a new column, or a new page where there is no room for one that wide."""
-        beside = self._right + _BESIDE_TABLE
+        beside = max((box[2] for box in self._held), default=self.x) + _BESIDE_TABLE
         self.y = self.area.box[3]
         if beside + width <= self.area.box[2]:
             self.x = beside
         else:
             self._pages.append([])
-            self.x = self._right = self.area.box[0]
+            self._held = []
+            self.x = self.area.box[0]
 
     def finished(self) -> tuple[tuple[Mark, ...], ...]:
         return tuple(tuple(page) for page in self._pages)
 
 
-def _lay(grid: _Grid, pages: _Pages, look: Look, decimal_sign: str) -> None:
-    """One table from where the page stands, over as many pages as it takes."""
-    table = grid.table
+@dataclass(frozen=True, slots=True)
+class _Made:
+    """A table with its words fitted into its columns."""
+
+    grid: _Grid
+    heads: tuple[Fitted, ...]
+    body: tuple[tuple[Fitted, ...], ...]
+    title: float
+
+    @property
+    def first(self) -> float:
+        """Height of title, heads and the first row."""
+        return self.title + _row_height(self.heads) + (_row_height(self.body[0]) if self.body else 0.0)
+
+    @property
+    def height(self) -> float:
+        """Of the whole table."""
+        return self.title + _row_height(self.heads) + sum(map(_row_height, self.body))
+
+
+def _made(table: Table, most: float, pages: _Pages, look: Look, decimal_sign: str) -> _Made:
     tallest = pages.area.box[3] - pages.area.block[3] - 2 * look.balloon - 3 * PAD
+    grid = _Grid(table, column_widths(table, most, look, decimal_sign))
     heads = _cells([column.title for column in table.columns], grid, tallest / 2, look)
     body = []
     for row in table.rows:
         said = [cell_words(cell, column, decimal_sign) for cell, column in zip(row, table.columns, strict=True)]
         body.append(_cells(said, grid, tallest / 2, look))
-    head_height = 2 * look.balloon + _row_height(heads)
-    first = head_height + (_row_height(body[0]) if body else 0.0)
-    too_low = pages.y - first < pages.floor(grid.width) and not pages.fresh
+    return _Made(grid, heads, tuple(body), 2 * look.balloon)
+
+
+def _lay(table: Table, pages: _Pages, look: Look, decimal_sign: str) -> None:
+    """One table from where the page stands, over as many pages as it takes."""
+
+    def made_for(most: float) -> _Made:
+        return _made(table, most, pages, look, decimal_sign)
+
+    made = made_for(pages.area.box[2] - pages.area.box[0])
+    pages.lowered(made.grid.width)
+    if not _fits(made, pages):
+        slim = made_for(pages.area.block[0] - pages.x) if made.grid.width > pages.area.block[0] - pages.x else made
+        spot = _beside(made, made_for, pages) if not pages.fresh else None
+        if slim is not made and _fits(slim, pages):
+            made = slim
+        elif spot is not None:
+            _lay_at(*spot, pages, look)
+            return
+    _lay_down(made, pages, look)
+
+
+def _fits(made: _Made, pages: _Pages) -> bool:
+    """Whether the whole table fits where the page stands."""
+    return pages.holds(made.grid.width) and pages.y - made.height >= pages.floor(made.grid.width)
+
+
+def _beside(made: _Made, made_for: Callable[[float], _Made], pages: _Pages) -> tuple[_Made, float, float] | None:
+    """The whole table beside others, as wide as it can be there, and its upper left corner; None without room."""
+    spots = sorted(pages.beside(), key=lambda box: (-min(box[2] - box[0], made.grid.width), box[3]))
+    for x0, y0, x1, y1 in spots:
+        if x1 - x0 < _NARROWED * made.grid.width:
+            break
+        held = made if made.grid.width <= x1 - x0 else made_for(x1 - x0)
+        if held.height <= y1 - y0:
+            return held, x0, y1
+    return None
+
+
+def _lay_at(made: _Made, x: float, y: float, pages: _Pages, look: Look) -> None:
+    """A whole table elsewhere on the page; the column goes on where it was."""
+    back = pages.x, pages.y
+    pages.x, pages.y = x, y
+    _head(made, made.grid.table.title, pages, look)
+    for cells, row in zip(made.body, made.grid.table.rows, strict=True):
+        _row(made.grid, cells, [not isinstance(cell, str) for cell in row], pages, look)
+    pages.took(y, made.grid.width)
+    pages.x, pages.y = back
+
+
+def _lay_down(made: _Made, pages: _Pages, look: Look) -> None:
+    grid, table = made.grid, made.grid.table
+    too_low = pages.y - made.first < pages.floor(grid.width) and not pages.fresh
     if too_low or not pages.holds(grid.width):
         pages.turn(grid.width)
-    _head(grid, heads, table.title, pages, look)
-    for cells, row in zip(body, table.rows, strict=True):
+    top = pages.y
+    _head(made, table.title, pages, look)
+    for cells, row in zip(made.body, table.rows, strict=True):
         if pages.y - _row_height(cells) < pages.floor(grid.width):
+            pages.took(top, grid.width)
             pages.turn(grid.width)
-            _head(grid, heads, f"{table.title} ({CONTINUED})", pages, look)
+            top = pages.y
+            _head(made, f"{table.title} ({CONTINUED})", pages, look)
         _row(grid, cells, [not isinstance(cell, str) for cell in row], pages, look)
+    pages.took(top, grid.width)
     pages.y -= _AFTER_TABLE
 
 
@@ -191,14 +290,14 @@ def _lift(cells: Sequence[Fitted]) -> float:
     return max(0.0, max(over, default=0.0) + CLEAR_OF_LINE - PAD)
 
 
-def _head(grid: _Grid, heads: Sequence[Fitted], title: str, pages: _Pages, look: Look) -> None:
+def _head(made: _Made, title: str, pages: _Pages, look: Look) -> None:
     """The table's title and the row of heads, a wide line under it."""
+    grid = made.grid
     said = fitted(title, grid.width, look.balloon, look.balloon, look.label, look, single=True)
     pages.add([Text((pages.x, pages.y - 1.2 * look.balloon), line, said.height) for line in said.lines])
-    pages.took(grid.width)
-    pages.y -= 2 * look.balloon
+    pages.y -= made.title
     _rule(grid, pages, look)
-    _row(grid, heads, [False] * len(heads), pages, look, wide=True)
+    _row(grid, made.heads, [False] * len(made.heads), pages, look, wide=True)
 
 
 def _row(

@@ -1,4 +1,4 @@
-"""What the details of a lid hinged at its upper edge tell: its pin and how far it opens, its ledge."""
+"""What the details of a lid hinged at its upper edge tell: its pin and how far it opens, its ledge, its ends."""
 
 from __future__ import annotations
 
@@ -12,14 +12,15 @@ from shopdraw.sheet.places import Places
 from shopdraw.sheet.telling import note_at, size_between
 from shopdraw.wood.assembly import SlantFact
 
-D1, D2 = "detail.d1", "detail.d2"
+D1, D2, D3 = "detail.d1", "detail.d2", "detail.d3"
 BEHIND_MM = 1.0
 
 
 def upper_lid_facts(places: Places, slant: SlantFact, writing: Writing) -> Iterator[Fact]:
-    """The facts of d1 and d2 of such a lid."""
+    """The facts of d1, d2 and d3 of such a lid."""
     yield from _pin(places, slant, writing)
     yield from _lower_edge(places, slant)
+    yield from _end(places, slant)
 
 
 def _pin(places: Places, slant: SlantFact, writing: Writing) -> Iterator[Fact]:
@@ -65,3 +66,21 @@ def _lower_edge(places: Places, slant: SlantFact) -> Iterator[Fact]:
             low, high, Rank.SIZE, (D2,), direction_deg=slant.angle_from_level_deg, side="slant", rounding="cut",
             board=ledge.id,
         )  # fmt: skip
+
+
+def _end(places: Places, slant: SlantFact) -> Iterator[Fact]:
+    """The gap between the lid's end and the side, or how far it lies over that."""
+    direction = next((view.direction for view in places.views if view.id == D3), None)
+    if direction is None or not places.assembly.has("side.right"):
+        return
+    _, reading_face = direction.on_paper((0.0, *slant.hinge_pin_mm))
+    side, end = places.extent("side.right"), (places.assembly.width + slant.lid_width_mm) / 2
+    within = end < side.x0
+    level = reading_face if within else reading_face - slant.lid_thickness_mm
+    lid, inner = places.at("lid:right", D3, (end, level)), places.at("side.right:left", D3, (side.x0, level))
+    if within:
+        yield size_between(
+            lid, inner, Rank.CLEARANCE, (D3,), kind="clearance", side="above", prefix="gap ", rounding="fit"
+        )
+    else:
+        yield size_between(inner, lid, Rank.SIZE, (D3,), side="below", prefix="lap ", rounding="cut")

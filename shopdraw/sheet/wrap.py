@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import re
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -13,6 +14,8 @@ from shopdraw.sheet.look import INCH_HEIGHTS, ISO_HEIGHTS, Look
 PITCH = 1.7
 """From line to line in a cell, in heights."""
 _ELLIPSIS = "…"
+_FRACTION = re.compile(r"[1-9]\d*/[1-9]\d*(?!\d)")
+_UNITS = frozenset(("mm", "in", "ft", "kg", "lb", "%", "m³", "dm³"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,10 +33,13 @@ class Fitted:
 
 @lru_cache(maxsize=16384)
 def wrapped(words: str, height: float, width: float) -> tuple[str, ...]:
-    """Words on lines no wider than `width`; a word that is wider by itself is parted."""
+    """Words on lines no wider than `width`; a word that is wider by itself is parted.
+
+    A whole number keeps its fraction, and a figure its unit, where the two have room on one line.
+    """
     lines: list[str] = []
     line = ""
-    for word in words.split():
+    for word in _kept_together(words, height, width):
         longer = f"{line} {word}" if line else word
         if text_width(longer, height) <= width:
             line = longer
@@ -46,6 +52,28 @@ def wrapped(words: str, height: float, width: float) -> tuple[str, ...]:
             lines.append(line[:part])
             line = line[part:]
     return (*lines, line) if line else tuple(lines)
+
+
+def _kept_together(words: str, height: float, width: float) -> Iterator[str]:
+    """The words, those that are read as one figure as one."""
+    held = ""
+    for word in words.split():
+        pair = f"{held} {word}"
+        if held and _is_one_figure(held, word) and text_width(pair, height) <= width:
+            held = pair
+            continue
+        if held:
+            yield held
+        held = word
+    if held:
+        yield held
+
+
+def _is_one_figure(before: str, word: str) -> bool:
+    figure = before.rsplit(" ", 1)[-1].lstrip("(")
+    if _FRACTION.match(word):
+        return figure.isdigit()
+    return figure[-1:].isdigit() and word.rstrip(".,;:)") in _UNITS
 
 
 def fitted(

@@ -76,3 +76,13 @@ def test_a_way_is_told_by_where_it_comes_from():
     assert way_words((-1.0, 0.0, 0.0)) == "from the right"
     assert way_words((0.0, 1.0, 0.0)) == "from the front"
     assert way_words(None) == "lies ready"
+
+
+@pytest.mark.parametrize("name", sample_names())
+def test_what_is_clamped_is_glued(name):
+    """The last case board that glue holds is where clamps go on; shelves on pins and a screwed top come after it."""
+    assembly = build(parse_piece(sample_path(name).read_text(encoding="utf-8")).design)
+    rows = [row for table in told(assembly) for row in table.rows]
+    clamped = [str(row[4]) for row in rows if "clamp;" in str(row[4])]
+    assert len(clamped) == 1
+    assert "glued" in clamped[0]

@@ -128,3 +128,28 @@ def test_the_shops_own_tools_come_before_stated_defaults():
 def test_what_is_a_default_is_said():
     tools = tools_of(Shop(), (3.0, 6.0, 12.0), inch=False)
     assert all("default" in words for words in column(tables(build(design()), tools)["Worked out for"], "from"))
+
+
+def test_a_splines_groove_is_set_by_the_spline_not_by_its_shadow():
+    assembly = build(read_piece(SAMPLES[0].with_name("plan-chest.piece")).design)
+    joints = [joint for joint in assembly.joints if "spline" in joint.guest]
+    assert joints
+    wanted = {(round(dict(j.sizes)["width"], 6), round(dict(j.sizes)["depth"], 6)) for j in joints}
+    hosts = {joint.host for joint in joints}
+    found = [s for board in assembly.boards if board.id in hosts for s in settings_of(board, assembly)]
+    sloping = [setting for setting in found if setting.reference == "sloping face"]
+    assert {(round(s.width, 6), round(s.depth, 6)) for s in sloping} == wanted
+    assert {s.board.id for s in sloping} == hosts
+    # a groove that stops runs along the board, so nothing that a cutter is set to goes deeper than the board is thick
+    assert all(s.depth <= s.board.thickness for s in found if s.form == "channel")
+    row = next(row for row in tables(assembly)["Dados, grooves, rabbets"].rows if "sloping face" in row[-1])
+    assert row[:3] == ("groove", "4.30", "7")
+    assert row[4:] == ("", "", "10L, 10R, 10a: at the sloping face")
+
+
+def test_flanks_alike_are_told_once_for_all_boards():
+    assembly = build(read_piece(SAMPLES[0].with_name("plan-chest.piece")).design)
+    told = {row[0]: row[-1] for row in tables(assembly)["Saw tilts"].rows}
+    assert told["chamfer"] == "15p, 15q, 15s, 15t: face and other face, 2 from the end"
+    assert told["mitre"].count("10a") == 1
+    assert told["mitre"].count("10L, 10R: other face, 21 from the end") == 1

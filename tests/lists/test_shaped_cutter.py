@@ -1,11 +1,14 @@
 """Shaped cutters: each profile once, with its sizes and how often each board gets it."""
 
+from pathlib import Path
+
 from shopdraw.build import build
 from shopdraw.lists.channel import settings_of
 from shopdraw.lists.figures import Figures
 from shopdraw.lists.shaped_cutter import is_shaped, shaped_table
 from shopdraw.measure import millimetres
 from shopdraw.piece.design import Design
+from shopdraw.piece.reading import read_piece
 
 FIGURES = Figures(millimetres("0.1"), millimetres("0.1"))
 
@@ -43,3 +46,16 @@ def test_shaped_cuts_are_in_no_table_of_straight_cutters():
 
 def test_a_piece_without_them_has_no_rows():
     assert shaped_table(_piece(), FIGURES).rows == ()
+
+
+def test_v_grooves_of_small_shelves_are_set_by_their_section():
+    sample = Path(__file__).parents[2] / "sample_projects" / "harbour-master-desk.piece"
+    assembly = build(read_piece(sample).design)
+    hosts = {joint.host for joint in assembly.joints if joint.kind == "v-housing"}
+    assert hosts
+    rows = [row for row in shaped_table(assembly, FIGURES).rows if row[0] == "V-groove"]
+    # 3/8 in wide at the face, 1/8 in deep, flanks of 45 degrees, so 3/8 - 2 * 1/8 = 1/8 in flat
+    assert [row[1:4] for row in rows] == [("9.5 × 3.2", "45.0°", "3.2")]
+    labels = {label.split(" ")[0] for label in rows[0][4].split(", ")}
+    assert labels == {assembly.board(host).label for host in hosts}
+    assert not [s for board in assembly.boards for s in settings_of(board, assembly) if s.kind == "v-groove"]

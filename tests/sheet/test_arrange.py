@@ -1,6 +1,7 @@
 """Views on paper: each in its place for the projection, far enough apart, off frame and title block."""
 
 import itertools
+import random
 
 import pytest
 
@@ -15,6 +16,7 @@ from shopdraw.sheet import (
     stand_in_rows,
     stand_on_pages,
 )
+from shopdraw.sheet.arrange import with_more
 from shopdraw.trade.paper import paper, papers_of
 from shopdraw.trade.scale import preferred_scales
 from tests.sheet.random_view import box_lines
@@ -158,3 +160,35 @@ def test_loose_views_stand_over_low_ones_of_a_row_too():
     assert all(low.box[0] - 1e-6 <= s.box[0] and s.box[2] <= low.box[2] + 1e-6 for s in over)
     assert min(gaps(page)) >= 20.0 - 1e-6
     assert all(AREA.holds(s.box) for s in page)
+
+
+def test_loose_views_close_up_the_last_sheet_and_nothing_comes_too_near():
+    pick = random.Random(5)
+    closed = 0
+    for _ in range(60):
+        sections = [view(f"section.{n}", pick.randint(700, 1300), pick.randint(300, 1200)) for n in range(4)]
+        details = [view(f"detail.{n}", pick.randint(250, 700), pick.randint(250, 700)) for n in range(12)]
+        loose = {one.drawing.id for one in details}
+        pages = stand_on_pages([*sections, *details], AREA, loose)
+        for page in pages:
+            assert all(AREA.holds(standing.box) for standing in page)
+            assert min(gaps(page), default=20.0) > 20.0 - 1e-6
+        names = [standing.view.drawing.id for page in pages for standing in page]
+        assert sorted(names) == sorted([one.drawing.id for one in sections] + list(loose))
+        last = [standing.view for standing in pages[-1]]
+        if len(pages) > 1 and {one.drawing.id for one in last} <= loose:
+            assert with_more(pages[:-1], last, AREA) is None
+        closed += len(pages) == 1
+    assert closed
+
+
+def test_what_stands_keeps_its_place_where_more_comes_to_it():
+    page = stand_in_rows([view("section.A", 900, 900), view("section.B", 900, 700)], AREA)
+    (more,) = with_more([page], [view("detail.1", 300, 300), view("detail.2", 300, 300)], AREA)
+    assert more[:2] == page
+    assert len(more) == 4
+    assert min(gaps(more)) > 20.0 - 1e-6
+    assert all(AREA.holds(standing.box) for standing in more)
+    # level with what stands there already, where there is room for it
+    assert {round(s.box[1], 6) for s in more[2:]} <= {round(s.box[1], 6) for s in page}
+    assert with_more([page], [view("detail.1", 4000, 1500)], AREA) is None

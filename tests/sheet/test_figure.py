@@ -144,3 +144,34 @@ def test_a_lone_1_in_an_inch_dimension_carries_the_sign_for_inches():
     words = write_figures([one, again, other], inch_writing())
     assert [words[fact.id] for fact in (one, again, other)] == ['1"', '(1")', "1 1/2"]
     assert write_figures([lone(0, 1)], metric_writing())[lone(0, 1).id] == "1"
+
+
+def test_exact_sizes_keep_their_figures_where_the_row_is_exact_in_the_step_of_cuts():
+    """Two sides of 25/32 in and 21 7/16 between them make 23: none of the three is to be rounded away."""
+    links = chain([0.0, 25 / 32 * 25.4, (23 - 25 / 32) * 25.4, 23 * 25.4])
+    words = write_figures([*links, lone(0.0, 23 * 25.4)], inch_writing())
+    assert [words[link.id] for link in links] == ["25/32", "21 7/16", "25/32"]
+    assert words[lone(0.0, 23 * 25.4).id] == "23"
+    # sides of 3/4 are exact in sixteenths already
+    plain = chain([0.0, 0.75 * 25.4, 22.25 * 25.4, 23 * 25.4])
+    assert [words for _, words in sorted(write_figures(plain, inch_writing()).items())] == ["3/4", "21 1/2", "3/4"]
+    # an overall between two sixteenths is rounded, and its row with it
+    odd = chain([0.0, 25 / 32 * 25.4, 21.5 * 25.4])
+    figures = write_figures([*odd, lone(0.0, 21.5 * 25.4)], inch_writing())
+    assert sum(value(figures[link.id]) for link in odd) == Fraction(43, 2)
+
+
+@given(st.lists(st.integers(16, 900), min_size=2, max_size=7), st.data())
+def test_rows_of_thirty_seconds_add_up_within_each_other_too(sizes, data):
+    points = [0.0]
+    for size in sizes:
+        points.append(points[-1] + size * 25.4 / 32)
+    cut = data.draw(st.integers(1, len(points) - 2)) if len(points) > 2 else 1
+    fine, coarse = chain(points, "fine"), chain([points[0], points[cut], points[-1]], "coarse", Rank.LEVEL)
+    coarse = [Fact(f"coarse {i}", f.a, f.b, f.rank, f.views, 90.0, chain="coarse") for i, f in enumerate(coarse)]
+    whole = lone(points[0], points[-1])
+    words = write_figures([*fine, *coarse, whole], inch_writing())
+    below, above = (value(words[f.id]) for f in coarse)
+    assert sum(value(words[f.id]) for f in fine[:cut]) == below
+    assert sum(value(words[f.id]) for f in fine[cut:]) == above
+    assert below + above == value(words[whole.id])

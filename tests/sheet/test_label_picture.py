@@ -1,5 +1,6 @@
 """Boards that no view had room to label stand in pictures of their own: no board is left without a balloon."""
 
+import math
 from itertools import product
 
 import pytest
@@ -8,7 +9,9 @@ from shapely import LineString, MultiPoint
 from shopdraw.build import build
 from shopdraw.drawing.mark import Line, Meaning, Text
 from shopdraw.piece.reading import read_piece
-from shopdraw.sheet.label_picture import label_leaves, labelled_in
+from shopdraw.sheet.exploded_picture import exploded_boards, exploded_leaf
+from shopdraw.sheet.in_sight import points_in_sight
+from shopdraw.sheet.label_picture import label_leaves, labelled_in, labels_beside
 from shopdraw.sheet.manner import manner_of
 from shopdraw.shipped import sample_names, sample_path
 from shopdraw.view.direction import ISOMETRIC
@@ -66,3 +69,38 @@ def test_the_box_round_the_piece_is_hidden_where_boards_stand_before_it(name):
 
 def corners(board):
     return product((0.0, board.length), (0.0, board.width), (-board.thickness, 0.0))
+
+
+@pytest.mark.parametrize("name", sample_names())
+def test_strips_too_narrow_for_a_leaders_end_in_them_are_labelled_at_their_edges(name):
+    design = read_piece(sample_path(name)).design
+    assembly = build(design)
+    (leaf,) = exploded_leaf(assembly, manner_of(design))
+    (standing,) = leaf.standing
+    labelled = labelled_in([standing.view.drawing])
+    places = {board.id: board for board in exploded_boards(assembly)}
+    seen = points_in_sight(list(places.values()), ISOMETRIC)
+    for board in assembly.boards:
+        ends = [ISOMETRIC.on_paper(places[board.id].frame.point(end)) for end in corners(board)]
+        longest = max(math.dist(a, b) for a, b in zip(ends[:4], ends[4:], strict=True))
+        shown = [m for m in standing.view.drawing.marks if isinstance(m, Line) and m.board == board.id]
+        whole = [m for m in shown if math.dist(m.start, m.end) > 0.95 * longest]
+        # A long edge from end to end, and yet no face that is wide enough for a dot.
+        assert not whole or board.id in seen or board.id in labelled, board.label
+
+
+def test_boards_within_stand_beside_the_exploded_picture_where_it_leaves_room():
+    design = read_piece(sample_path("plan-chest")).design
+    assembly = build(design)
+    manner = manner_of(design)
+    (leaf,) = exploded_leaf(assembly, manner)
+    hidden = next(board for board in assembly.boards if board.label == "15g2")
+    others = {board.id for board in assembly.boards} - {hidden.id}
+    both = labels_beside(leaf, assembly, manner, others)
+    assert both.title == "Exploded picture, boards within"
+    assert both.standing[0] == leaf.standing[0]
+    assert labelled_in([both.standing[1].view.drawing]) == {hidden.id}
+    (ax0, ay0, ax1, ay1), (bx0, by0, bx1, by1) = (standing.box for standing in both.standing)
+    assert max(bx0 - ax1, ax0 - bx1, by0 - ay1, ay0 - by1) > 20.0 - 1e-6
+    assert labels_beside(leaf, assembly, manner, ()) is None
+    assert labels_beside(leaf, assembly, manner, {board.id for board in assembly.boards}) == leaf

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 from functools import lru_cache
+from itertools import combinations, pairwise
 from pathlib import Path as FilePath
 
 import pytest
@@ -12,14 +13,14 @@ import pytest
 from shopdraw.build import build
 from shopdraw.drawing.mark import Line, Meaning, Text
 from shopdraw.drawing.sheet import Drawing, Sheet, SheetSet
-from shopdraw.lists.rough_size import Yard
+from shopdraw.lists.rough_size import Yard, yard_of
 from shopdraw.piece.reading import read_piece
 from shopdraw.shape.path import Path
-from shopdraw.sheet.cell import Cell, cells
+from shopdraw.sheet.cell import GROUPS, Cell, cells, group_of
 from shopdraw.sheet.cell_heading import heading_lines
 from shopdraw.sheet.manner import Manner, manner_of, title_fields
-from shopdraw.sheet.part_page import MOST_CELLS
-from shopdraw.sheet.part_sheet import count_part_sheets, part_pages, part_sheets
+from shopdraw.sheet.part_page import BETWEEN_CELLS, MOST_CELLS, _spot_for, is_sparse
+from shopdraw.sheet.part_sheet import GROUP_NAMES, _area, count_part_sheets, part_pages, part_sheets
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board, Face
 from shopdraw.wood.part import mirrored, parts, same_shape
@@ -217,3 +218,38 @@ def test_outline_of_the_slant_is_told_by_its_two_ends_and_the_angle_in_brackets(
         written = f"{angle:.1f}".replace(".", manner.writing.decimal_sign)
         words = [m.words for m in drawing.marks if isinstance(m, Text)]
         assert any(w.startswith(f"(slant {written}° from level") and w.endswith(")") for w in words), words
+
+
+@pytest.mark.parametrize("name", sorted(path.stem for path in SAMPLES.glob("*.piece")))
+def test_a_sheet_is_called_after_what_is_on_it(name: str) -> None:
+    """No sheet of a piece without a lid speaks of one; every member of every sample has its own group."""
+    assembly = build(read_piece(SAMPLES / f"{name}.piece").design)
+    known = {family for families in GROUPS for family in families}
+    assert {board.member.split(".")[0] for board in assembly.boards} <= known
+    lidded = any(board.member.split(".")[0] in ("lid", "ledge", "support") for board in assembly.boards)
+    groups = {GROUP_NAMES[group_of(board.member)] for board in assembly.boards}
+    assert ("lid and supports" in groups) == lidded
+
+
+@pytest.mark.parametrize("name", sorted(path.stem for path in SAMPLES.glob("*.piece")))
+def test_no_last_sheet_holds_parts_that_earlier_ones_have_room_for(name: str) -> None:
+    design = read_piece(SAMPLES / f"{name}.piece").design
+    assembly, manner = build(design), manner_of(design)
+    yard = yard_of(design)
+    pages = part_pages(assembly, manner.writing, manner.scales, manner.look, manner.size, manner.third_angle, yard)
+    area = _area(manner.size, manner.look)
+    for scale in {page.scale for page in pages}:
+        alike = [page.cells for page in pages if page.scale == scale]
+        for page in alike:
+            boxes = [(c.at[0], c.at[1] - c.cell.height, c.at[0] + c.cell.width, c.at[1]) for c in page]
+            assert len(page) <= MOST_CELLS
+            assert all(area.holds(box) for box in boxes)
+            for a, b in combinations(boxes, 2):
+                assert max(b[0] - a[2], a[0] - b[2], b[1] - a[3], a[1] - b[3]) > BETWEEN_CELLS - 1e-6
+        if len(alike) > 1:
+            biggest = max(alike[-1], key=lambda c: c.cell.width * c.cell.height).cell
+            spots = [_spot_for(biggest, page, area) for page in alike[:-1]]
+            assert len(alike[-1]) > 1 or not any(spots), biggest.cell.board.label
+    # a sheet that is mostly open takes what comes after it, so at most one of two such ones follow each other
+    open_ones = [is_sparse(page.cells, area) and len(page.cells) < 4 for page in pages]
+    assert not any(a and b for a, b in pairwise(open_ones))

@@ -233,10 +233,13 @@ def test_the_sheets_stand_in_order_and_are_numbered_through():
     sheets = whole_set.sheets.sheets
     assert [sheet.number for sheet in sheets] == [str(n) for n in range(1, len(sheets) + 1)]
     keys = [re.sub(r"-\d+$", "", sheet.key) for sheet in sheets]
-    order = [
-        "cover", "general-arrangement", "sections", "parts", "settings", "cut-list", "materials", "exploded", "assembly"
-    ]  # fmt: skip
+    order = ["cover", "general-arrangement", "sections", "parts", "settings", "cut-list", "exploded", "assembly"]
     assert [key for key in dict.fromkeys(keys) if key in order] == order
+    bought = [
+        n for n, sheet in enumerate(sheets) if any(isinstance(m, Text) and m.words == "Materials" for m in sheet.marks)
+    ]
+    assert bought
+    assert keys.index("cut-list") <= min(bought) < keys.index("exploded")
 
 
 def test_what_must_be_fixed_stands_on_the_cover():

@@ -3,9 +3,10 @@
 import math
 
 import pytest
+from shapely import LineString
 
 from shopdraw.drawing.letters import text_width
-from shopdraw.drawing.mark import Line, Text
+from shopdraw.drawing.mark import Line, Meaning, Text
 from shopdraw.sheet.column import Block, Column, Entry, flowed
 from shopdraw.sheet.extent import extent, whole
 from shopdraw.sheet.figure import metric_writing
@@ -142,3 +143,58 @@ def test_the_whole_is_as_large_as_its_parts():
     box = whole(assembly)
     assert box.z0 == 0.0
     assert box.x1 - box.x0 == pytest.approx(assembly.width + 2 * 18.0)
+
+
+SLANTED = ("harbour-office-desk", "chart-room-desk", "pilot-station-desk", "harbour-master-desk", "tide-lectern")
+
+
+@pytest.mark.parametrize("piece", SLANTED)
+def test_every_lids_end_has_its_detail_with_the_gap_or_lap_at_the_side(piece):
+    _, assembly, whole_set = made(piece)
+    d3 = whole_set.drawn.views.done.views["detail.d3"].drawing
+    side, lids = extent([assembly.board("side.right")]), [b for b in assembly.boards if b.member in ("lid", "lid.cap")]
+    end = extent(lids).x1
+    told = [d for d in d3.dimensions if d.words.split(" ")[0] == ("lap" if end > side.x0 else "gap")]
+    assert [round(d.measured, 6) for d in told] == [round(abs(end - side.x0), 6)]
+    assert any(plane.letter == "D" for plane in whole_set.drawn.views.planes)
+
+
+@pytest.mark.parametrize("piece", SLANTED)
+def test_nothing_that_lies_behind_the_tops_section_is_broken_off_beyond_it(piece):
+    _, assembly, whole_set = made(piece)
+    view = whole_set.drawn.views.done.views.get("section.T")
+    if view is None:
+        assert not [j for j in assembly.joints if j.kind == "dovetail" and "top" in (j.host, j.guest)]
+        return
+    top = extent([assembly.board("top")])
+    behind = [m for m in view.drawing.marks if isinstance(m, Line) and m.meaning is Meaning.BEHIND]
+    cut = [m for m in view.drawing.marks if isinstance(m, Line) and m.meaning is Meaning.CUT]
+    assert cut
+    for mark in behind:
+        assert min(mark.start[1], mark.end[1]) >= top.y0 - 1e-6
+
+
+def test_a_few_details_stand_beside_the_arrangement_rather_than_alone():
+    _, _, whole_set = made("mail-case")
+    kinds = [{s.view.drawing.id.split(".")[0] for s in page.standing} for page in whole_set.drawn.pages]
+    assert kinds[0] == {"front", "side", "plan", "detail"}
+    assert all(kind != {"detail"} for kind in kinds)
+    held = [s.view.drawing.id.removeprefix("detail.") for s in whole_set.drawn.pages[0].standing]
+    assert all(name in whole_set.drawn.pages[0].title for name in held if name.startswith("d"))
+    # the circle of each names the sheet on which it stands
+    sheet = next(s for s in whole_set.sheets.sheets if s.key == "general-arrangement")
+    names = [n for n in held if n.startswith("d")]
+    words = [m.words for s in whole_set.sheets.sheets for p in s.placed for m in p.drawing.marks if isinstance(m, Text)]
+    assert all(any(w.startswith(f"{name} / {sheet.number}-") for w in words) for name in names)
+
+
+@pytest.mark.parametrize("paper_set", ["wall", "bench"])
+@pytest.mark.parametrize("piece", SLANTED[:4])
+def test_the_marks_of_the_view_from_above_keep_off_the_shut_lid_at_every_scale(piece, paper_set):
+    _, _, whole_set = made(piece, "", paper_set)
+    marks = [m for m in whole_set.drawn.views.done.views["section.A"].drawing.marks if isinstance(m, Line)]
+    level = [m for m in marks if m.meaning is Meaning.PLANE and min(abs(m.start[i] - m.end[i]) for i in (0, 1)) < 1e-9]
+    lid = [LineString((m.start, m.end)) for m in marks if m.meaning is Meaning.CUT and m.board.startswith("lid")]
+    assert len(level) >= 4
+    assert lid
+    assert not any(LineString((m.start, m.end)).intersects(edge) for m in level for edge in lid)

@@ -88,11 +88,61 @@ def test_columns_are_as_wide_as_their_words_and_no_narrower_than_their_least():
     assert sum(widths) < 400.0
 
 
-def test_the_widest_columns_give_way_first():
+def test_heads_are_wrapped_first_then_the_widest_columns_give_way():
     wide = column_widths(table([row(1, "finished sizes before sanding; " * 20)]), 250.0, LOOK)
     plain = column_widths(table([row(1)]), 250.0, LOOK)
     assert sum(wide) <= 250.0 + 1e-6
-    assert wide[:4] == pytest.approx(plain[:4])
+    assert wide[:3] == pytest.approx(plain[:3])
+    # "length (mm)" stands in two lines, its figures in one
+    assert wide[3] == LEAST_COLUMN < plain[3]
+
+
+def test_heads_alone_are_wrapped_where_that_is_enough():
+    heads = tuple(Column(f"rough length between the shoulders of {name}", "mm") for name in "abcdef")
+    (page,) = table_pages([Table("Cut list", heads, ((1020.5,) * 6, (17.0,) * 6))], AREA, LOOK)
+    said = [m.words for m in page if isinstance(m, Text)]
+    assert said.count("1020.5") == said.count("17.0") == 6
+    assert not any("shoulders" in words and words.endswith("(mm)") for words in said)
+
+
+def joints(rows):
+    return Table("Joints", COLUMNS[:3], tuple(row(i)[:3] for i in range(rows)))
+
+
+def test_a_table_without_room_below_stands_beside_the_others_on_the_same_sheet():
+    def said(page):
+        return [m.words for m in page if isinstance(m, Text)]
+
+    rows = next(n for n in range(1, 99) if "Joints (continued)" in said(table_pages([joints(n)], AREA, LOOK)[0])) - 3
+    long = joints(rows)
+    words = "unplug the saw to set it, keep the fence on the side away from the tilt, cut a test piece first"
+    cautions = Table("Cautions", (Column("hazard"), Column("caution")), (("tilted blade", words),) * 4)
+    last = Table("Bores", COLUMNS[:3], (row(1)[:3],))
+    for tables in ([long, cautions], [long, cautions, last], [long, cautions, cautions]):
+        (page,) = table_pages(tables, AREA, LOOK)
+        titles = {m.words: m.at for m in page if isinstance(m, Text) and m.words in ("Joints", "Cautions", "Bores")}
+        assert titles["Cautions"][0] > titles["Joints"][0]
+        assert not any("continued" in words for words in said(page))
+        texts = [box_of_text(m) for m in page if isinstance(m, Text)]
+        assert not any(box.meets_box(other) for i, box in enumerate(texts) for other in texts[i + 1 :])
+        assert all(AREA.holds(box.bounds()) for box in texts)
+
+
+def test_a_table_that_would_end_over_the_title_block_is_made_narrower_where_it_then_stands_on_one_sheet():
+    large = paper("A1")
+    look = look_for("iso", large.group)
+    area = free_area(large, look)
+    note = "finished sizes before sanding, edges broken by hand; " * 6
+
+    def lowest(rows):
+        pages = table_pages([table([row(i, note if i == 0 else "") for i in range(rows)])], area, look)
+        return len(pages), min(m.at[1] for m in pages[0] if isinstance(m, Text))
+
+    assert sum(column_widths(table([row(1, note)]), 2000.0, look)) > area.block[0] - area.box[0]
+    over = [rows for rows in range(60, 130) if lowest(rows)[0] == 1 and lowest(rows)[1] < area.block[3]]
+    assert over == list(range(over[0], over[-1] + 1))
+    assert len(over) > 5
+    assert lowest(over[-1])[1] < area.box[1] + 2 * look.balloon
 
 
 def test_numbers_have_their_columns_decimals_and_the_sheets_sign():

@@ -1,5 +1,7 @@
 """Words in cells: wrapped, made smaller, never wider or taller than the cell."""
 
+from itertools import pairwise
+
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -50,3 +52,22 @@ def test_lines_of_a_cell_stand_one_pitch_apart_from_the_top():
     first, second = cell_texts(cell, 5.0, 50.0)
     assert first.at == (5.0, 47.5)
     assert first.at[1] - second.at[1] == 2.5 * PITCH
+
+
+@given(st.floats(28, 90))
+def test_a_number_keeps_its_fraction_and_its_unit(width):
+    told = "glue up from 4 boards of 5 3/4 in clear; boards: 146.0 mm, (12 1/2 in) or 104.4 mm; 13 12 mm"
+    lines = wrapped(told, 2.5, width)
+    assert " ".join(lines) == told
+    for before, after in pairwise(lines):
+        assert not after.startswith(("3/4", "1/2", "mm", "in)", "in clear")), (before, after)
+
+
+def test_a_figure_wider_than_its_cell_is_parted_all_the_same():
+    assert wrapped("1000 3/4", 2.5, 9.0) == ("1000", "3/4")
+
+
+def test_what_only_looks_like_a_figure_is_wrapped_as_ever():
+    width = text_width("sheets 3, 4", 2.5)
+    assert wrapped("sheets 3, 4 in all", 2.5, width)[0] in ("sheets 3, 4", "sheets 3,")
+    assert wrapped("see sheet A 3/4 in", 2.5, text_width("see sheet A", 2.5))[0] == "see sheet A"

@@ -37,7 +37,7 @@ class Hand(QObject):
         self._keyed: tuple[str, State, int, float] | None = None
         self._series = 0
         self.decimal_sign = "."
-        self._tidying = Tidying(self)
+        self.tidying = Tidying(self)
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
@@ -56,7 +56,7 @@ class Hand(QObject):
         return self._drag is not None
 
     def _take(self, handle: Handle, point: Point) -> None:
-        self._tidying.hold()
+        self.tidying.hold()
         self._keyed = None
         self._drag = self._drag_of(handle, point)
         self._canvas.show_label(self._words(self._drag.step))
@@ -76,7 +76,7 @@ class Hand(QObject):
             self._drag.finished()
 
     def _leave(self) -> None:
-        self._tidying.let_go()
+        self.tidying.let_go()
         self._rest.stop()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())
@@ -84,7 +84,7 @@ class Hand(QObject):
             self._finish(drag)
 
     def _give_up(self) -> None:
-        self._tidying.let_go()
+        self.tidying.let_go()
         self._rest.stop()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())

@@ -8,7 +8,9 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPointF
+from PySide6.QtWidgets import QApplication
 
+from shopdraw.editor import run
 from shopdraw.editor.tidying import Tidying
 from shopdraw.editor.window import Window
 from tests.editor.gestures import move, press, release
@@ -23,7 +25,7 @@ def _searched_again() -> Iterator[None]:
 
 def test_a_drag_puts_the_search_off_until_it_is_quiet(open_desk: Window, qtbot) -> None:
     lone = open_desk
-    tidying = lone.work.hand._tidying
+    tidying = lone.work.hand.tidying
     tidying._quiet.setInterval(200)
     canvas = lone.canvas
     handle = canvas.handle_named("case.width@front")
@@ -84,3 +86,23 @@ def test_views_that_come_after_the_draft_give_the_picture_that_is_made_anew(open
     move(canvas, QPointF(3.0, 3.0), held=False)
     assert (canvas.scene.lines, canvas.scene.faces) == (scene.lines, scene.faces)
     assert canvas.grab().toImage() == shown
+
+
+def test_a_program_that_starts_searches_when_its_window_is_up(make_window, qtbot, monkeypatch) -> None:
+    """Loading isn't held up by searches; what was loaded is never searched, and later rings are found again."""
+    window = make_window()
+    window.work.hand.tidying._quiet.setInterval(60)
+    seen: list[bool] = []
+    monkeypatch.setattr("shopdraw.editor.start.Window", lambda: seen.append(gc.isenabled()) or window)
+
+    def stay(_app: QApplication) -> int:
+        window.working.close()
+        seen.append(gc.isenabled())
+        qtbot.waitUntil(gc.isenabled, timeout=5_000)
+        return 0
+
+    monkeypatch.setattr("shopdraw.editor.start.signal.signal", lambda _number, _does: None)
+    monkeypatch.setattr(QApplication, "exec", stay)
+    assert run(None) == 0
+    assert seen == [False, False]
+    assert gc.get_freeze_count() > 10_000

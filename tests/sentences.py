@@ -16,7 +16,8 @@ from shopdraw.trade.sheet_goods import panels
 from shopdraw.trade.species import all_species
 
 PLACES = (
-    "check/*.py", "build/*.py", "measure/*.py", "wood/finding.py", "cnc/advice.py", "cnc/setting.py", "cnc/part.py",
+    "check/*.py", "build/*.py", "cli/export.py", "cli/package.py", "measure/*.py", "wood/finding.py",
+    "cnc/advice.py", "cnc/setting.py", "cnc/part.py",
     "cnc/second.py", "cnc/side_name.py", "piece/design.py", "piece/fault.py", "piece/migration.py",
     "piece/quantity.py", "piece/reading.py", "piece/refusal.py", "piece/saving.py", "piece/shop.py",
     "piece/shop_reading.py", "piece/source_text.py", "piece/unknown.py", "piece/variant.py", "sheet/set.py",

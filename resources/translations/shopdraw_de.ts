@@ -5469,6 +5469,10 @@
         <translation>erwartet wird &quot;square&quot;: die Buchleiste steht auf der Fläche einer oben angeschlagenen Klappe</translation>
     </message>
     <message>
+        <source>--only: {0} isn&apos;t there yet; expected one of {1}</source>
+        <translation>--only: {0} gibt es noch nicht; erwartet wird eins von {1}</translation>
+    </message>
+    <message>
         <source>a third, {0}</source>
         <translation>ein Drittel, {0}</translation>
     </message>
@@ -7565,6 +7569,10 @@
         <translation>„{0}“ greift um {2} in „{1}“, {3} ist {4} tief mit einer Luft von {5}: {6}; richtig wären {7}</translation>
     </message>
     <message>
+        <source>{0} files in {1}</source>
+        <translation>{0} Dateien in {1}</translation>
+    </message>
+    <message>
         <source>{0} has no effect on a slant-desk, whose drawers are one bank over its bottom; it would count in a free piece</source>
         <translation>{0} bewirkt nichts an einem Schreibschrank mit Schräge, dessen Schubkästen eine Reihe über dem Unterboden sind; an einem freien Möbel zählte es</translation>
     </message>
@@ -7773,6 +7781,18 @@
         <translation>{0}: eine Innenecke mit Radius {1} im Umriss ist enger als jeder Fräser ({2}): mit dem Stechbeitel fertigmachen</translation>
     </message>
     <message>
+        <source>{0}: can&apos;t be written (permission denied); nothing was exported</source>
+        <translation>{0}: kann nicht geschrieben werden (Zugriff verweigert); nichts wurde ausgegeben</translation>
+    </message>
+    <message>
+        <source>{0}: can&apos;t be written ({1}); nothing was exported</source>
+        <translation>{0}: kann nicht geschrieben werden ({1}); nichts wurde ausgegeben</translation>
+    </message>
+    <message>
+        <source>{0}: can&apos;t be written ({1}); {2} is as it was</source>
+        <translation>{0}: kann nicht geschrieben werden ({1}); {2} ist, wie es war</translation>
+    </message>
+    <message>
         <source>{0}: expected the address of a value</source>
         <translation>{0}: erwartet wird die Adresse eines Werts</translation>
     </message>
@@ -7783,6 +7803,14 @@
     <message>
         <source>{0}: found &quot;{1}&quot;; expected an id, a label, sizes and a fingerprint</source>
         <translation>{0}: gefunden &quot;{1}&quot;; erwartet werden id, Kennung, Maße und Fingerabdruck</translation>
+    </message>
+    <message>
+        <source>{0}: found a NUL in it; expected a folder&apos;s name</source>
+        <translation>{0}: ein NUL gefunden; erwartet wird der Name eines Ordners</translation>
+    </message>
+    <message>
+        <source>{0}: found a file; expected a folder to write to</source>
+        <translation>{0}: eine Datei gefunden; erwartet wird ein Ordner zum Schreiben</translation>
     </message>
     <message>
         <source>{0}: it is frozen already; expected a new name</source>

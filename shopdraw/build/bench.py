@@ -8,11 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from itertools import pairwise
 from typing import NamedTuple
 
 from shopdraw.build.label import label_of
-from shopdraw.shape.frame import Frame, Vec3, cross
+from shopdraw.shape.frame import Frame, Vec3, cross, dot
 from shopdraw.shape.path import Corner, Path, polygon, rectangle
 from shopdraw.wood.assembly import Hardware, Joint, Motion
 from shopdraw.wood.board import Board, Cut, Face, Fixing, Shape, Stock
@@ -31,6 +32,7 @@ SLIGHT_MM = 1e-6
 """Two planes nearer than this are one plane."""
 
 
+_new = tuple.__new__
 _SIDE = {"-x": 0, "+x": 1, "-y": 2, "+y": 3, "-z": 4, "+z": 5}
 """Where a box keeps its side towards a direction."""
 
@@ -52,7 +54,7 @@ class Box(NamedTuple):
     def with_side(self, direction: str, at: float) -> Box:
         """The box with its side towards a direction (such as "+x") moved to a coordinate."""
         i = _SIDE[direction]
-        return Box._make((*self[:i], at, *self[i + 1 :]))
+        return _new(Box, (*self[:i], at, *self[i + 1 :]))
 
     def side(self, direction: str) -> float:
         """Coordinate of the side towards a direction."""
@@ -61,7 +63,7 @@ class Box(NamedTuple):
     def grown(self, direction: str, by: float) -> Box:
         """The box with one side moved outwards by mm."""
         i = _SIDE[direction]
-        return Box._make((*self[:i], self[i] + by if i % 2 else self[i] - by, *self[i + 1 :]))
+        return _new(Box, (*self[:i], self[i] + by if i % 2 else self[i] - by, *self[i + 1 :]))
 
 
 def opposite(direction: str) -> str:
@@ -127,11 +129,7 @@ class Blank:
 
     def axis_of(self, direction: str) -> tuple[int, int]:
         """The local axis (0 to 2) that lies along a world direction, and its sign."""
-        a, b, c = self.frame.local_direction(AXES[direction])
-        x, y, z = abs(a), abs(b), abs(c)
-        if x >= y and x >= z:
-            return 0, 1 if a > 0 else -1
-        return (1, 1 if b > 0 else -1) if y >= z else (2, 1 if c > 0 else -1)
+        return _axis_along(self.frame.u, self.frame.v, self.frame.w, direction)
 
     def box(self) -> Box:
         """The blank's extent in the world, for a board that lies square to the axes."""
@@ -215,6 +213,16 @@ class Blank:
         self.cuts.append(Sunk(kind, face, enter, floor, outline, (), id, purpose, clipped=True))
 
 
+@lru_cache(maxsize=1024)
+def _axis_along(u: Vec3, v: Vec3, w: Vec3, direction: str) -> tuple[int, int]:
+    """Which of three axes lies along a world direction (0 to 2), and its sign. Most boards lie in a few ways."""
+    a, b, c = dot(AXES[direction], u), dot(AXES[direction], v), dot(AXES[direction], w)
+    x, y, z = abs(a), abs(b), abs(c)
+    if x >= y and x >= z:
+        return 0, 1 if a > 0 else -1
+    return (1, 1 if b > 0 else -1) if y >= z else (2, 1 if c > 0 else -1)
+
+
 _ENDLESS = 1e9
 
 
@@ -230,7 +238,7 @@ def world_box(frame: Frame, low: Sequence[float], high: Sequence[float]) -> Box:
     a = frame.point((low[0], low[1], low[2]))
     b = frame.point((high[0], high[1], high[2]))
     (x0, y0, z0), (x1, y1, z1) = _low_and_high(a, b)
-    return Box(x0, x1, y0, y1, z0, z1)
+    return _new(Box, (x0, x1, y0, y1, z0, z1))
 
 
 def _low_and_high(a: Vec3, b: Vec3) -> tuple[Vec3, Vec3]:
@@ -359,7 +367,7 @@ def finished(blank: Blank, *, rough: bool = False) -> Board:
         name=blank.name,
         member=blank.member,
         shape=shape,
-        frame=replace(blank.frame, at=at),
+        frame=Frame(blank.frame.u, blank.frame.v, blank.frame.w, at),
         stock=blank.stock,
         cut_ids=tuple(ids),
         cut_for=tuple(purposes),
@@ -396,7 +404,9 @@ def _measured(sunk: Sunk, low: Sequence[float], high: Sequence[float]) -> Cut | 
 
 def _squared(corners: Sequence[Corner], blank: tuple[float, float, float, float]) -> list[Corner]:
     """A pocket's corners, those square at which it runs out of the blank's edge: the cutter leaves nothing there."""
-    sharp = [_sharp_at_edge(here, there, corners, blank) for here, there in pairwise((*corners, corners[0]))]
+    xs, ys = [c.x for c in corners], [c.y for c in corners]
+    ends = ((min(xs), max(xs)), (min(ys), max(ys)))
+    sharp = [_sharp_at_edge(here, there, ends, blank) for here, there in pairwise((*corners, corners[0]))]
     kept: list[Corner] = []
     for i, corner in enumerate(corners):
         made = sharp[i]
@@ -408,14 +418,22 @@ def _squared(corners: Sequence[Corner], blank: tuple[float, float, float, float]
 
 
 def _sharp_at_edge(
-    here: Corner, there: Corner, corners: Sequence[Corner], blank: tuple[float, float, float, float]
+    here: Corner,
+    there: Corner,
+    ends: tuple[tuple[float, float], tuple[float, float]],
+    blank: tuple[float, float, float, float],
 ) -> Corner | None:
-    """The square corner in place of an upright pocket's rounded one that lies on the blank's edge; else None."""
+    """The square corner in place of an upright pocket's rounded one that lies on the blank's edge; else None.
+
+    Args:
+        here, there: the corner, and the one after it.
+        ends: where the pocket ends along both axes.
+        blank: least, then greatest coordinates.
+    """
     if not here.bulge:
         return None
-    xs, ys = [c.x for c in corners], [c.y for c in corners]
     for x, y in ((here.x, there.y), (there.x, here.y)):
-        outermost = x in (min(xs), max(xs)) and y in (min(ys), max(ys))
+        outermost = x in ends[0] and y in ends[1]
         if outermost and min(x - blank[0], y - blank[1], blank[2] - x, blank[3] - y) <= SLIGHT_MM:
             return Corner(x, y)
     return None

@@ -17,7 +17,7 @@ from shopdraw.editor.figure import placed
 from shopdraw.editor.handle import Handle
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.painting import Batch, batch, paint, text_path, text_rect
-from shopdraw.editor.scene import Layers, Scene
+from shopdraw.editor.scene import Layers, Scene, Views
 from shopdraw.editor.sight import Sight, fitted
 from shopdraw.editor.yielding import Grip, shifts
 from shopdraw.shape.path import Point
@@ -74,6 +74,12 @@ class Easel(QWidget):
         self._contours.clear()
         if self._fitted and self._held is None:
             self.fit()
+        self.update()
+
+    def show_lines(self, lines: Views) -> None:
+        """Shows the full views of the scene that is there as a draft."""
+        self.scene = replace(self.scene, lines=lines)
+        self._batches = {key: made for key, made in self._batches.items() if key[0] != "lines"}
         self.update()
 
     def show_layers(self, layers: Layers) -> None:

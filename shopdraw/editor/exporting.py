@@ -10,16 +10,24 @@ import os
 import shutil
 import sys
 import tempfile
+from collections.abc import Iterable
 from contextlib import suppress
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QProcess, QProcessEnvironment, Signal
+
+from shopdraw.editor.said import said
 
 PATIENCE = 10
 """How far an export steps back behind the window: POSIX niceness."""
 PROGRESS_VARIABLE = "SHOPDRAW_PROGRESS"
 PROGRESS_MARK = "progress "
 """A line of progress on stderr: `progress 2/5 templates`."""
+
+
+def _in_words(lines: Iterable[str]) -> str:
+    """What the command line said, in the person's language."""
+    return "\n".join(map(said, lines))
 
 
 class Exporting(QObject):
@@ -113,9 +121,9 @@ class Exporting(QObject):
         if self._given_up:
             self.finished.emit(False, self.tr("Given up; what was in the folder is as it was."))
         elif code == 0:
-            self.finished.emit(True, "\n".join([told, *self._said]))
+            self.finished.emit(True, _in_words([told, *self._said]))
         else:
-            self.finished.emit(False, "\n".join(self._said) or self.tr("The export ended without a word."))
+            self.finished.emit(False, _in_words(self._said) or self.tr("The export ended without a word."))
 
     def _failed(self, error: QProcess.ProcessError) -> None:
         if error is QProcess.ProcessError.FailedToStart:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import gc
-
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from shopdraw.editor.canvas import Canvas
@@ -13,6 +11,7 @@ from shopdraw.editor.open_piece import OpenPiece
 from shopdraw.editor.overlay import real_ratios
 from shopdraw.editor.shown_size import shown_for
 from shopdraw.editor.state import State
+from shopdraw.editor.tidying import Tidying
 from shopdraw.shape.path import Point
 
 REST_MS = 120
@@ -38,6 +37,7 @@ class Hand(QObject):
         self._keyed: tuple[str, State, int, float] | None = None
         self._series = 0
         self.decimal_sign = "."
+        self.tidying = Tidying(self)
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
@@ -56,8 +56,7 @@ class Hand(QObject):
         return self._drag is not None
 
     def _take(self, handle: Handle, point: Point) -> None:
-        # Python's search for rings of dead values would stop the hand for a tenth of a second; it waits till the end.
-        gc.disable()
+        self.tidying.hold()
         self._keyed = None
         self._drag = self._drag_of(handle, point)
         self._canvas.show_label(self._words(self._drag.step))
@@ -77,7 +76,7 @@ class Hand(QObject):
             self._drag.finished()
 
     def _leave(self) -> None:
-        gc.enable()
+        self.tidying.let_go()
         self._rest.stop()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())
@@ -85,7 +84,7 @@ class Hand(QObject):
             self._finish(drag)
 
     def _give_up(self) -> None:
-        gc.enable()
+        self.tidying.let_go()
         self._rest.stop()
         drag, self._drag = self._drag, None
         self._canvas.show_label(())

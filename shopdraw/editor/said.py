@@ -24,9 +24,22 @@ _JOINTS = ("; ", ". ", ": ", ", ", " and ", " + ", " × ", "/")
 _IN_QUOTES = re.compile(r'"[^"]*"')
 _INSIDE_A_WORD = re.compile(r"[^\W_]{2}")
 _KEY_FOLLOWS = re.compile(
-    r"(?:\b(?:stock|fitting|finding|board|revision|opening|a value for|expected one of|stocks:|nearest are) |\")$"
+    r"(?:\b(?:stock|fitting|finding|board|revision|opening|a value for|expected one of|stocks:|nearest are|files in) "
+    r"|\")$"
 )
 """A gap behind these words holds a key of the file, which is no word of a language."""
+_ONE_KEY = re.compile(r"""(?:[\w./-]|"[^"]*")+""")
+_ONE_KEY_BEHIND = re.compile(
+    r"(?:^|\b)(?:drawer|bay|column|divider right of|named|namespace|table key|declare|stands at|such as|one value;"
+    r"|it would count with|isn't in this file; found) $"
+)
+_ONE_KEY_BEFORE = re.compile(
+    r"^(?: is no key of| has no effect on|,? is a table| is a value, not a table|: expected the address of a value"
+    r"|: a table stands there|: the value can't stand there|: this file is laid out| twice$)"
+)
+"""A gap behind or before these words holds one key or address, if what stands there can be one."""
+_A_PATH_BEFORE = re.compile(r"^(?:: can't be written \(|: found a (?:NUL|file)\b| is as it was$)")
+"""A gap before these words holds the path of a file or a folder."""
 _LABELLED = re.compile(r"(\d[\w.]*) (.+)")
 """A board's label and its name."""
 _UNITS = {"mm", "in", "kg", "dm", "GPa", "ft", "cm", "MB", "true", "false"}
@@ -179,7 +192,7 @@ class _Reader:
             behind = self._filled(tuple(rest), text[end:])
             if behind is None:
                 continue
-            one = _Reading(text[:end], 0) if _KEY_FOLLOWS.search(first) else self.read(text[:end])
+            one = _Reading(text[:end], 0) if _is_key(first, text[:end], rest[0]) else self.read(text[:end])
             found = (one, *behind)
             if best is None or _together("", found).rank() < _together("", best).rank():
                 best = found
@@ -226,6 +239,14 @@ class _Reader:
                     return best
                 at = text.find(joint, at + 1)
         return best
+
+
+def _is_key(before: str, gap: str, behind: str) -> bool:
+    """Whether what fills a gap is the file's own: a key that is also a word ("lid") isn't translated."""
+    if _KEY_FOLLOWS.search(before) or _A_PATH_BEFORE.search(behind):
+        return True
+    told = _ONE_KEY_BEHIND.search(before) or _ONE_KEY_BEFORE.search(behind)
+    return told is not None and _ONE_KEY.fullmatch(gap) is not None
 
 
 def _together(words: str, parts: Iterable[_Reading]) -> _Reading:

@@ -30,6 +30,8 @@ def run(file: str | None) -> int:
     if file is not None:
         window.open_file(Path(file))
     window.show()
+    window.work.hand.tidying.hold()
+    window.work.hand.tidying.let_go()
     window.working.warm()
     QTimer.singleShot(0, window.filing.offer_recovery)
     # Ctrl+C in the terminal closes the window: Python sees the signal only when it runs, so it is woken now and then.

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
+from shopdraw.drawing.mark import ArcMark, Line, Mark
 from shopdraw.editor.arrangement import DIRECTIONS, SECTION, middle_plane
 from shopdraw.editor.scene import Views
 from shopdraw.shape.frame import WORLD
@@ -43,12 +43,8 @@ def full_views(assembly: Assembly, *, section: bool = False, stale: Callable[[],
     for view, direction in DIRECTIONS.items():
         if stale():
             return None
-        told = HIDDEN_MEMBERS[view]
-        made[view] = tuple(
-            mark
-            for mark in project(assembly.boards, direction)
-            if mark.meaning is not Meaning.HIDDEN or assembly.board(mark.board).member in told
-        )
+        told = frozenset(board.id for board in assembly.boards if board.member in HIDDEN_MEMBERS[view])
+        made[view] = project(assembly.boards, direction, hidden=told)
     if section:
         made[SECTION] = cut_through(assembly.boards, middle_plane(assembly), SECTION_SCALE)
     return made

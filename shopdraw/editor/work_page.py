@@ -26,7 +26,7 @@ from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.on_sheet import OnSheets
 from shopdraw.editor.open_piece import OpenPiece
 from shopdraw.editor.proportions_panel import ProportionsPanel
-from shopdraw.editor.scene import Layers
+from shopdraw.editor.scene import Layers, Views
 from shopdraw.editor.sheet_hand import SheetHand
 from shopdraw.editor.sheets_panel import SheetsPanel
 from shopdraw.editor.showing import over_marks, scene_of
@@ -94,6 +94,7 @@ class WorkPage(QWidget):
         self.decimal_sign = decimal_sign
         self._worked_out: tuple[State, Worked] | None = None
         self._sheets_of: State | None = None
+        self._on_canvas: State | None = None
         self._pictures: dict[Path, QPixmap] = {}
         self.canvas = Canvas(self)
         self.hand = Hand(piece, self.canvas)
@@ -309,6 +310,14 @@ class WorkPage(QWidget):
         worked = self._worked_out
         lines = worked[1].views if worked is not None and worked[0] is state else None
         self.canvas.show_scene(scene_of(state, self.canvas.layers, self.decimal_sign, lines))
+        self._on_canvas = state
+
+    def _show_lines(self, state: State, lines: Views) -> None:
+        """Shows the full views of a state; its draft, figures and handles aren't made twice."""
+        if self._on_canvas is state:
+            self.canvas.show_lines(lines)
+        else:
+            self._show_canvas(state)
 
     def _worked(self, state: State, worked: Worked) -> None:
         if state is not self.piece.state:
@@ -316,7 +325,7 @@ class WorkPage(QWidget):
         before = self._worked_out[1] if self._worked_out and self._worked_out[0] is state else Worked()
         self._worked_out = (state, _together(before, worked))
         if worked.views is not None and not self.hand.busy:
-            self._show_canvas(state)
+            self._show_lines(state, worked.views)
         if worked.found is not None:
             self.findings.model.show_findings((*worked.found, *self._worked_out[1].of_layout))
             self._show_side(state)

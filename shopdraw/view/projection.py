@@ -21,13 +21,16 @@ Stands = tuple[str, Shape, Frame]
 """What of a board a view depends on: its id, its shape and its place."""
 
 
-def project(boards: Sequence[Board], direction: Direction, *, hidden: bool = True) -> tuple[Line | ArcMark, ...]:
+def project(
+    boards: Sequence[Board], direction: Direction, *, hidden: bool | frozenset[str] = True
+) -> tuple[Line | ArcMark, ...]:
     """The lines of a view, in the view's plane at true size, mm.
 
     Args:
         boards: what is shown; of lines that coincide the nearest board's is drawn, then the first one's.
         direction: which way one looks.
-        hidden: whether hidden lines are wanted too.
+        hidden: whether hidden lines are wanted too, or ids of the boards whose hidden lines are wanted: then the same
+            ones as if those of all had been asked for, only sooner.
     Returns:
         Lines and arcs with the meaning VISIBLE or HIDDEN and their board's id.
     """
@@ -35,10 +38,14 @@ def project(boards: Sequence[Board], direction: Direction, *, hidden: bool = Tru
 
 
 @lru_cache(maxsize=256)
-def _projected(stands: tuple[Stands, ...], direction: Direction, hidden: bool) -> tuple[Line | ArcMark, ...]:
+def _projected(
+    stands: tuple[Stands, ...], direction: Direction, hidden: bool | frozenset[str]
+) -> tuple[Line | ArcMark, ...]:
     names = [name for name, _, _ in stands]
     here = _standing(tuple((shape, frame) for _, shape, frame in stands))
-    return lines_of(here, names, direction, Meaning.VISIBLE, Meaning.HIDDEN if hidden else None)
+    told = None if isinstance(hidden, bool) else np.array([name in hidden for name in names], dtype=np.bool_)
+    covered = Meaning.HIDDEN if hidden or told is not None else None
+    return lines_of(here, names, direction, Meaning.VISIBLE, covered, told)
 
 
 @lru_cache(maxsize=16)
@@ -53,7 +60,12 @@ def forget() -> None:
 
 
 def lines_of(
-    here: Standing, names: Sequence[str], direction: Direction, visible: Meaning, covered: Meaning | None
+    here: Standing,
+    names: Sequence[str],
+    direction: Direction,
+    visible: Meaning,
+    covered: Meaning | None,
+    told: Bools | None = None,
 ) -> tuple[Line | ArcMark, ...]:
     """Lines and arcs of what stands there.
 
@@ -61,6 +73,7 @@ def lines_of(
         names: the boards' ids.
         visible: what the lines in sight mean.
         covered: what the lines out of sight mean, or None to leave them out.
+        told: (boards,) whose lines out of sight are wanted; of all where it is None.
     """
     before = scene(here, direction)
     if not len(before.edges.owner):
@@ -72,7 +85,7 @@ def lines_of(
     low, high = np.concatenate((seen_low, hid_low)), np.concatenate((seen_high, hid_high))
     is_covered = np.arange(len(edge)) >= len(seen_edge)
     pieces = pieces_of(before.edges, edge, low, high, is_covered)
-    return marks_of(pieces, names, visible, covered or visible)
+    return marks_of(pieces, names, visible, covered or visible, told)
 
 
 def pieces_of(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: Bools) -> Pieces:

@@ -83,7 +83,7 @@ def shade(scene: Scene, faces: WideFaces, edges: Edges) -> Shade:
     columns, rows = int((right - left) / size) + 1, int((top - foot) / size) + 1
     depth = np.full((rows, columns), -np.inf)
     grid = Shade(left, foot, size, depth)
-    face, row, column = np.nonzero(_inside(scene, faces.face, grid))
+    face, row, column = _inside(scene, faces, grid)
     least = (
         (faces.level - np.abs(faces.slope).sum(axis=1) * size / 2)[face]
         + faces.slope[face, 0] * (left + (column + 0.5) * size)
@@ -93,15 +93,46 @@ def shade(scene: Scene, faces: WideFaces, edges: Edges) -> Shade:
     return grid
 
 
-def _inside(scene: Scene, chosen: Ints, grid: Shade) -> Bools:
-    """(faces, rows, columns): cells that lie wholly inside a face: no rim touches them, and their middle is inside."""
-    rows, columns = grid.depth.shape
+@dataclass(frozen=True, eq=False)
+class _Windows:
+    """Of each face the cells of the box round it, row by row, one face after the other.
+
+    Attributes:
+        row, column: (n,) the box's first cell.
+        tall, wide: (n,) how many rows it has, and columns: one more than there are cells, for what lies further right.
+        start: (n + 1,) where each face's cells begin.
+    """
+
+    row: Ints
+    column: Ints
+    tall: Ints
+    wide: Ints
+    start: Ints
+
+    def at(self, face: Ints, row: Ints, column: Ints) -> Ints:
+        """Where cells of the grid stand; those outside a face's box at its nearest end."""
+        down = np.clip(row - self.row[face], 0, self.tall[face] - 1)
+        found: Ints = self.start[face] + down * self.wide[face]
+        found += np.clip(column - self.column[face], 0, self.wide[face] - 1)
+        return found
+
+
+def _windows(faces: WideFaces, grid: Shade) -> _Windows:
+    row, column = grid.row_of(faces.low[:, 1]), grid.column_of(faces.low[:, 0])
+    tall, wide = grid.row_of(faces.high[:, 1]) - row + 1, grid.column_of(faces.high[:, 0]) - column + 2
+    return _Windows(row, column, tall, wide, np.concatenate(([0], np.cumsum(tall * wide))))
+
+
+def _inside(scene: Scene, faces: WideFaces, grid: Shade) -> tuple[Ints, Ints, Ints]:
+    """(face, row, column): cells that lie wholly inside a face: no rim touches them, and their middle is inside."""
+    chosen = faces.face
     if not len(chosen):
-        return np.zeros((0, rows, columns), dtype=np.bool_)
+        return chosen, chosen, chosen
     place = np.searchsorted(chosen[:-1], scene.rim_face)
     ours = np.flatnonzero(chosen[place] == scene.rim_face)
     rims, face = scene.rims.take(ours, axis=0)[:, :, :2], place[ours]
-    touched = np.zeros((len(chosen), rows, columns), dtype=np.bool_)
+    windows = _windows(faces, grid)
+    inside = _turns(rims, face, windows, grid) > 0
     parts = parted(rims[:, 0], rims[:, 1], grid.size)
     here = np.flatnonzero(grid.holds(parts.low, parts.high))
     low, high, owner = parts.low[here] - _MARGIN_MM, parts.high[here] + _MARGIN_MM, face[parts.line[here]]
@@ -109,13 +140,16 @@ def _inside(scene: Scene, chosen: Ints, grid: Shade) -> Bools:
     y0, y1 = grid.row_of(low[:, 1]), grid.row_of(high[:, 1])
     for x in (x0, x1):
         for y in (y0, y1):
-            touched[owner, y, x] = True
-    return (_turns(rims, face, len(chosen), grid) > 0) & ~touched
+            inside[windows.at(owner, y, x)] = False
+    cell = np.flatnonzero(inside)
+    face = np.searchsorted(windows.start, cell, side="right") - 1
+    down, across = np.divmod(cell - windows.start[face], windows.wide[face])
+    real = across < windows.wide[face] - 1
+    return face[real], (windows.row[face] + down)[real], (windows.column[face] + across)[real]
 
 
-def _turns(rims: Floats, face: Ints, count: int, grid: Shade) -> np.typing.NDArray[np.int16]:
-    """How often the rims of each face run round the middle of each cell, anticlockwise."""
-    rows, columns = grid.depth.shape
+def _turns(rims: Floats, face: Ints, windows: _Windows, grid: Shade) -> Ints:
+    """How often the rims of each face run round the middle of each cell of its window, anticlockwise."""
     # a rim crosses the rows' middle lines from the first at or above its lower end to the last below its upper end
     level = (rims[:, :, 1] - grid.foot) / grid.size - 0.5
     lower, upper = np.ceil(level.min(axis=1)).astype(np.int64), np.ceil(level.max(axis=1)).astype(np.int64)
@@ -124,14 +158,15 @@ def _turns(rims: Floats, face: Ints, count: int, grid: Shade) -> np.typing.NDArr
     part = (row - start) / (end - start)
     x = rims[rim, 0, 0] + part * (rims[rim, 1, 0] - rims[rim, 0, 0])
     column = np.ceil((x - grid.left) / grid.size - 0.5).astype(np.int64)
-    kept = (row >= 0) & (row < rows) & (column < columns)
-    at = (face[rim] * rows + row) * columns + np.maximum(column, 0)
+    kept = (row >= 0) & (row < grid.depth.shape[0])
     # the wood lies left of a rim: right of one that runs down
     turn = np.where(end < start, 1.0, -1.0)
-    steps = np.bincount(at[kept], weights=turn[kept], minlength=count * rows * columns)
-    found: np.typing.NDArray[np.int16] = np.cumsum(
-        steps.astype(np.int16).reshape(count, rows, columns), axis=2, dtype=np.int16
-    )
+    at = windows.at(face[rim[kept]], row[kept], column[kept])
+    steps = np.bincount(at, weights=turn[kept], minlength=windows.start[-1]).astype(np.int64)
+    wide = np.repeat(windows.wide, windows.tall)
+    first = np.cumsum(wide) - wide
+    so_far = np.cumsum(steps)
+    found: Ints = so_far - np.repeat(so_far[first] - steps[first], wide)
     return found
 
 

@@ -69,11 +69,19 @@ class Shape:
     cuts: tuple[Cut, ...] = ()
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "_hash", hash((self.outline, self.thickness, self.cuts)))
         object.__setattr__(self, "_bounds", bounds(self.outline))
 
     def __hash__(self) -> int:
-        return self._hash  # type: ignore[attr-defined, no-any-return]
+        # Kept, since solids and views are looked up by it; made when it is first asked for.
+        try:
+            return self._hash  # type: ignore[attr-defined, no-any-return]
+        except AttributeError:
+            object.__setattr__(self, "_hash", hash((self.outline, self.thickness, self.cuts)))
+            return self._hash  # type: ignore[attr-defined, no-any-return]
+
+    def __reduce__(self) -> tuple[type[Shape], tuple[Path, float, tuple[Cut, ...]]]:
+        # Without the hash: another process has others for the same words.
+        return Shape, (self.outline, self.thickness, self.cuts)
 
     @property
     def box(self) -> tuple[float, float, float, float]:

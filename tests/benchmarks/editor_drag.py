@@ -35,6 +35,7 @@ EMPTY = (
     "a.processEvents()"
 )
 OURS = (
+    "import gc; gc.disable();"  # as the program itself begins
     "from pathlib import Path; from PySide6.QtCore import QSettings; from shopdraw.editor.start import application;"
     "from shopdraw.editor.window import Window; a = application();"
     "w = Window(settings=QSettings('{memory}', QSettings.Format.IniFormat), folder=Path('{folder}'));"

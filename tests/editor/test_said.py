@@ -22,6 +22,7 @@ from shopdraw.editor.tongue import speak, translate
 from shopdraw.editor.typed import NotTyped, read_typed, read_typed_angle
 from shopdraw.editor.window import Window
 from shopdraw.measure import Unit
+from shopdraw.piece.design import Design
 from shopdraw.piece.fault import Fault
 from shopdraw.shipped import resource_path, sample_names, sample_path
 from shopdraw.wood.assembly import Assembly
@@ -29,6 +30,7 @@ from shopdraw.wood.finding import Finding, Severity
 from tests.build.designs import random_design
 from tests.build.kinds import KINDS, random_kind
 from tests.editor.test_translations import silence
+from tests.sentences import SINGLE
 
 ENGLISH = {
     "the", "of", "is", "are", "with", "would", "and", "by", "from", "to", "front", "rear", "side", "drawer", "board",
@@ -184,6 +186,44 @@ def test_what_is_the_files_own_stays(german: None) -> None:
     assert told == "es gibt kein Brett lid in diesem Möbel"  # a key of the file, not the word
 
 
+def words_alone() -> list[str]:
+    """Words that are translated where they stand alone, and can be keys of the file."""
+    return [word for word in SINGLE if re.fullmatch(r"[a-z]+", word) and translate(CONTEXT, word) != word]
+
+
+def test_a_key_of_the_file_that_is_also_a_word_stays(german: None) -> None:
+    """Tables, drawers and bays that a person called by such a word, in what is really told of them."""
+    words = words_alone()
+    assert len(words) > 40
+    changed, told = {}, 0
+    known = set(Design.model_fields)
+    plain = sample_path("harbour-office-desk").read_text(encoding="utf-8")
+    for word in words:
+        tables = f"\n[{word}x]\nlength = 1\n" + (f"\n[{word}]\nlength = 1\n" if word not in known else "")
+        state = state_of(plain + tables + f'\n[fitting."{word}"]\n{word} = 1\n', "desk")
+        assert state.piece is not None or state.faults
+        texts = [caution.message for caution in state.piece.cautions] if state.piece is not None else []
+        texts += [fault.right for fault in state.faults if word in fault.right]
+        texts += [f"{word} has no effect on this piece; it would count with {word}"]
+        texts += [f"expected an address of one value; {word} is a table", f"{word}: expected the address of a value"]
+        for text in texts:
+            told += 1
+            if len(re.findall(rf"\b{word}\b", said(text))) < len(re.findall(rf"\b{word}\b", text)):
+                changed[text] = said(text)
+        for name in (f"drawer {word}, front", f"stop of drawer {word}", f"partition right of bay {word}"):
+            told += 1
+            if not re.search(rf"\b{word}\b", said(name)):
+                changed[name] = said(name)
+    assert changed == {}
+    assert told > 300
+
+
+def test_a_side_beside_a_key_is_still_a_word(german: None) -> None:
+    told = said("guide beside drawer top, left")
+    assert "top" in told
+    assert "links" in told
+
+
 def test_english_stays_as_it_was_made(qapp: QApplication) -> None:
     for english, values in planted():
         text = english.format(*values)
@@ -224,3 +264,29 @@ def test_a_planted_english_row_is_seen() -> None:
     assert english_in(finding_words(finding))
     assert english_in("Schreibplatte, lid") == ["lid"]
     assert english_in('lid.edge, "the lid"') == []
+
+
+def test_what_an_export_says_is_german(make_window, desk: Path, german: None, tmp_path: Path, qtbot) -> None:
+    """Each way in which an export ends: written, refused by the system, a folder that is none, a piece with faults."""
+    refusals = (
+        ("/srv/my top/lid: can't be written (permission denied); nothing was exported", "/srv/my top/lid"),
+        ("/srv/lid: can't be written (no space left on device); /srv/my back side is as it was", "/srv/my back side"),
+        ("/srv/a lid: found a file; expected a folder to write to", "/srv/a lid"),
+        ("41 files in /srv/the lid", "/srv/the lid"),
+        ("harbour.piece:12: case.width: found -1; expected at least 300 mm", "case.width"),
+    )
+    for line, own in refusals:
+        told = said(line)
+        assert own in told
+        assert told != line
+        assert english_in(told.replace(own, "")) == [], told
+    taken = tmp_path / "taken"
+    taken.write_text("a file, no folder", encoding="utf-8")
+    window: Window = make_window()
+    window.open_file(desk)
+    answers = window.filing.ask
+    answers.ready = [""]
+    window.doing.export(str(taken))
+    qtbot.waitUntil(lambda: bool(answers.asked), timeout=60_000)
+    assert str(taken) in answers.asked[0].words
+    assert "eine Datei gefunden" in answers.asked[0].words

@@ -171,3 +171,14 @@ def test_at_a_mitre_the_line_belongs_to_the_board_whose_face_is_seen():
     for boards in ((front, side), (side, front)):
         marks = _visible(project(boards, FRONT))
         assert {m.board for m in marks} == {"front"}
+
+
+@pytest.mark.parametrize(("boards", "direction"), CASES)
+@pytest.mark.parametrize("share", [0.0, 0.3, 0.7])
+def test_hidden_lines_of_some_boards_are_the_ones_among_those_of_all(boards, direction, share):
+    """Asking for fewer only spares work: nothing of theirs changes, and what is in sight stays."""
+    chance = random.Random(len(boards) + int(10 * share))
+    told = frozenset(board.id for board in boards if chance.random() < share)
+    every = project(boards, direction)
+    expected = tuple(mark for mark in every if mark.meaning is not Meaning.HIDDEN or mark.board in told)
+    assert project(boards, direction, hidden=told) == expected

@@ -1,0 +1,39 @@
+"""Python's search for rings of dead values would stop a hand for a tenth of a second: it waits until all is quiet.
+
+Nothing is lost by waiting: nearly all values die as soon as nobody knows them any more, without a search.
+"""
+
+from __future__ import annotations
+
+import gc
+
+from PySide6.QtCore import QObject, QTimer
+
+QUIET_MS = 2000
+"""So long after a hand let go it is quiet: its views and findings are there, or a worker process makes them."""
+
+
+class Tidying(QObject):
+    """Keeps the search off while a hand is at work and until it is quiet again."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._quiet = QTimer(self)
+        self._quiet.setSingleShot(True)
+        self._quiet.setInterval(QUIET_MS)
+        self._quiet.timeout.connect(gc.enable)
+        self.destroyed.connect(lambda _gone: gc.enable())
+        self._settled = False
+
+    def hold(self) -> None:
+        """Puts the search off: a hand is at work."""
+        self._quiet.stop()
+        gc.disable()
+        if not self._settled:
+            # What is there by now, mostly what was loaded, stays to the end: no search goes through it again.
+            gc.freeze()
+            self._settled = True
+
+    def let_go(self) -> None:
+        """Lets the search come once it is quiet."""
+        self._quiet.start()

@@ -58,14 +58,18 @@ class SheetSearch:
             if self.best is None or self._over:
                 break
             before = self._cost(self.best)
-            for _ in range(REPAIRS_EACH * self._problems[0].number):
-                if self._over:
-                    break
-                self._repair()
+            self._repairs()
             self._choose()
             if self._cost(self.best) >= before - _NEAR and not self._is_near:
                 break
         return self.best
+
+    def _repairs(self) -> None:
+        """One round of them."""
+        left = REPAIRS_EACH * self._problems[0].number
+        while left and not self._over:
+            self._repair()
+            left -= 1
 
     @property
     def _over(self) -> bool:

@@ -17,6 +17,7 @@ from shopdraw.lists.rough_size import Yard, yard_of
 from shopdraw.piece.reading import read_piece
 from shopdraw.shape.path import Path
 from shopdraw.sheet.cell import GROUPS, Cell, cells, group_of
+from shopdraw.sheet.cell_fact import cell_facts
 from shopdraw.sheet.cell_heading import heading_lines
 from shopdraw.sheet.manner import Manner, manner_of, title_fields
 from shopdraw.sheet.part_page import BETWEEN_CELLS, MOST_CELLS, _spot_for, is_sparse
@@ -277,3 +278,20 @@ def test_a_face_mark_runs_to_an_edge_that_is_there_and_every_drawer_front_has_on
             marked.add(loop.board)
     fronts = [cell for cell in cells(assembly, manner.writing) if cell.board.member == "drawer.front"]
     assert all(marked & set(cell.boards) for cell in fronts)
+
+
+@pytest.mark.parametrize("name", ["harbour-master-desk", "plan-chest"])
+def test_no_running_size_of_a_part_is_measured_to_a_point_off_it(name: str) -> None:
+    design = read_piece(SAMPLES / f"{name}.piece").design
+    assembly, manner = build(design), manner_of(design)
+    looked_at = 0
+    for cell in cells(assembly, manner.writing):
+        u0, v0, u1, v1 = cell.board.shape.box
+        for fact in (f for facts in cell_facts(cell, assembly).values() for f in facts):
+            if fact.kind != "running" or not fact.views[0].endswith(".face"):
+                continue
+            (x, y) = fact.b.sights[0].point
+            assert u0 - 1e-3 <= x <= u1 + 1e-3, fact.id
+            assert v0 - 1e-3 <= y <= v1 + 1e-3, fact.id
+            looked_at += 1
+    assert looked_at > 20

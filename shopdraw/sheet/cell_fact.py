@@ -188,12 +188,29 @@ def _outline_places(cell: Cell) -> Iterator[Place]:
     for n, (here, there) in enumerate(cell.board.shape.outline.pairs()):
         points = [(f"outline-{n + 1}", (here.x, here.y))]
         if here.bulge:
-            points.append((f"arc-{n + 1}", arc_of((here.x, here.y), (there.x, there.y), here.bulge).centre))
+            points.append((f"arc-{n + 1}", _arc_place(cell, (here.x, here.y), (there.x, there.y), here.bulge)))
         for name, (u, v) in points:
             if frame.u0 + _SAME < u < frame.u1 - _SAME:
                 yield Place(ALONG, u - frame.u0, (u, v), f"{name}-along")
             if frame.v0 + _SAME < v < frame.v1 - _SAME:
                 yield Place(ACROSS, frame.from_edge(v), (u, v), f"{name}-across")
+
+
+def _arc_place(cell: Cell, here: Point, there: Point, bulge: float) -> Point:
+    """What an arc is located by: its centre, or its crown over or under a centre that lies off the board.
+
+    So no extension line runs past the board to a point where nothing is.
+    """
+    frame, arc = frame_of(cell.board), arc_of(here, there, bulge)
+    (x, y), radius = arc.centre, arc.radius
+    if frame.v0 - _SAME < y < frame.v1 + _SAME:
+        return arc.centre
+    crowns = (
+        (x, y + math.copysign(radius, math.sin(math.radians(turn))))
+        for turn in (90.0, 270.0, 450.0, 630.0, -90.0, -270.0)
+        if arc.start_deg - 1e-6 <= turn <= arc.end_deg + 1e-6
+    )
+    return next(crowns, arc.centre)
 
 
 def _outline_notes(cell: Cell, face: Face, assembly: Assembly) -> Iterator[Fact]:

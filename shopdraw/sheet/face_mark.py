@@ -16,10 +16,13 @@ from shopdraw.sheet.look import Look
 GRAIN_LENGTH = 26.0
 GRAIN_WORD = "grain"
 LOOP = 1.5
-_TAIL = 5.0
+_TAIL, _LONGER = 5.0, (8.0, 11.0, 14.0)
+_ALONG = (0.3, 0.32, 0.35, 0.25, 0.4, 0.2, 0.45, 0.55, 0.6, 0.65, 0.7, 0.75, 0.9, 0.94, 0.15, 0.1, 0.06)
+"""Where along the reference edge the face mark may stand, shares of the length, the best first."""
 _OFF_HEAD = 0.9
 """From the grain's line to the ink over it, clear of the arrows' heads."""
 _CLEAR = 1.2
+_ON_EDGE = 1e-3
 _COLUMNS, _ROWS = 25, 15
 
 
@@ -92,7 +95,7 @@ def face_marks(
     made: list[Mark] = []
     for words in wanted:
         made += _words(paper, words, scale, look, board)
-    made += _face_mark(paper, outline, far, scale, board)
+    made += _face_mark(paper, outline, far, scale, board, marks)
     made += _grain(paper, scale, look, board)
     return tuple(made)
 
@@ -133,21 +136,44 @@ def _grain(paper: FacePaper, scale: float, look: Look, board: str) -> Iterator[M
         return
 
 
-def _face_mark(paper: FacePaper, outline: Path, far: bool, scale: float, board: str) -> Iterator[Mark]:
+def has_edge(marks: Sequence[Mark], x: float, edge: float, half: float) -> bool:
+    """Whether wood ends at the level of an edge round a place, so that a tail can run to it: no cut took it there.
+
+    Args:
+        marks: lines of the view, true-size mm.
+        x: place along the edge.
+        edge: its level.
+        half: how far to both sides of the place.
+    """
+    return any(
+        isinstance(mark, Line)
+        and abs(mark.start[1] - edge) < _ON_EDGE
+        and abs(mark.end[1] - edge) < _ON_EDGE
+        and min(mark.start[0], mark.end[0]) <= x - half
+        and max(mark.start[0], mark.end[0]) >= x + half
+        for mark in marks
+    )
+
+
+def _face_mark(
+    paper: FacePaper, outline: Path, far: bool, scale: float, board: str, marks: Sequence[Mark]
+) -> Iterator[Mark]:
     """The face mark: a loop whose tail runs to the reference edge (common practice)."""
     x0, y0, x1, y1 = bounds(outline)
     edge, sign = (y1, -1.0) if far else (y0, 1.0)
-    tall = min(_TAIL + 2 * LOOP, (y1 - y0) * scale * 0.8)
-    loop = min(LOOP, tall / 5)
-    for share in (0.3, 0.32, 0.35, 0.25, 0.4, 0.2, 0.45, 0.55, 0.6, 0.65, 0.7, 0.75, 0.15, 0.1):
-        x = x0 + share * (x1 - x0)
-        spot = (x, edge + sign * (tall - loop) / scale)
-        if paper.clear_of_lines(spot, 2 * loop + 1.0, 2 * loop + 0.6):
-            paper.taken((x, edge + sign * tall / 2 / scale), 2 * loop + 1.0, tall)
+    most = (y1 - y0) * scale * 0.8
+    # Over grooves and rabbets along the edge the tail is longer, so that the loop stands clear of their lines.
+    for tall in dict.fromkeys(min(tail + 2 * LOOP, most) for tail in (_TAIL, *_LONGER)):
+        loop = min(LOOP, tall / 5)
+        for share in _ALONG:
+            x = x0 + share * (x1 - x0)
             centre = (x, edge + sign * (tall - loop) / scale)
-            yield ArcMark(centre, loop / scale, 0.0, 360.0, Meaning.WORD, board)
-            yield Line((x - loop / scale, centre[1]), (x + loop / 2 / scale, edge), Meaning.WORD, board)
-            return
+            clear = paper.clear_of_lines(centre, 2 * loop + 1.0, 2 * loop + 0.6)
+            if clear and has_edge(marks, x, edge, loop / scale):
+                paper.taken((x, edge + sign * tall / 2 / scale), 2 * loop + 1.0, tall)
+                yield ArcMark(centre, loop / scale, 0.0, 360.0, Meaning.WORD, board)
+                yield Line((x - loop / scale, centre[1]), (x + loop / 2 / scale, edge), Meaning.WORD, board)
+                return
 
 
 def edge_mark(outline_box: tuple[float, float, float, float], scale: float, board: str) -> tuple[Mark, ...]:

@@ -74,7 +74,7 @@ def labels_beside(leaf: Leaf, assembly: Assembly, manner: Manner, labelled: Coll
             return None
         found = with_more([leaf.standing], made, area)
         if found is not None:
-            title = f"{leaf.title}, boards within" if made else leaf.title
+            title = f"{leaf.title}, Boards within" if made else leaf.title
             return replace(leaf, title=title, standing=found[0])
     return None
 

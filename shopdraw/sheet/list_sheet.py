@@ -62,5 +62,5 @@ def _series(
     single = sum(count_table_sheets(tables, size, look, decimal_sign) for _, _, tables in apart)
     together = (cut_list, *materials)
     if count_table_sheets(together, size, look, decimal_sign) < single:
-        return (("cut-list", f"{CUT_LIST}, {MATERIALS.lower()}", together),)
+        return (("cut-list", f"{CUT_LIST}, {MATERIALS}", together),)
     return apart

@@ -209,42 +209,84 @@ def furnished(
         inner: where words and check lines go, if not anywhere in the region.
     """
     held = [*clipped(template.lines, region), *fixed]
+    places = tuple(_check_places(inner or region, words_near, both_ends=both_ends))
+    # Check lines are long and stiff, words make way; only where these then find no room they come first.
+    made = _words_and_checks(template, region, lines, words_near, held, inner, places, words_first=False)
+    if made is None:
+        made = _words_and_checks(template, region, lines, words_near, held, inner, places, words_first=True)
+    if made is None:
+        raise NoRoomOnTemplate(f"{lines[0]}: no room for the page's words and check lines; a larger paper is needed")
+    marks = [*held, *made.marks]
+    for group in (pocket_words(template, region, made.spots), lying_words(template, region, made.spots)):
+        marks += group
+    return tuple(marks)
+
+
+@dataclass(frozen=True, slots=True)
+class _Furniture:
+    """The words and the check lines of a page, and what they leave free."""
+
+    marks: tuple[Mark, ...]
+    spots: Spots
+
+
+def _words_and_checks(
+    template: Template,
+    region: Bounds,
+    lines: Sequence[str],
+    words_near: Point,
+    held: Sequence[Mark],
+    inner: Bounds | None,
+    places: Sequence[tuple[Point, bool]],
+    *,
+    words_first: bool,
+) -> _Furniture | None:
+    """Both in the order asked for; None where one of them finds no room."""
     spots = Spots(inner or region)
     spots.add(held)
     apart = Spots(inner or region)
     apart.add(held)
     apart.add_boxes(box for _, box in template.labels)
-    made = list(held)
-    block = _block(apart, lines, words_near) or _block(spots, lines, words_near)
-    if not block:
-        raise NoRoomOnTemplate(f"{lines[0]}: no room for the page's words; a larger paper is needed")
-    spots.add(block)
-    apart.add(block)
-    made += block
-    for near, upright in _check_places(inner or region, words_near, both_ends=both_ends):
+    made: list[Mark] = []
+
+    def stands(marks: Sequence[Mark]) -> None:
+        spots.add(marks)
+        apart.add(marks)
+        made.extend(marks)
+
+    def words() -> bool:
+        block = _block(apart, lines, words_near) or _block(spots, lines, words_near)
+        stands(block)
+        return bool(block)
+
+    if words_first and not words():
+        return None
+    for near, upright in places:
         line = CheckLine(template.inch, upright)
         at = (
             apart.find(*line.room, near, 1.0)
             or spots.find(*line.room, near, 1.0)
-            or _over_lines(line, near, region, made)
+            or _over_lines(line, near, region, [*held, *made])
         )
         if at is None:
-            raise NoRoomOnTemplate(f"{template.title}: no room for a check line on a page; a larger paper is needed")
-        marks = tuple(check_line_marks(line, at))
-        spots.add(marks)
-        apart.add(marks)
-        made += marks
-    for group in (pocket_words(template, region, spots), lying_words(template, region, spots)):
-        made += group
-    return tuple(made)
+            return None
+        stands(tuple(check_line_marks(line, at)))
+    if not words_first and not words():
+        return None
+    return _Furniture(tuple(made), spots)
 
 
 def _check_places(box: Bounds, words_near: Point, *, both_ends: bool) -> Iterator[tuple[Point, bool]]:
     """Where check lines would stand best, and whether upright."""
     x0, y0, x1, y1 = box
-    for share in (0.12, 0.88) if both_ends else (0.5,):
+    if not both_ends:
+        # Near the edges, so that the middle is left to words.
+        yield ((x0 + x1) / 2, y0 + 0.2 * (y1 - y0)), False
+        yield (x0 + 0.92 * (x1 - x0), (y0 + y1) / 2), True
+        return
+    for share in (0.12, 0.88):
         for upright in (False, True):
-            y = words_near[1] if both_ends and not upright else y0 + 0.3 * (y1 - y0)
+            y = y0 + 0.3 * (y1 - y0) if upright else words_near[1]
             yield (x0 + share * (x1 - x0), y), upright
 
 
@@ -285,5 +327,3 @@ def _block(spots: Spots, lines: Sequence[str], near: Point) -> tuple[Mark, ...]:
             made.append(Text((at[0] - width / 2, y + 0.4 * h), line, h))
         return tuple(made)
     return ()
-
-

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from shopdraw.drawing.mark import ArcMark, Arrow, Line, Mark, Meaning, Text
 from shopdraw.shape.path import Point, bounds
 from shopdraw.sheet.box import Bounds, words_size
+from shopdraw.sheet.face_mark import has_edge
 from shopdraw.sheet.free_spot import Spots
 from shopdraw.wood.board import Board
 
@@ -81,7 +82,7 @@ def lying_words(template: Template, region: Bounds, spots: Spots) -> Iterator[Ma
     front, back = ("front edge", "back edge, reference") if side else ("other edge", "reference edge")
     middle = ((region[0] + region[2]) / 2, (region[1] + region[3]) / 2)
     up = "inside face up" if side else "reference face up"
-    yield from _face_mark(spots, middle[0], back_v, math.copysign(1.0, front_v - back_v), region, board)
+    yield from _face_mark(spots, middle[0], back_v, math.copysign(1.0, front_v - back_v), region, template)
     for words, height, at, reach in (
         (template.title, LARGE, middle, 150.0),
         (up, MIDDLE, (middle[0], middle[1] - 12.0), 150.0),
@@ -101,11 +102,14 @@ def lying_words(template: Template, region: Bounds, spots: Spots) -> Iterator[Ma
     yield from _grain(spots, middle, board)
 
 
-def _face_mark(spots: Spots, x: float, edge: float, into: float, region: Bounds, board: Board) -> Iterator[Mark]:
-    """The face mark: a loop whose tail runs to the reference edge (common practice)."""
-    y = edge + into * 16.0
-    for shift in (30.0, -30.0, 45.0, -45.0, 60.0, 15.0):
-        if region[1] <= edge <= region[3] and spots.free((x + shift, y), 8.0, 8.0, 1.0):
+def _face_mark(spots: Spots, x: float, edge: float, into: float, region: Bounds, template: Template) -> Iterator[Mark]:
+    """The face mark: a loop whose tail runs to the reference edge (common practice), where that is still there."""
+    board, y = template.board, edge + into * 16.0
+    if not region[1] <= edge <= region[3]:
+        return
+    further = [sign * step * 20.0 for step in range(4, int((region[2] - region[0]) / 40.0)) for sign in (1.0, -1.0)]
+    for shift in (30.0, -30.0, 45.0, -45.0, 60.0, 15.0, *further):
+        if has_edge(template.lines, x + shift, edge, 4.0) and spots.free((x + shift, y), 8.0, 8.0, 1.0):
             made = (
                 ArcMark((x + shift, y), 3.0, 0.0, 360.0, Meaning.WORD, board.id),
                 Line((x + shift - 3.0, y), (x + shift + 1.5, edge), Meaning.WORD, board.id),

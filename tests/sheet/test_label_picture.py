@@ -97,7 +97,7 @@ def test_boards_within_stand_beside_the_exploded_picture_where_it_leaves_room():
     hidden = next(board for board in assembly.boards if board.label == "15g2")
     others = {board.id for board in assembly.boards} - {hidden.id}
     both = labels_beside(leaf, assembly, manner, others)
-    assert both.title == "Exploded picture, boards within"
+    assert both.title == "Exploded picture, Boards within"
     assert both.standing[0] == leaf.standing[0]
     assert labelled_in([both.standing[1].view.drawing]) == {hidden.id}
     (ax0, ay0, ax1, ay1), (bx0, by0, bx1, by1) = (standing.box for standing in both.standing)

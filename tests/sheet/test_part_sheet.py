@@ -11,12 +11,13 @@ from pathlib import Path as FilePath
 import pytest
 
 from shopdraw.build import build
-from shopdraw.drawing.mark import Line, Meaning, Text
+from shopdraw.drawing.mark import ArcMark, Line, Meaning, Text
 from shopdraw.drawing.sheet import Drawing, Sheet, SheetSet
 from shopdraw.lists.rough_size import Yard, yard_of
 from shopdraw.piece.reading import read_piece
 from shopdraw.shape.path import Path
 from shopdraw.sheet.cell import GROUPS, Cell, cells, group_of
+from shopdraw.sheet.cell_fact import cell_facts
 from shopdraw.sheet.cell_heading import heading_lines
 from shopdraw.sheet.manner import Manner, manner_of, title_fields
 from shopdraw.sheet.part_page import BETWEEN_CELLS, MOST_CELLS, _spot_for, is_sparse
@@ -167,7 +168,6 @@ def test_length_and_width_stand_once_on_each_cell(name: str) -> None:
 # Reading strings.
 
 
-
 def value_of(words: str, manner: Manner) -> float:
     """The first figure of a string in mm."""
     return numbers(words, manner.inch)[0]
@@ -253,3 +253,45 @@ def test_no_last_sheet_holds_parts_that_earlier_ones_have_room_for(name: str) ->
     # a sheet that is mostly open takes what comes after it, so at most one of two such ones follow each other
     open_ones = [is_sparse(page.cells, area) and len(page.cells) < 4 for page in pages]
     assert not any(a and b for a, b in pairwise(open_ones))
+
+
+@pytest.mark.parametrize("name", sorted(path.stem for path in SAMPLES.glob("*.piece")))
+def test_a_face_mark_runs_to_an_edge_that_is_there_and_every_drawer_front_has_one(name: str) -> None:
+    design = read_piece(SAMPLES / f"{name}.piece").design
+    assembly, manner = build(design), manner_of(design)
+    pages = part_pages(
+        assembly, manner.writing, manner.scales, manner.look, manner.size, manner.third_angle, yard_of(design)
+    )
+    marked: set[str] = set()
+    for view in (s.view for page in pages for c in page.cells for s in c.cell.views):
+        lines = [m for m in view.drawing.marks if isinstance(m, Line)]
+        loops = [m for m in view.drawing.marks if isinstance(m, ArcMark) and m.meaning is Meaning.WORD]
+        for loop in loops:
+            tails = [
+                m for m in lines if m.meaning is Meaning.WORD and math.dist(m.start, loop.centre) < 1.01 * loop.radius
+            ]
+            assert len(tails) == 1
+            x, y = tails[0].end
+            wood = [m for m in lines if m.meaning in (Meaning.VISIBLE, Meaning.BEHIND)]
+            level = [m for m in wood if abs(m.start[1] - y) < 1e-3 and abs(m.end[1] - y) < 1e-3]
+            assert any(min(m.start[0], m.end[0]) <= x <= max(m.start[0], m.end[0]) for m in level), view.drawing.id
+            marked.add(loop.board)
+    fronts = [cell for cell in cells(assembly, manner.writing) if cell.board.member == "drawer.front"]
+    assert all(marked & set(cell.boards) for cell in fronts)
+
+
+@pytest.mark.parametrize("name", ["harbour-master-desk", "plan-chest"])
+def test_no_running_size_of_a_part_is_measured_to_a_point_off_it(name: str) -> None:
+    design = read_piece(SAMPLES / f"{name}.piece").design
+    assembly, manner = build(design), manner_of(design)
+    looked_at = 0
+    for cell in cells(assembly, manner.writing):
+        u0, v0, u1, v1 = cell.board.shape.box
+        for fact in (f for facts in cell_facts(cell, assembly).values() for f in facts):
+            if fact.kind != "running" or not fact.views[0].endswith(".face"):
+                continue
+            (x, y) = fact.b.sights[0].point
+            assert u0 - 1e-3 <= x <= u1 + 1e-3, fact.id
+            assert v0 - 1e-3 <= y <= v1 + 1e-3, fact.id
+            looked_at += 1
+    assert looked_at > 20

@@ -9,7 +9,7 @@ import gc
 
 from PySide6.QtCore import QObject, QTimer
 
-QUIET_MS = 2000
+QUIET_MS = 1000
 """So long after a hand let go it is quiet: its views and findings are there, or a worker process makes them."""
 
 
@@ -21,7 +21,7 @@ class Tidying(QObject):
         self._quiet = QTimer(self)
         self._quiet.setSingleShot(True)
         self._quiet.setInterval(QUIET_MS)
-        self._quiet.timeout.connect(gc.enable)
+        self._quiet.timeout.connect(self._search)
         self.destroyed.connect(lambda _gone: gc.enable())
         self._settled = False
 
@@ -37,3 +37,9 @@ class Tidying(QObject):
     def let_go(self) -> None:
         """Lets the search come once it is quiet."""
         self._quiet.start()
+
+    @staticmethod
+    def _search() -> None:
+        """Searches now, when nobody waits, rather than at the next move of a hand."""
+        gc.enable()
+        gc.collect()

@@ -15,6 +15,7 @@ from hypothesis import strategies as st
 from shopdraw.piece import saving
 from shopdraw.piece.reading import parse_piece, read_piece
 from shopdraw.piece.saving import CannotSave, CannotSet, remove_value, save_piece, set_value
+from shopdraw.shipped import sample_names, sample_path
 from tests.piece.sample import SAMPLE
 
 
@@ -26,9 +27,7 @@ def desk(tmp_path: Path) -> Path:
 
 
 def changed_lines(before: str, after: str) -> list[tuple[str, str]]:
-    return [
-        (old, new) for old, new in zip(before.split("\n"), after.split("\n"), strict=True) if old != new
-    ]
+    return [(old, new) for old, new in zip(before.split("\n"), after.split("\n"), strict=True) if old != new]
 
 
 def test_case_33_unknown_keys_comments_and_order_survive_open_edit_save(desk: Path) -> None:
@@ -191,3 +190,56 @@ def test_text_that_is_no_text_is_refused(desk: Path) -> None:
     with pytest.raises(CannotSave):
         save_piece(desk, "\ud800")
     assert desk.read_bytes() == SAMPLE.encode()
+
+
+ODD = """\
+# a comment at the head
+format = 1 # and one behind
+[piece]
+title = 'literal'
+[case]
+  width= "31 1/2 in"   # kept
+[a.b.c]
+x = [ 1, 2, # in a list
+  3 ]
+[a]
+y.z = {one = 1, two = "2"}
+[[many]]
+k = 1
+[[many]]
+k = 2
+[a.b.d]
+"quoted key" = '''two
+lines'''
+when = 1979-05-27T07:32:00Z
+"""
+"""Layouts that a person may type and that a document must keep: spaces, comments, tables out of order, dotted keys."""
+
+
+@pytest.mark.parametrize("name", [*sample_names(), "odd"])
+def test_a_text_that_is_changed_again_and_again_gives_what_one_read_anew_gives(name: str, monkeypatch) -> None:
+    """A drag changes the same text at each step: what is kept of it between two steps is never changed itself."""
+    text = ODD if name == "odd" else sample_path(name).read_text(encoding="utf-8")
+    changes = [
+        ("case.width", "812 mm"), ("case.width", 900), ("case.depth", "1/2"), ("piece.title", "x"), ("new.t.key", 3),
+        ("slant.angle", 51.5), ('opening."A.1".fill', "none"), ("a.b.d.when", "later"), ("many", 4), ("format", 1),
+        ("slant.sizes", [1, "2 mm", 3.5]), ("slant.sizes", []), ("case.width", [[1, 2], [3, 4]]), ("many", ["a"]),
+        ("case.width", True), ("case.width", 'a "quoted" \\ \n line'), ("case.width", float("nan")),
+    ]  # fmt: skip
+
+    def after() -> list[str]:
+        found = []
+        for address, value in (*changes, *changes):
+            for make in (lambda a=address, v=value: set_value(text, a, v), lambda a=address: remove_value(text, a)):
+                try:
+                    found.append(make())
+                except CannotSet as error:
+                    found.append(str(error))
+        return found
+
+    kept = after()
+    assert saving._place(text, ("case", "width")) is not None, "kept between two steps"
+    monkeypatch.setattr(saving, "_place", lambda _text, _path: None)
+    monkeypatch.setattr(saving, "_is_without", lambda _text, _path: False)
+    assert after() == kept
+    assert len(set(kept)) > 8

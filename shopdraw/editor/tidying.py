@@ -13,6 +13,10 @@ QUIET_MS = 1000
 """So long after a hand let go it is quiet: its views and findings are there, or a worker process makes them."""
 
 
+MOST_NEW = 15_000
+"""So many values may have come and stayed since the last search; beyond that the next one would be long."""
+
+
 class Tidying(QObject):
     """Keeps the search off while a hand is at work and until it is quiet again."""
 
@@ -28,6 +32,9 @@ class Tidying(QObject):
     def hold(self) -> None:
         """Puts the search off: a hand is at work."""
         self._quiet.stop()
+        if gc.get_count()[0] > MOST_NEW:
+            # A hand that was never quiet since: it takes hold now and hasn't moved yet.
+            gc.collect()
         gc.disable()
         if not self._settled:
             # What is there by now, mostly what was loaded, stays to the end: no search goes through it again.

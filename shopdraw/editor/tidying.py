@@ -9,8 +9,12 @@ import gc
 
 from PySide6.QtCore import QObject, QTimer
 
-QUIET_MS = 2000
+QUIET_MS = 1000
 """So long after a hand let go it is quiet: its views and findings are there, or a worker process makes them."""
+
+
+MOST_NEW = 15_000
+"""So many values may have come and stayed since the last search; beyond that the next one would be long."""
 
 
 class Tidying(QObject):
@@ -21,13 +25,16 @@ class Tidying(QObject):
         self._quiet = QTimer(self)
         self._quiet.setSingleShot(True)
         self._quiet.setInterval(QUIET_MS)
-        self._quiet.timeout.connect(gc.enable)
+        self._quiet.timeout.connect(self._search)
         self.destroyed.connect(lambda _gone: gc.enable())
         self._settled = False
 
     def hold(self) -> None:
         """Puts the search off: a hand is at work."""
         self._quiet.stop()
+        if gc.get_count()[0] > MOST_NEW:
+            # A hand that was never quiet since: it takes hold now and hasn't moved yet.
+            gc.collect()
         gc.disable()
         if not self._settled:
             # What is there by now, mostly what was loaded, stays to the end: no search goes through it again.
@@ -37,3 +44,9 @@ class Tidying(QObject):
     def let_go(self) -> None:
         """Lets the search come once it is quiet."""
         self._quiet.start()
+
+    @staticmethod
+    def _search() -> None:
+        """Searches now, when nobody waits, rather than at the next move of a hand."""
+        gc.enable()
+        gc.collect()

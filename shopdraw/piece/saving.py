@@ -97,6 +97,12 @@ def set_value(text: str, address: str, value: Typed) -> str:
         CannotSet: no address; it leads through a plain value; a table stands there.
     """
     path = _path(address)
+    fitted = _fitted(text, path, value)
+    return _set(text, path, value) if fitted is None else fitted
+
+
+def _set(text: str, path: tuple[str, ...], value: Typed) -> str:
+    address = address_text(path)
 
     def change(document: MutableMapping[str, Any]) -> None:
         node: Any = document
@@ -113,6 +119,38 @@ def set_value(text: str, address: str, value: Typed) -> str:
     return _changed(text, change, lambda tables: _lay(tables, path, value), address)
 
 
+_MARK = "the value that is set here"
+
+
+def _fitted(text: str, path: tuple[str, ...], value: Typed) -> str | None:
+    """The text with a value put where one was put before; None where that isn't known to say what it should."""
+    place = _place(text, path)
+    if place is None:
+        return None
+    expected = tomllib.loads(text)
+    _lay(expected, path, value)
+    try:
+        result = place[0] + tomlkit.item(value).as_string() + place[1]
+        return result if _same(tomllib.loads(result), expected) else None
+    except (TOMLKitError, TypeError, ValueError):
+        return None
+
+
+@lru_cache(maxsize=4)
+def _place(text: str, path: tuple[str, ...]) -> tuple[str, str] | None:
+    """What stands before a value that is set and behind it; None where that can't be told.
+
+    A drag sets one value of one text at each of its steps: the text is taken apart and put together once.
+    """
+    written = tomlkit.item(_MARK).as_string()
+    try:
+        marked = _set(text, path, _MARK)
+    except CannotSet:
+        return None
+    before, _, behind = marked.partition(written)
+    return (before, behind) if marked.count(written) == 1 else None
+
+
 def remove_value(text: str, address: str) -> str:
     """The text without the value, so that its default holds again; the text itself where the value isn't in it.
 
@@ -120,6 +158,26 @@ def remove_value(text: str, address: str) -> str:
         CannotSet: no address; it leads through a plain value.
     """
     path = _path(address)
+    return text if _is_without(text, path) else _removed(text, path)
+
+
+def _is_without(text: str, path: tuple[str, ...]) -> bool:
+    """Whether nothing stands at an address: told by Python's own quick reader."""
+    try:
+        node: object = tomllib.loads(text)
+    except (ValueError, RecursionError):
+        return False
+    for key in path:
+        if not isinstance(node, dict):
+            return False
+        if key not in node:
+            return True
+        node = node[key]
+    return False
+
+
+def _removed(text: str, path: tuple[str, ...]) -> str:
+    address = address_text(path)
 
     def change(document: MutableMapping[str, Any]) -> None:
         node: Any = document

@@ -220,7 +220,7 @@ def perimeter(path: Path) -> float:
     return total
 
 
-@lru_cache(maxsize=16384)
+@lru_cache(maxsize=2048)
 def bounds(path: Path) -> tuple[float, float, float, float]:
     """Least and greatest x and y as (x0, y0, x1, y1), mm, arcs' quadrants included."""
     xs = [c.x for c in path.corners]

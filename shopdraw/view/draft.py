@@ -191,9 +191,12 @@ class _Lying(NamedTuple):
     toward: Vec3
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=1024)
 def _turned_faces(shape: Shape, u: Vec3, v: Vec3, w: Vec3, direction: Direction) -> tuple[_Face, ...]:
-    """The faces of a shape that begins at the world's origin."""
+    """The faces of a shape that begins at the world's origin.
+
+    Kept for the last two or three steps of a drag and no more: all that a hand has passed would fill the memory.
+    """
     ways = (direction.right, direction.up, direction.toward)
     right, up, toward = ((dot(u, way), dot(v, way), dot(w, way)) for way in ways)
     lying = _Lying(right, up, toward)

@@ -11,7 +11,7 @@ from PySide6.QtCore import QPointF
 from PySide6.QtWidgets import QApplication
 
 from shopdraw.editor import run
-from shopdraw.editor.tidying import Tidying
+from shopdraw.editor.tidying import MOST_NEW, Tidying
 from shopdraw.editor.window import Window
 from tests.editor.gestures import move, press, release
 
@@ -56,6 +56,27 @@ def test_a_hand_that_comes_back_puts_the_search_off_again(qtbot) -> None:
     assert not gc.isenabled()
     tidying.let_go()
     qtbot.waitUntil(gc.isenabled, timeout=5_000)
+
+
+def test_a_hand_that_is_never_quiet_leaves_no_long_search(qtbot) -> None:
+    """What piles up over one drag is searched when the next one takes hold; a little isn't worth a search."""
+    tidying = Tidying()
+    tidying.hold()
+    searched: list[int] = []
+    gc.callbacks.append(lambda phase, told: searched.append(told["generation"]) if phase == "start" else None)
+    try:
+        piled = [[number] for number in range(MOST_NEW // 2)]
+        tidying.let_go()
+        tidying.hold()
+        assert searched == []
+        piled += [[number] for number in range(MOST_NEW)]
+        tidying.let_go()
+        tidying.hold()
+        assert searched == [2]
+        assert gc.get_count()[0] < MOST_NEW / 2
+    finally:
+        gc.callbacks.pop()
+    assert piled
 
 
 def test_a_window_that_goes_leaves_the_search_on(qtbot) -> None:

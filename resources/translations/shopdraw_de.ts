@@ -7202,7 +7202,7 @@
     </message>
     <message>
         <source>the value that is set here</source>
-        <translation type="unfinished"></translation>
+        <translation>der Wert, der hier gesetzt wird</translation>
     </message>
     <message>
         <source>the view isn&apos;t drawn</source>

@@ -66,6 +66,7 @@ class Doing(QObject):
         self.give_up.clicked.connect(self.exporting.give_up)
         self.exporting.progressed.connect(self._progressed)
         self.exporting.finished.connect(self._exported)
+        work.hand.tidying.busy = lambda: self.exporting.busy
         work.working.collided.connect(self._collided)
         work.working.done.connect(lambda _state, _worked: self._worked())
         self.drawing = Apart(self, apart=apart)

@@ -6,6 +6,7 @@ Nothing is lost by waiting: nearly all values die as soon as nobody knows them a
 from __future__ import annotations
 
 import gc
+from collections.abc import Callable
 
 from PySide6.QtCore import QObject, QTimer
 
@@ -28,6 +29,8 @@ class Tidying(QObject):
         self._quiet.timeout.connect(self._search)
         self.destroyed.connect(lambda _gone: gc.enable())
         self._settled = False
+        self.busy: Callable[[], bool] = lambda: False
+        """Whether something else is under way that shows its progress: the search waits for its end."""
 
     def hold(self) -> None:
         """Puts the search off: a hand is at work."""
@@ -45,8 +48,10 @@ class Tidying(QObject):
         """Lets the search come once it is quiet."""
         self._quiet.start()
 
-    @staticmethod
-    def _search() -> None:
+    def _search(self) -> None:
         """Searches now, when nobody waits, rather than at the next move of a hand."""
+        if self.busy():
+            self._quiet.start()
+            return
         gc.enable()
         gc.collect()

@@ -119,7 +119,7 @@ def _set(text: str, path: tuple[str, ...], value: Typed) -> str:
     return _changed(text, change, lambda tables: _lay(tables, path, value), address)
 
 
-_MARK = "the value that is set here"
+_MARK = "value-that-is-set-here"
 
 
 def _fitted(text: str, path: tuple[str, ...], value: Typed) -> str | None:

@@ -79,6 +79,18 @@ def test_a_hand_that_is_never_quiet_leaves_no_long_search(qtbot) -> None:
     assert piled
 
 
+def test_an_export_isnt_held_up_by_a_search(lone: Window, qtbot, monkeypatch) -> None:
+    tidying = lone.work.hand.tidying
+    tidying._quiet.setInterval(60)
+    monkeypatch.setattr(type(lone.doing.exporting), "busy", True)
+    tidying.hold()
+    tidying.let_go()
+    qtbot.wait(200)
+    assert not gc.isenabled()
+    monkeypatch.setattr(type(lone.doing.exporting), "busy", False)
+    qtbot.waitUntil(gc.isenabled, timeout=5_000)
+
+
 def test_a_window_that_goes_leaves_the_search_on(qtbot) -> None:
     tidying = Tidying()
     tidying.hold()

@@ -60,6 +60,22 @@ class Other:
         self._pipe.send((True, value))
 
 
+class Turns:
+    """Rising numbers from 0, each told once to one of the processes that have split: whoever is free takes the next."""
+
+    def __init__(self) -> None:
+        self._next = multiprocessing.get_context("fork").Value("L", 0)
+
+    def __iter__(self) -> Turns:
+        return self
+
+    def __next__(self) -> int:
+        with self._next.get_lock():
+            taken: int = self._next.value
+            self._next.value = taken + 1
+        return taken
+
+
 class Beside:
     """A call made in another process. As a context: left early, the process is ended at once."""
 

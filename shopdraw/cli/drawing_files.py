@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from dataclasses import dataclass
 from pathlib import Path
 
-from shopdraw.cli.beside import Beside, has_cores, may_split
+from shopdraw.cli.beside import Beside, Turns, has_cores, may_split
 from shopdraw.cli.built import Work
 from shopdraw.cli.refused import refused
 from shopdraw.drawing.sheet import SheetSet
@@ -28,6 +30,9 @@ from shopdraw.write.picture_files import write_pictures
 
 VERSIONS = (("R2010", ""), ("R12", "-r12"))
 """A newer version and the old one that every control reads, with what their files' names end in."""
+
+BEHIND = 10
+"""How far the process that writes views stands behind the others: POSIX niceness."""
 
 _begun: list[tuple[Work, Contents]] = []
 _last: list[tuple[Work, Set]] = []
@@ -68,13 +73,26 @@ def write_board_sheets(work: Work, folder: Path, boards: Sequence[Board]) -> tup
     return ()
 
 
-def write_drawing(work: Work, folder: Path, *, views: bool = True) -> tuple[Finding, ...]:
+@dataclass(frozen=True)
+class Views:
+    """The views of a set of sheets, written by two processes: whoever is free takes the next.
+
+    Attributes:
+        other: the second of them.
+        turns: numbers of views, each told to one of them.
+    """
+
+    other: Beside
+    turns: Turns
+
+
+def write_drawing(work: Work, folder: Path, shared: Views | None = None) -> tuple[Finding, ...]:
     """Writes `<stem>-drawing-<unit>.dxf` and the same as R12, and each view as SVG and PNG, from the PDF's own sheets.
 
     Args:
         work: the piece.
         folder: where to write.
-        views: whether the views are written too, or left to `pictures_meanwhile`.
+        shared: the views, where another process has begun to write them.
     Returns:
         What found no room.
     Raises:
@@ -84,14 +102,13 @@ def write_drawing(work: Work, folder: Path, *, views: bool = True) -> tuple[Find
     unit = "in" if work.piece.design.piece.units == "inch" else "mm"
     for version, ending in VERSIONS:
         write_dxf(made.sheets, folder / f"{work.stem}-drawing-{unit}{ending}.dxf", unit, version)
-    if views:
-        write_pictures(made.sheets, work.stem, folder)
+    write_pictures(made.sheets, work.stem, folder, shared.turns if shared is not None else None)
     return made.findings
 
 
 @contextmanager
-def pictures_meanwhile(work: Work, folder: Path) -> Iterator[Beside | None]:
-    """The views of `write_drawing`, written by another process that has the sheets already; None where it can't be.
+def views_meanwhile(work: Work, folder: Path) -> Iterator[Views | None]:
+    """The views of `write_drawing`, begun by another process that has the sheets already; None where it can't be.
 
     Raises:
         Refused: as for the sheets.
@@ -100,12 +117,15 @@ def pictures_meanwhile(work: Work, folder: Path) -> Iterator[Beside | None]:
     if not has_cores() or not may_split(wholly=False):
         yield None
         return
-    with Beside(_write_views, made.sheets, work.stem, folder, split=True) as other:
-        yield other
+    turns = Turns()
+    with Beside(_write_views, made.sheets, work.stem, folder, turns, split=True) as other:
+        yield Views(other, turns)
 
 
-def _write_views(_other: object, sheets: SheetSet, stem: str, folder: Path) -> None:
-    write_pictures(sheets, stem, folder)
+def _write_views(_other: object, sheets: SheetSet, stem: str, folder: Path, turns: Turns) -> None:
+    # It takes what the others leave of two cores, and so is never why they wait.
+    os.nice(BEHIND)
+    write_pictures(sheets, stem, folder, turns)
 
 
 def order_of(work: Work) -> OrderPages | None:

@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import AbstractContextManager, ExitStack, contextmanager
 from dataclasses import replace
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from shopdraw.cli.beside import Beside, Other, has_cores, may_split
 from shopdraw.cli.built import Work, built
@@ -23,6 +23,9 @@ from shopdraw.cli.refused import refused
 from shopdraw.cli.work import checked
 from shopdraw.wood.finding import Finding
 from shopdraw.write.finding_facts import finding_facts
+
+if TYPE_CHECKING:
+    from shopdraw.cli.drawing_files import Views
 
 Producer = Callable[[Work, Path], Sequence[Finding]]
 """Writes one part of the package into the folder that it is given (which is there and empty)."""
@@ -52,10 +55,10 @@ def _sheets(work: Work, folder: Path) -> Sequence[Finding]:
     return write_sheets(work, folder)
 
 
-def _drawing(work: Work, folder: Path, *, views: bool = True) -> Sequence[Finding]:
+def _drawing(work: Work, folder: Path, shared: Views | None = None) -> Sequence[Finding]:
     from shopdraw.cli.drawing_files import write_drawing
 
-    return write_drawing(work, folder, views=views)
+    return write_drawing(work, folder, shared)
 
 
 def _judged_meanwhile(work: Work, second: Beside) -> Work:
@@ -75,11 +78,11 @@ def _tell_order(other: Other, work: Work) -> None:
     other.tell(order_of(work))
 
 
-def _pictures(work: Work, place: Path) -> AbstractContextManager[Beside | None]:
-    """A third process for the pictures of the drawing, which has the set of sheets: begun when that is made."""
-    from shopdraw.cli.drawing_files import pictures_meanwhile
+def _views(work: Work, place: Path) -> AbstractContextManager[Views | None]:
+    """A third process for the views of the drawing, which has the set of sheets: begun when that is made."""
+    from shopdraw.cli.drawing_files import views_meanwhile
 
-    return pictures_meanwhile(work, place / "drawing")
+    return views_meanwhile(work, place / "drawing")
 
 
 PRODUCERS: Mapping[str, Producer] = {
@@ -211,21 +214,21 @@ def _by_several(work: Work, kinds: Sequence[str], place: Path, progress: Progres
     with ExitStack() as others:
         second = others.enter_context(_second(work, aside, place, drawn=drawn))
         judged = _judged(work, second, drawn=drawn)
-        third: Beside | None = None
+        third: Views | None = None
         for kind in kinds:
             if kind != kinds[0]:
                 progress.begins(kind)
             if kind in aside:
                 continue
             if "drawing" in kinds and third is None and kind in DRAWN:
-                third = others.enter_context(_pictures(judged, place))
+                third = others.enter_context(_views(judged, place))
             if kind == "drawing" and third is not None:
-                found[kind] = _drawing(judged, place / kind, views=False)
+                found[kind] = _drawing(judged, place / kind, third)
             else:
                 found[kind] = PRODUCERS[kind](judged, place / kind)
             progress.ends()
         if third is not None:
-            third.outcome()
+            third.other.outcome()
         if second is not None:
             found |= second.outcome()
             for _ in aside:

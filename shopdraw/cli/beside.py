@@ -9,6 +9,7 @@ import sys
 import threading
 import warnings
 from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
 from multiprocessing.connection import Connection
 from pathlib import Path
@@ -50,14 +51,19 @@ class Other:
 
     def __init__(self, pipe: Connection) -> None:
         self._pipe = pipe
+        self._telling = ThreadPoolExecutor(max_workers=1)
 
     def hear(self) -> Any:
         """Waits for what the first process tells."""
         return self._pipe.recv()
 
     def tell(self, value: object) -> None:
-        """Tells what the first process may wait for before the outcome."""
-        self._pipe.send((True, value))
+        """Tells what the first process may wait for before the outcome; goes on at once, also while nobody listens."""
+        self._telling.submit(self._pipe.send, (True, value))
+
+    def told(self) -> None:
+        """Waits until the first process has heard all."""
+        self._telling.shutdown()
 
 
 class Turns:
@@ -143,8 +149,10 @@ def _run(pipe: Connection, other: Connection | None, what: Callable[..., Any], w
     if other is not None:
         other.close()
     outcome: tuple[bool, object]
+    first = Other(pipe)
     try:
-        outcome = (True, what(Other(pipe), *words))
+        outcome = (True, what(first, *words))
     except Exception as error:  # noqa: BLE001  # raised again where the outcome is waited for
         outcome = (False, error)
+    first.told()
     pipe.send(outcome)

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from shopdraw.cli.beside import Beside, EndedEarly, Other, may_split
+from shopdraw.cli.beside import Beside, EndedEarly, Other, Turns, may_split
 from shopdraw.cli.refused import Refused, refused
 
 WAYS = [False, *([True] if may_split(wholly=False) else [])]
@@ -22,6 +22,17 @@ def told_twice(other: Other, added: int) -> tuple[int, int]:
 def tells_first(other: Other) -> str:
     other.tell("half done")
     return f"done {other.hear()}"
+
+
+def tells_much(other: Other, file: Path) -> str:
+    other.tell(b"-" * 5_000_000)
+    other.tell("then this")
+    file.write_text("went on")
+    return "at last"
+
+
+def takes(_other: object, turns: Turns) -> list[int]:
+    return [number for number, _ in zip(turns, range(200), strict=False)]
 
 
 def refuses(_other: object) -> None:
@@ -56,6 +67,18 @@ def test_what_another_process_tells_is_heard_before_its_outcome(split: bool) -> 
 
 
 @pytest.mark.parametrize("split", WAYS)
+def test_who_tells_more_than_a_pipe_holds_goes_on_before_it_is_heard(split: bool, tmp_path: Path) -> None:
+    file, begun = tmp_path / "further", time.monotonic()
+    with Beside(tells_much, file, split=split) as other:
+        while not file.exists() and time.monotonic() < begun + 30.0:
+            time.sleep(0.01)
+        assert file.exists()
+        assert len(other.hear()) == 5_000_000
+        assert other.hear() == "then this"
+        assert other.outcome() == "at last"
+
+
+@pytest.mark.parametrize("split", WAYS)
 def test_a_refusal_in_another_process_is_raised_here(split: bool) -> None:
     with Beside(refuses, split=split) as other, pytest.raises(Refused) as told:
         other.outcome()
@@ -84,3 +107,15 @@ def test_left_early_the_other_process_is_ended(split: bool, tmp_path: Path) -> N
     with pytest.raises(ProcessLookupError):
         os.kill(int(file.read_text()), 0)
     assert time.monotonic() < begun + 40.0
+
+
+def test_numbers_that_processes_share_are_each_told_once() -> None:
+    if True not in WAYS:
+        return
+    turns = Turns()
+    with Beside(takes, turns, split=True) as other:
+        mine = [number for number, _ in zip(turns, range(200), strict=False)]
+        theirs = other.outcome()
+    taken = sorted([*mine, *theirs])
+    assert len(set(taken)) == len(taken)
+    assert {0, 1, 2} <= set(taken)

@@ -7201,10 +7201,6 @@
         <translation>die übliche Platte: für dieses Material steht keine in der Werkstattdatei</translation>
     </message>
     <message>
-        <source>the value that is set here</source>
-        <translation>der Wert, der hier gesetzt wird</translation>
-    </message>
-    <message>
         <source>the view isn&apos;t drawn</source>
         <translation>die Ansicht ist nicht gezeichnet</translation>
     </message>

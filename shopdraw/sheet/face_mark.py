@@ -72,6 +72,11 @@ class FacePaper:
         box = Box(at[0] * s, at[1] * s, width / 2, height / 2)
         return self._ground.free_for_words(box, "own", 0.4)
 
+    def off_words(self, start: Point, end: Point) -> bool:
+        """Whether a line runs into none of the words that stand there."""
+        s = self._scale
+        return not self._ground.line_meets_words(((start[0] * s, start[1] * s), (end[0] * s, end[1] * s)))
+
     def taken(self, at: Point, width: float, height: float) -> None:
         """Notes that something stands there."""
         s = self._scale
@@ -168,11 +173,12 @@ def _face_mark(
         for share in _ALONG:
             x = x0 + share * (x1 - x0)
             centre = (x, edge + sign * (tall - loop) / scale)
-            clear = paper.clear_of_lines(centre, 2 * loop + 1.0, 2 * loop + 0.6)
+            tail = (x - loop / scale, centre[1]), (x + loop / 2 / scale, edge)
+            clear = paper.clear_of_lines(centre, 2 * loop + 1.0, 2 * loop + 0.6) and paper.off_words(*tail)
             if clear and has_edge(marks, x, edge, loop / scale):
                 paper.taken((x, edge + sign * tall / 2 / scale), 2 * loop + 1.0, tall)
                 yield ArcMark(centre, loop / scale, 0.0, 360.0, Meaning.WORD, board)
-                yield Line((x - loop / scale, centre[1]), (x + loop / 2 / scale, edge), Meaning.WORD, board)
+                yield Line(*tail, Meaning.WORD, board)
                 return
 
 

@@ -68,7 +68,7 @@ def test_covering_sheet_is_a_pdf_that_begins_with_what_to_read_first(plain: Path
     first = pages[0].extract_text()
     assert "Read this before cutting" in first
     assert "must measure" in first
-    words = " ".join(page.extract_text() for page in pages)
+    words = " ".join(" ".join(page.extract_text() for page in pages).split())
     for told in ("Corner wood", "Second settings", "Nested sheets", "SHA-256", "OSHA 3157"):
         assert told in words
 

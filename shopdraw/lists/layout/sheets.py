@@ -24,6 +24,8 @@ REPAIRS_EACH = 10
 """Repairs for each part: with few parts there is soon nothing new to try."""
 ROUNDS = 4
 """Rounds of repairs, each followed by a choice; one that saves nothing is the last, unless one step of cost is left."""
+OFTEN = 75
+"""Up to so many parts a choice takes tenths of a second; of more it takes seconds, and is made once, at the end."""
 WORK = 4_000_000
 """Columns and strips looked at in all: the search's own end, the same on every machine; one or two seconds."""
 MOST_SEEN = 20_000
@@ -53,15 +55,20 @@ class SheetSearch:
             if (self._over and number >= POLISH) or self._work > WORK / 3:
                 break
             self._restart(number)
-        self._choose()
+        often = self._problems[0].number <= OFTEN
+        if often:
+            self._choose()
         for _ in range(ROUNDS):
             if self.best is None or self._over:
                 break
             before = self._cost(self.best)
             self._repairs()
-            self._choose()
+            if often:
+                self._choose()
             if self._cost(self.best) >= before - _NEAR and not self._is_near:
                 break
+        if not often:
+            self._choose()
         return self.best
 
     def _repairs(self) -> None:

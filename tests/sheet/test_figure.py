@@ -44,20 +44,24 @@ def test_short_links_give_way_where_long_ones_would_be_more_than_a_step_off():
     assert sum(value(words[f.id]) for f in fine[6:]) == value(words[coarse[1].id])
 
 
+def rows_add_up_to_each_other(points, cut, writing):
+    """A row of all points, one of the two stretches that `cut` makes of it, and the whole."""
+    fine, coarse = chain(points, "fine"), chain([points[0], points[cut], points[-1]], "coarse", Rank.LEVEL)
+    coarse = [Fact(f"coarse {i}", f.a, f.b, f.rank, f.views, 90.0, chain="coarse") for i, f in enumerate(coarse)]
+    whole = lone(points[0], points[-1])
+    words = write_figures([*fine, *coarse, whole], writing)
+    below, above = (value(words[f.id]) for f in coarse)
+    assert sum(value(words[f.id]) for f in fine[:cut]) == below
+    assert sum(value(words[f.id]) for f in fine[cut:]) == above
+    assert below + above == value(words[whole.id])
+
+
 @given(st.lists(st.integers(300, 9000), min_size=2, max_size=9), st.data())
 def test_rows_within_rows_add_up_to_each_other(tenths, data):
     points = [0.0]
     for size in tenths:
         points.append(points[-1] + size * 0.137)
-    cut = data.draw(st.integers(1, len(points) - 2)) if len(points) > 2 else 1
-    fine, coarse = chain(points, "fine"), chain([points[0], points[cut], points[-1]], "coarse", Rank.LEVEL)
-    coarse = [Fact(f"coarse {i}", f.a, f.b, f.rank, f.views, 90.0, chain="coarse") for i, f in enumerate(coarse)]
-    whole = lone(points[0], points[-1])
-    words = write_figures([*fine, *coarse, whole], metric_writing())
-    below, above = (value(words[f.id]) for f in coarse)
-    assert sum(value(words[f.id]) for f in fine[:cut]) == below
-    assert sum(value(words[f.id]) for f in fine[cut:]) == above
-    assert below + above == value(words[whole.id])
+    rows_add_up_to_each_other(points, data.draw(st.integers(1, len(points) - 2)), metric_writing())
 
 
 def test_the_same_two_features_told_twice_stand_in_brackets_the_second_time():
@@ -166,12 +170,4 @@ def test_rows_of_thirty_seconds_add_up_within_each_other_too(sizes, data):
     points = [0.0]
     for size in sizes:
         points.append(points[-1] + size * 25.4 / 32)
-    cut = data.draw(st.integers(1, len(points) - 2)) if len(points) > 2 else 1
-    fine, coarse = chain(points, "fine"), chain([points[0], points[cut], points[-1]], "coarse", Rank.LEVEL)
-    coarse = [Fact(f"coarse {i}", f.a, f.b, f.rank, f.views, 90.0, chain="coarse") for i, f in enumerate(coarse)]
-    whole = lone(points[0], points[-1])
-    words = write_figures([*fine, *coarse, whole], inch_writing())
-    below, above = (value(words[f.id]) for f in coarse)
-    assert sum(value(words[f.id]) for f in fine[:cut]) == below
-    assert sum(value(words[f.id]) for f in fine[cut:]) == above
-    assert below + above == value(words[whole.id])
+    rows_add_up_to_each_other(points, data.draw(st.integers(1, len(points) - 2)), inch_writing())

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 from dataclasses import dataclass, field
+from functools import lru_cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -17,11 +18,10 @@ from shopdraw.wood.board import Board
 from shopdraw.wood.finding import Finding
 
 if TYPE_CHECKING:
+    from shopdraw.editor.kept_wood import KeptWood
     from shopdraw.editor.router_job import RouterSight
 
 
-MOST_KEPT = 600
-"""So many solids a worker process keeps while hands drag."""
 PATIENCE = 10
 """How far jobs that can wait step back: POSIX niceness."""
 
@@ -52,25 +52,29 @@ def views_job(assembly: Assembly, section: bool) -> Worked:  # handed on by posi
     # Hidden lines need solids: the window opens without loading them.
     from shopdraw.editor.views import full_views
 
-    return Worked(views=full_views(assembly, section=section))
+    return Worked(views=full_views(assembly, section=section, wood=_kept_wood().of))
 
 
 def views_ahead_job(design: Design, number: int) -> Worked:
     """Full views of a piece that a hand is passing; given up when a newer one is wanted."""
     from shopdraw.build import build
     from shopdraw.editor.views import full_views
-    from shopdraw.wood.facet import facets
-    from shopdraw.wood.solid import made
 
-    if facets.cache_info().currsize > MOST_KEPT:
-        # A long drag passes hundreds of sizes that nobody will see again.
-        facets.cache_clear()
-        made.cache_clear()
+    kept = _kept_wood()
+    kept.tidy()
 
     def stale() -> bool:
         return bool(_newest and _newest[0].value != number)
 
-    return Worked(views=None if stale() else full_views(build(design), stale=stale))
+    return Worked(views=None if stale() else full_views(build(design), stale=stale, wood=kept.of))
+
+
+@lru_cache(maxsize=1)
+def _kept_wood() -> KeptWood:
+    """The wood that this worker process keeps between its jobs."""
+    from shopdraw.editor.kept_wood import KeptWood
+
+    return KeptWood()
 
 
 _newest: list[Any] = []

@@ -5,22 +5,31 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from shopdraw.drawing.mark import ArcMark, Line, Mark
+import numpy as np
+
+from shopdraw.drawing.mark import ArcMark, Line, Mark, Meaning
 from shopdraw.editor.arrangement import DIRECTIONS, SECTION, middle_plane
 from shopdraw.editor.scene import Views
 from shopdraw.shape.frame import WORLD
 from shopdraw.view.direction import FRONT, PLAN
-from shopdraw.view.projection import project
+from shopdraw.view.projection import lines_of, project
 from shopdraw.view.section import section as cut_through
+from shopdraw.view.standing import Shown, standing
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
-from shopdraw.wood.facet import facets
+from shopdraw.wood.facet import Facets, facets
 
 SECTION_SCALE = 0.15
 """About how large the canvas shows a piece: hatches have their pitch on paper."""
 
 
-def full_views(assembly: Assembly, *, section: bool = False, stale: Callable[[], bool] = lambda: False) -> Views | None:
+def full_views(
+    assembly: Assembly,
+    *,
+    section: bool = False,
+    stale: Callable[[], bool] = lambda: False,
+    wood: Callable[[Board], Facets] = lambda board: facets(board.shape),
+) -> Views | None:
     """Front, side and plan, and the section through the middle where it is wanted.
 
     Of the hidden lines those are shown that the general arrangement prints.
@@ -29,22 +38,25 @@ def full_views(assembly: Assembly, *, section: bool = False, stale: Callable[[],
         assembly: the piece.
         section: whether it is wanted.
         stale: whether nobody waits for the views any more; looked at now and then.
+        wood: the faces and edges of a board, where they aren't to be made from its shape.
     Returns:
         The views; None where nobody waits for them.
     """
     # The sheets are loaded by the process that draws, not by the window.
     from shopdraw.sheet.arrangement import HIDDEN_MEMBERS
 
-    made: Views = {}
-    for shape in dict.fromkeys(board.shape for board in assembly.boards):
+    shown = []
+    for board in assembly.boards:
         if stale():
             return None
-        facets(shape)
+        shown.append(Shown(wood(board), board.frame))
+    here, names = standing(shown), [board.id for board in assembly.boards]
+    made: Views = {}
     for view, direction in DIRECTIONS.items():
         if stale():
             return None
-        told = frozenset(board.id for board in assembly.boards if board.member in HIDDEN_MEMBERS[view])
-        made[view] = project(assembly.boards, direction, hidden=told)
+        told = np.array([board.member in HIDDEN_MEMBERS[view] for board in assembly.boards], dtype=np.bool_)
+        made[view] = lines_of(here, names, direction, Meaning.VISIBLE, Meaning.HIDDEN, told)
     if section:
         made[SECTION] = cut_through(assembly.boards, middle_plane(assembly), SECTION_SCALE)
     return made

@@ -13,6 +13,9 @@ from shopdraw.shape.frame import Vec3
 from shopdraw.wood.board import Shape
 from shopdraw.wood.solid import Floats, Ints, Sources, made
 
+DRAWN_CHORD_MM = 0.01
+"""How far a chord may lie from its arc in what is drawn: a twentieth of the thinnest line, and half as many triangles
+as wood is measured with. Arcs are drawn as arcs; only where one is cut off may it be out by so much."""
 _SAME_NORMAL = 1e-7
 """Two faces whose unit normals differ by less are one flat face."""
 _TANGENT = 0.02
@@ -21,7 +24,7 @@ _TANGENT = 0.02
 
 @dataclass(frozen=True, eq=False)
 class Facets:
-    """What bounds a piece of wood, in its board's frame, mm.
+    """What bounds a piece of wood, in its board's frame, mm; arcs as chords of DRAWN_CHORD_MM.
 
     Attributes:
         points: (n, 3).
@@ -53,7 +56,7 @@ class Facets:
 @lru_cache(maxsize=8192)
 def facets(shape: Shape) -> Facets:
     """The faces and edges of a shape's solid."""
-    whole = made(shape)
+    whole = made(shape, DRAWN_CHORD_MM)
     return _facets_of(whole.body, whole.sources, None)
 
 
@@ -65,7 +68,7 @@ def facets_beyond(shape: Shape, normal: Vec3, offset: float) -> Facets:
         normal: unit direction that points to the side kept, in the board's frame.
         offset: the plane's distance from the frame's origin along it, mm.
     """
-    whole = made(shape)
+    whole = made(shape, DRAWN_CHORD_MM)
     return _facets_of(whole.body.trim_by_plane(normal, offset), whole.sources, normal)
 
 
@@ -97,7 +100,7 @@ def _facets_of(body: manifold3d.Manifold, sources: Sources, kept: Vec3 | None) -
         normals=normals,
         cylinder=cylinder,
         capped=capped,
-        face=_planes(points, triangles, normals),
+        face=planes(points, triangles, normals),
         edges=edges,
         sides=sides,
         sharp=sharp,
@@ -106,7 +109,7 @@ def _facets_of(body: manifold3d.Manifold, sources: Sources, kept: Vec3 | None) -
     )
 
 
-def _planes(points: Floats, triangles: Ints, normals: Floats) -> Ints:
+def planes(points: Floats, triangles: Ints, normals: Floats) -> Ints:
     """The triangles numbered by the plane they lie in."""
     offsets = (points[triangles[:, 0]] * normals).sum(axis=1)
     keys = np.column_stack((np.round(normals, 6), np.round(offsets, 4))) + 0.0

@@ -6,7 +6,7 @@ import math
 from collections.abc import Collection
 
 from shopdraw.shape.chord import chords
-from shopdraw.shape.path import Path, Point
+from shopdraw.shape.path import CHORD_TOLERANCE_MM, Path, Point
 
 OVERRUN_MM = 1.0
 """How far a cut runs past the blank where it leaves it."""
@@ -14,7 +14,9 @@ _SHARP = 0.3
 """Sine of the angle of a corner that would run out to a spike if its sides were carried on until they meet."""
 
 
-def carried_past(ring: Path, leaving: Collection[int], amount_mm: float = OVERRUN_MM) -> tuple[tuple[Point, int], ...]:
+def carried_past(
+    ring: Path, leaving: Collection[int], amount_mm: float = OVERRUN_MM, chord_mm: float = CHORD_TOLERANCE_MM
+) -> tuple[tuple[Point, int], ...]:
     """The chords of a ring, those of its open segments moved outwards.
 
     A flank beside an open segment runs on in its own direction, so that it stays one plane.
@@ -23,10 +25,11 @@ def carried_past(ring: Path, leaving: Collection[int], amount_mm: float = OVERRU
         ring: an anticlockwise outline, mm.
         leaving: indices of its open segments.
         amount_mm: how far they move.
+        chord_mm: how far a chord may lie from its arc.
     Returns:
         For each chord its start and the ring's segment it stands for.
     """
-    run = chords(ring)
+    run = chords(ring, chord_mm)
     count = len(run)
     if not leaving:
         return tuple(((c.x, c.y), c.segment) for c in run)

@@ -15,7 +15,7 @@ import numpy.typing as npt
 
 from shopdraw.shape.crossing import refuse_crossing
 from shopdraw.shape.frame import Frame, Vec3
-from shopdraw.shape.path import Path, Point, arc_of, bounds
+from shopdraw.shape.path import CHORD_TOLERANCE_MM, Path, Point, arc_of, bounds
 from shopdraw.wood.board import Board, Face, Shape
 from shopdraw.wood.flank import surface_segments
 from shopdraw.wood.overrun import OVERRUN_MM, carried_past
@@ -70,12 +70,15 @@ class _Ring:
     high: float
     adds: bool
     """Its inside is wood (blank, island)."""
+    chord_mm: float
 
 
 @lru_cache(maxsize=8192)
-def made(shape: Shape) -> Solid:
+def made(shape: Shape, chord_mm: float = CHORD_TOLERANCE_MM) -> Solid:
     """The solid of a shape with the memory of its faces.
 
+    Args:
+        chord_mm: how far a chord may lie from its arc.
     Raises:
         CrossesItself: the outline, or a cut's, crosses itself.
     """
@@ -83,9 +86,10 @@ def made(shape: Shape) -> Solid:
     for cut in shape.cuts:
         for path in (cut.outline, *cut.islands):
             refuse_crossing(path, f"the {cut.kind}'s outline")
-    blank = _Ring(Frame(*_AXES, (0.0, 0.0, 0.0)), shape.outline, (), 0.0, -shape.thickness, 0.0, True)
+    blank = _Ring(Frame(*_AXES, (0.0, 0.0, 0.0)), shape.outline, (), 0.0, -shape.thickness, 0.0, True, chord_mm)
     rings = [[blank]] + [
-        _cutter_rings(shape, cut_prism(shape.outline, shape.thickness, cut), cut.start, cut.face) for cut in shape.cuts
+        _cutter_rings(shape, cut_prism(shape.outline, shape.thickness, cut), cut.start, cut.face, chord_mm)
+        for cut in shape.cuts
     ]
     first = manifold3d.Manifold.reserve_ids(sum(map(len, rings)))
     bodies: list[manifold3d.Manifold] = []
@@ -134,7 +138,7 @@ def _less(bodies: list[manifold3d.Manifold]) -> manifold3d.Manifold:
     return manifold3d.Manifold.batch_boolean(bodies, manifold3d.OpType.Subtract)
 
 
-def _cutter_rings(shape: Shape, prism: Prism, start: float, face: Face) -> list[_Ring]:
+def _cutter_rings(shape: Shape, prism: Prism, start: float, face: Face, chord_mm: float) -> list[_Ring]:
     """The cut's outline, carried past the blank wherever it leaves it, and its islands, carried further still."""
     low, high = _carried_ends(shape, prism, start, face)
     rings = []
@@ -143,7 +147,7 @@ def _cutter_rings(shape: Shape, prism: Prism, start: float, face: Face) -> list[
     ]:
         path = drawn.anticlockwise()
         leaving = surface_segments(shape.outline, shape.thickness, prism, path, over)
-        rings.append(_Ring(prism.frame, path, leaving, over, low - more, high + more, adds))
+        rings.append(_Ring(prism.frame, path, leaving, over, low - more, high + more, adds, chord_mm))
     return rings
 
 
@@ -178,7 +182,7 @@ def _prism_body(
     ring: _Ring, original: int, cylinders: list[tuple[float, ...]]
 ) -> tuple[manifold3d.Manifold, Floats, Ints]:
     """The prism's mesh, the wood's outward normal on each face, and for each face its row of cylinders or -1."""
-    run = _snapped(carried_past(ring.path, ring.leaving, ring.over))
+    run = _snapped(carried_past(ring.path, ring.leaving, ring.over, ring.chord_mm))
     flat = np.array([point for point, _ in run], dtype=np.float64)
     count = len(flat)
     axes = np.array((ring.frame.u, ring.frame.v, ring.frame.w))

@@ -1,0 +1,225 @@
+"""Facets of a board that has changed its sizes alone, carried over from those it had before.
+
+While a hand drags, most boards get longer or wider by a little: the same cuts, some of them further along. Where each
+place along the board's three axes has one place to go to, and all between two places is stretched evenly, the blank and
+every cut become exactly those of the new shape, and so does the wood. That takes a hundredth of the time in which
+solids are cut anew.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+import numpy as np
+import numpy.typing as npt
+
+from shopdraw.shape.frame import Frame
+from shopdraw.shape.path import Path, Point
+from shopdraw.wood.board import Shape
+from shopdraw.wood.facet import Facets, planes
+from shopdraw.wood.prism import Prism, blank_prism, cut_prism
+from shopdraw.wood.solid import Floats, Ints
+
+_ONE_PLACE_MM = 1e-6
+"""Two places nearer than this are one."""
+_OFF_MM = 1e-8
+"""So far a place may be off where even stretching brings it."""
+_SAME = 1e-12
+_DECIMALS = 9
+
+Bools = npt.NDArray[np.bool_]
+
+
+@dataclass(frozen=True, eq=False)
+class _Skeleton:
+    """The corners and edges of a shape's prisms, in the board's frame.
+
+    Attributes:
+        kind: what must be the same for the one shape to become the other: faces, corners and bulges in their order.
+        corners: (n, 3) mm; for an arc two more, which with its ends make the box that it stands in.
+        ends: (m, 2) rows of `corners`: the edges.
+        bent: (m,) whether an edge stands for an arc: it must keep its size.
+    """
+
+    kind: tuple[object, ...]
+    corners: Floats
+    ends: Ints
+    bent: Bools
+
+
+@dataclass(frozen=True, eq=False)
+class _Way:
+    """Where the places along one axis go.
+
+    Attributes:
+        before, after: places, ascending, mm.
+    """
+
+    before: Floats
+    after: Floats
+
+    def at(self, places: Floats) -> Floats:
+        """Where places go; beyond the last ones by as much as these."""
+        moved = np.interp(places, self.before, self.after)
+        first, last = self.before[0], self.before[-1]
+        moved = np.where(places < first, places + (self.after[0] - first), moved)
+        return np.where(places > last, places + (self.after[-1] - last), moved)
+
+    def factor(self, places: Floats) -> Floats:
+        """How much the wood is stretched at places."""
+        if len(self.before) < 2:
+            return np.ones(len(places))
+        gap = np.clip(np.searchsorted(self.before, places, side="right"), 1, len(self.before) - 1)
+        found: Floats = (np.diff(self.after) / np.diff(self.before))[gap - 1]
+        return found
+
+    def keeps_straight(self, low: Floats, high: Floats, *, size: bool) -> bool:
+        """Whether nothing between two places comes out bent.
+
+        Args:
+            low, high: (n,) from where to where.
+            size: whether the length between them must stay as it is too.
+        """
+        there_low, there_high = np.interp(low, self.before, self.after), np.interp(high, self.before, self.after)
+        if size and (np.abs((there_high - there_low) - (high - low)) > _OFF_MM).any():
+            return False
+        run = high - low
+        factor = (there_high - there_low) / np.where(run > 0.0, run, 1.0)
+        inside = (self.before > low[:, None]) & (self.before < high[:, None])
+        even = there_low[:, None] + factor[:, None] * (self.before - low[:, None])
+        return not (inside & (np.abs(even - self.after) > _OFF_MM)).any()
+
+
+def carried(known: Facets, before: Shape, after: Shape) -> Facets | None:
+    """The facets of a shape, from those of one that has the same cuts in other places or sizes.
+
+    Args:
+        known: facets of the shape before.
+        before: the shape that they are of.
+        after: the shape wanted.
+    Returns:
+        None where the one doesn't become the other by even stretching between places along its axes.
+    """
+    if before == after:
+        return known
+    one, other = _skeleton(before), _skeleton(after)
+    if one.kind != other.kind:
+        return None
+    ways = _ways(one, other)
+    if ways is None:
+        return None
+    points = np.column_stack([way.at(known.points[:, axis]) for axis, way in enumerate(ways)])
+    normals = _turned(known, ways)
+    return replace(
+        known,
+        points=points,
+        normals=normals,
+        face=planes(points, known.triangles, normals),
+        cylinders=_moved_cylinders(known, points),
+    )
+
+
+def _ways(one: _Skeleton, other: _Skeleton) -> list[_Way] | None:
+    """How places go along each of the three axes; None where two of one place part, or an edge would be bent."""
+    ways = []
+    start, end = one.corners[one.ends[:, 0]], one.corners[one.ends[:, 1]]
+    leaning = ((np.abs(end - start) > _ONE_PLACE_MM).sum(axis=1) > 1) | one.bent
+    for axis in range(3):
+        way = _way(one.corners[:, axis], other.corners[:, axis])
+        if way is None:
+            return None
+        low, high = np.minimum(start, end)[:, axis], np.maximum(start, end)[:, axis]
+        for edges, size in ((leaning & ~one.bent, False), (one.bent, True)):
+            if edges.any() and not way.keeps_straight(low[edges], high[edges], size=size):
+                return None
+        ways.append(way)
+    return ways
+
+
+def _way(before: Floats, after: Floats) -> _Way | None:
+    order = np.argsort(before, kind="stable")
+    before, after = before[order], after[order]
+    new = np.concatenate(([True], np.diff(before) > _ONE_PLACE_MM))
+    first = np.flatnonzero(new)
+    lot = np.cumsum(new) - 1
+    if (np.abs(after - after[first][lot]) > _OFF_MM).any() or (np.diff(after[first]) <= _ONE_PLACE_MM).any():
+        return None
+    return _Way(before[first], after[first])
+
+
+def _turned(known: Facets, ways: list[_Way]) -> Floats:
+    """The faces' normals: where the wood is stretched in one direction a leaning face turns."""
+    leaning = np.flatnonzero((known.normals != 0.0).sum(axis=1) > 1)
+    if not len(leaning):
+        return known.normals
+    middle = known.points[known.triangles[leaning]].mean(axis=1)
+    factors = np.column_stack([way.factor(middle[:, axis]) for axis, way in enumerate(ways)])
+    stretched = np.abs(factors - factors[:, :1]).max(axis=1) > _SAME * 1e3
+    if not stretched.any():
+        return known.normals
+    rows = leaning[stretched]
+    normals = known.normals.copy()
+    normals[rows] /= factors[stretched]
+    normals[rows] /= np.linalg.norm(normals[rows], axis=1, keepdims=True)
+    return normals
+
+
+def _moved_cylinders(known: Facets, points: Floats) -> Floats:
+    """Each arc's axis goes where its own faces go; along itself it may stay."""
+    if not len(known.cylinders):
+        return known.cylinders
+    rods, first = np.unique(known.cylinder, return_index=True)
+    first, rods = first[rods >= 0], rods[rods >= 0]
+    corner = known.triangles[first, 0]
+    cylinders = known.cylinders.copy()
+    cylinders[rods, :3] += points[corner] - known.points[corner]
+    return cylinders
+
+
+@lru_cache(maxsize=1024)
+def _skeleton(shape: Shape) -> _Skeleton:
+    kind: list[object] = [len(shape.cuts)]
+    corners: list[tuple[float, float, float]] = []
+    ends: list[tuple[int, int]] = []
+    bent: list[bool] = []
+    for prism in _prisms(shape):
+        kind += [prism.frame.u, prism.frame.v, prism.entry, len(prism.islands)]
+        for path in (prism.outline, *prism.islands):
+            kind.append(tuple([round(corner.bulge, _DECIMALS) for corner in path.corners]))
+            ring, arcs = _ring(path)
+            first, count = len(corners), len(ring)
+            for level in (prism.low, prism.high):
+                corners += [_point(prism.frame, x, y, level) for x, y in ring]
+            for base in (first, first + count):
+                ends += [(base + index, base + (index + 1) % count) for index in range(count)]
+                bent += arcs
+            ends += [(first + index, first + count + index) for index in range(count)]
+            bent += [False] * count
+    return _Skeleton(tuple(kind), np.array(corners), np.array(ends), np.array(bent))
+
+
+def _prisms(shape: Shape) -> Iterator[Prism]:
+    yield blank_prism(shape)
+    for cut in shape.cuts:
+        yield cut_prism(shape.outline, shape.thickness, cut)
+
+
+def _point(frame: Frame, x: float, y: float, level: float) -> tuple[float, float, float]:
+    return frame.point((x, y, level))
+
+
+def _ring(path: Path) -> tuple[list[Point], list[bool]]:
+    """The corners of a path, an arc as the three other sides of the box over its chord; which sides those are."""
+    ring: list[Point] = []
+    arcs: list[bool] = []
+    for here, there in path.pairs():
+        ring.append((here.x, here.y))
+        arcs.append(here.bulge != 0.0)
+        if here.bulge:
+            # the arc's height over its chord is half the chord times the bulge, to the right of the way
+            out_x, out_y = here.bulge * (there.y - here.y) / 2, here.bulge * (here.x - there.x) / 2
+            ring += [(here.x + out_x, here.y + out_y), (there.x + out_x, there.y + out_y)]
+            arcs += [True, True]
+    return ring, arcs

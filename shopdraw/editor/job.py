@@ -66,7 +66,7 @@ def views_ahead_job(design: Design, number: int) -> Worked:
     def stale() -> bool:
         return bool(_newest and _newest[0].value != number)
 
-    return Worked(views=None if stale() else full_views(build(design), stale=stale, wood=kept.of))
+    return Worked(views=None if stale() else full_views(build(design, rough=True), stale=stale, wood=kept.of))
 
 
 @lru_cache(maxsize=1)

@@ -8,9 +8,9 @@ solids are cut anew.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 import numpy as np
 import numpy.typing as npt
@@ -26,7 +26,10 @@ _ONE_PLACE_MM = 1e-6
 """Two places nearer than this are one."""
 _OFF_MM = 1e-8
 """So far a place may be off where even stretching brings it."""
-_SAME = 1e-12
+_PLANES = 2
+"""So many planes may part a board, one within what another has parted: a slant's two ends."""
+_EVEN = 1e-9
+"""Wood is stretched evenly where the factors along its axes differ by less."""
 _DECIMALS = 9
 
 Bools = npt.NDArray[np.bool_]
@@ -100,18 +103,19 @@ def carried(known: Facets, before: Shape, after: Shape) -> Facets | None:
         before: the shape that they are of.
         after: the shape wanted.
     Returns:
-        None where the one doesn't become the other by even stretching between places along its axes.
+        None where the one doesn't become the other by even stretching between places along its axes, neither as a
+        whole nor on both sides of a plane across one of them.
     """
     if before == after:
         return known
     one, other = _skeleton(before), _skeleton(after)
     if one.kind != other.kind:
         return None
-    ways = _ways(one, other)
-    if ways is None:
+    move = _moved_wood(_Edges.between(one, other), _slants(before), _PLANES)
+    if move is None:
         return None
-    points = np.column_stack([way.at(known.points[:, axis]) for axis, way in enumerate(ways)])
-    normals = _turned(known, ways)
+    points = move.of(known.points)
+    normals = _turned(known, move)
     return replace(
         known,
         points=points,
@@ -121,21 +125,158 @@ def carried(known: Facets, before: Shape, after: Shape) -> Facets | None:
     )
 
 
-def _ways(one: _Skeleton, other: _Skeleton) -> list[_Way] | None:
+@dataclass(frozen=True, eq=False)
+class _Move:
+    """Where the wood of a board goes that lies within some planes.
+
+    Attributes:
+        ways: along the three axes.
+    """
+
+    ways: tuple[_Way, ...]
+
+    def of(self, points: Floats) -> Floats:
+        """Where points go."""
+        return np.column_stack([way.at(points[:, axis]) for axis, way in enumerate(self.ways)])
+
+    def factors(self, points: Floats) -> Floats:
+        """How much the wood is stretched at points along each axis."""
+        return np.column_stack([way.factor(points[:, axis]) for axis, way in enumerate(self.ways)])
+
+
+@dataclass(frozen=True, eq=False)
+class _Parted:
+    """Where the wood goes on both sides of a plane across an axis; on the plane both say the same.
+
+    Attributes:
+        axis, at: where the plane lies, mm.
+        below, beyond: where the wood goes on its two sides.
+    """
+
+    axis: int
+    at: float
+    below: _Move | _Parted
+    beyond: _Move | _Parted
+
+    def of(self, points: Floats) -> Floats:
+        """Where points go."""
+        return self._chosen(points, self.below.of(points), self.beyond.of(points))
+
+    def factors(self, points: Floats) -> Floats:
+        """How much the wood is stretched at points along each axis."""
+        return self._chosen(points, self.below.factors(points), self.beyond.factors(points))
+
+    def _chosen(self, points: Floats, below: Floats, beyond: Floats) -> Floats:
+        return np.where((points[:, self.axis] > self.at)[:, None], beyond, below)
+
+
+@dataclass(frozen=True, eq=False)
+class _Edges:
+    """The edges of a shape, and where they go when it becomes another one.
+
+    Attributes:
+        ends: (n, 2, 3) mm.
+        new_ends: (n, 2, 3) those of the other shape.
+        bent: (n,) whether an edge stands for an arc.
+        places, new_places: (m, 3) twice: corners that have to go where the edges' own do, those of edges that only
+            touch this part of the board included.
+    """
+
+    ends: Floats
+    new_ends: Floats
+    bent: Bools
+    places: Floats
+    new_places: Floats
+
+    @classmethod
+    def between(cls, one: _Skeleton, other: _Skeleton) -> _Edges:
+        """Those of two skeletons of one kind."""
+        return cls(one.corners[one.ends], other.corners[one.ends], one.bent, one.corners, other.corners)
+
+    @cached_property
+    def low(self) -> Floats:
+        """(n, 3) the least coordinates of each."""
+        return self.ends.min(axis=1)
+
+    @cached_property
+    def high(self) -> Floats:
+        """(n, 3) the greatest coordinates of each."""
+        return self.ends.max(axis=1)
+
+    @cached_property
+    def leaning(self) -> Bools:
+        """Which of them lie along no axis, those of arcs left out."""
+        return ((self.high - self.low > _ONE_PLACE_MM).sum(axis=1) > 1) & ~self.bent
+
+    def part(self, axis: int, at: float, way: int) -> _Edges | None:
+        """Those on one side of a plane across an axis, or None where one that leans runs through it.
+
+        Args:
+            way: -1 for those below it, 1 for those beyond.
+        """
+        beyond = way * (self.ends[:, :, axis] - at)
+        within = (beyond.max(axis=1) > _ONE_PLACE_MM) | (np.abs(beyond).max(axis=1) <= _ONE_PLACE_MM)
+        across = within & (beyond.min(axis=1) < -_ONE_PLACE_MM)
+        if (across & (self.leaning | self.bent)).any():
+            return None
+        near = way * (self.places[:, axis] - at) > -_ONE_PLACE_MM
+        # what runs through the plane has its places on both sides of it
+        places = np.concatenate((self.places[near], self.ends[across].reshape(-1, 3)))
+        new_places = np.concatenate((self.new_places[near], self.new_ends[across].reshape(-1, 3)))
+        return _Edges(self.ends[within], self.new_ends[within], self.bent[within], places, new_places)
+
+
+def _moved_wood(edges: _Edges, slants: Floats, depth: int) -> _Move | _Parted | None:
+    """How the wood goes where one lot of ways does for all of it, or one on each side of where a slant ends.
+
+    What crosses a plane there, or ends at it, has its places in both lots, so that both agree about all that meets in it.
+
+    Args:
+        edges: of what lies within the planes drawn so far.
+        slants: (n, 2 ends, 3) the slanting sides of the blank.
+        depth: so many planes may still be drawn, one within the other.
+    """
+    ways = _ways(edges)
+    if ways is not None:
+        return _Move(ways)
+    if not depth or not len(edges.ends):
+        return None
+    floor, top = edges.low.min(axis=0), edges.high.max(axis=0)
+    for axis, at in dict.fromkeys((axis, float(end[axis])) for slant in slants for end in slant for axis in (0, 1)):
+        if not floor[axis] + _ONE_PLACE_MM < at < top[axis] - _ONE_PLACE_MM:
+            continue
+        parts = edges.part(axis, at, -1), edges.part(axis, at, 1)
+        if parts[0] is None or parts[1] is None:
+            continue
+        below = _moved_wood(parts[0], slants, depth - 1)
+        beyond = _moved_wood(parts[1], slants, depth - 1) if below is not None else None
+        if below is not None and beyond is not None:
+            return _Parted(axis, at, below, beyond)
+    return None
+
+
+def _ways(edges: _Edges) -> tuple[_Way, ...] | None:
     """How places go along each of the three axes; None where two of one place part, or an edge would be bent."""
     ways = []
-    start, end = one.corners[one.ends[:, 0]], one.corners[one.ends[:, 1]]
-    leaning = ((np.abs(end - start) > _ONE_PLACE_MM).sum(axis=1) > 1) | one.bent
     for axis in range(3):
-        way = _way(one.corners[:, axis], other.corners[:, axis])
+        way = _way(edges.places[:, axis], edges.new_places[:, axis])
         if way is None:
             return None
-        low, high = np.minimum(start, end)[:, axis], np.maximum(start, end)[:, axis]
-        for edges, size in ((leaning & ~one.bent, False), (one.bent, True)):
-            if edges.any() and not way.keeps_straight(low[edges], high[edges], size=size):
+        for kept, size in ((edges.leaning, False), (edges.bent, True)):
+            if kept.any() and not way.keeps_straight(edges.low[kept, axis], edges.high[kept, axis], size=size):
                 return None
         ways.append(way)
-    return ways
+    return tuple(ways)
+
+
+def _slants(shape: Shape) -> Floats:
+    """The straight sides of a blank that lie along neither of its axes, in the board's frame."""
+    found = [
+        ((here.x, here.y, 0.0), (there.x, there.y, 0.0))
+        for here, there in shape.outline.pairs()
+        if not here.bulge and abs(here.x - there.x) > _ONE_PLACE_MM < abs(here.y - there.y)
+    ]
+    return np.array(found).reshape(-1, 2, 3)
 
 
 def _way(before: Floats, after: Floats) -> _Way | None:
@@ -149,14 +290,14 @@ def _way(before: Floats, after: Floats) -> _Way | None:
     return _Way(before[first], after[first])
 
 
-def _turned(known: Facets, ways: list[_Way]) -> Floats:
+def _turned(known: Facets, move: _Move | _Parted) -> Floats:
     """The faces' normals: where the wood is stretched in one direction a leaning face turns."""
     leaning = np.flatnonzero((known.normals != 0.0).sum(axis=1) > 1)
     if not len(leaning):
         return known.normals
     middle = known.points[known.triangles[leaning]].mean(axis=1)
-    factors = np.column_stack([way.factor(middle[:, axis]) for axis, way in enumerate(ways)])
-    stretched = np.abs(factors - factors[:, :1]).max(axis=1) > _SAME * 1e3
+    factors = move.factors(middle)
+    stretched = np.abs(factors - factors[:, :1]).max(axis=1) > _EVEN
     if not stretched.any():
         return known.normals
     rows = leaning[stretched]

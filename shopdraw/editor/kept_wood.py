@@ -1,4 +1,4 @@
-"""The wood of the boards that a hand drags, kept from one size to the next. Knows no Qt: it lives in a worker process."""
+"""The wood of boards, kept from one size that a hand passes to the next. Knows no Qt: a worker process has it."""
 
 from __future__ import annotations
 

@@ -12,15 +12,15 @@ from shopdraw.editor.arrangement import DIRECTIONS, SECTION, middle_plane
 from shopdraw.editor.scene import Views
 from shopdraw.shape.frame import WORLD
 from shopdraw.view.direction import FRONT, PLAN
-from shopdraw.view.projection import lines_of, project
+from shopdraw.view.projection import lines_of, of_use, project
 from shopdraw.view.section import section as cut_through
 from shopdraw.view.standing import Shown, standing
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
 from shopdraw.wood.facet import Facets, facets
 
-SECTION_SCALE = 0.15
-"""About how large the canvas shows a piece: hatches have their pitch on paper."""
+SHOWN_SCALE = 0.15
+"""About how large the canvas shows a piece: hatches have their pitch on paper, and short hidden lines only crowd it."""
 
 
 def full_views(
@@ -43,22 +43,24 @@ def full_views(
         The views; None where nobody waits for them.
     """
     # The sheets are loaded by the process that draws, not by the window.
-    from shopdraw.sheet.arrangement import HIDDEN_MEMBERS
+    from shopdraw.sheet.arrangement import hidden_of, is_drawn
 
-    shown = []
-    for board in assembly.boards:
-        if stale():
-            return None
-        shown.append(Shown(wood(board), board.frame))
-    here, names = standing(shown), [board.id for board in assembly.boards]
+    stands = [(board.shape, board.frame) for board in assembly.boards]
     made: Views = {}
     for view, direction in DIRECTIONS.items():
-        if stale():
-            return None
-        told = np.array([board.member in HIDDEN_MEMBERS[view] for board in assembly.boards], dtype=np.bool_)
-        made[view] = lines_of(here, names, direction, Meaning.VISIBLE, Meaning.HIDDEN, told)
+        named = hidden_of(assembly, view)
+        told = np.array([board.id in named for board in assembly.boards], dtype=np.bool_)
+        rows = np.flatnonzero(of_use(stands, direction, told)).tolist()
+        shown = []
+        for row in rows:
+            if stale():
+                return None
+            shown.append(Shown(wood(assembly.boards[row]), assembly.boards[row].frame))
+        names = [assembly.boards[row].id for row in rows]
+        lines = lines_of(standing(shown), names, direction, Meaning.VISIBLE, Meaning.HIDDEN, told[rows])
+        made[view] = tuple(mark for mark in lines if is_drawn(mark, SHOWN_SCALE))
     if section:
-        made[SECTION] = cut_through(assembly.boards, middle_plane(assembly), SECTION_SCALE)
+        made[SECTION] = cut_through(assembly.boards, middle_plane(assembly), SHOWN_SCALE)
     return made
 
 

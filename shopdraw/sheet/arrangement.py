@@ -66,8 +66,8 @@ def arranged_views(
 
 def _arranged(assembly: Assembly, view: str, planes: Sequence[CuttingPlane], scale: float, look: Look) -> Arranged:
     title, direction = VIEWS[view]
-    lines = project(assembly.boards, direction)
-    marks: list[Mark] = list(without_near([m for m in lines if _drawn(m, assembly, view, scale)], scale))
+    lines = project(assembly.boards, direction, hidden=hidden_of(assembly, view))
+    marks: list[Mark] = list(without_near([mark for mark in lines if is_drawn(mark, scale)], scale))
     if view == "side":
         marks += moving_marks(open_boards(assembly), direction)
         marks += swing_marks(assembly, direction)
@@ -91,11 +91,20 @@ def _kept_free(assembly: Assembly) -> tuple[Line, ...]:
     return (*upright, *hanging, *level)
 
 
-def _drawn(mark: Line | ArcMark, assembly: Assembly, view: str, scale: float) -> bool:
-    """Whether a line of the projection is drawn: all in sight, of the hidden ones those that tell where things lie."""
+def hidden_of(assembly: Assembly, view: str) -> frozenset[str]:
+    """Ids of the boards whose hidden lines are drawn in a view of the arrangement."""
+    return frozenset(board.id for board in assembly.boards if board.member in HIDDEN_MEMBERS[view])
+
+
+def is_drawn(mark: Line | ArcMark, scale: float) -> bool:
+    """Whether a line of the projection is drawn: all in sight, of the hidden ones straight ones that are long enough.
+
+    Args:
+        scale: 0.2 for 1:5.
+    """
     if mark.meaning is not Meaning.HIDDEN:
         return True
-    if not isinstance(mark, Line) or assembly.board(mark.board).member not in HIDDEN_MEMBERS[view]:
+    if not isinstance(mark, Line):
         return False
     run = abs(mark.end[0] - mark.start[0]) + abs(mark.end[1] - mark.start[1])
     return run * scale >= LEAST_HIDDEN

@@ -14,6 +14,7 @@ from typing import NamedTuple
 from shopdraw.shape.frame import Frame, Vec3, dot
 from shopdraw.shape.path import Point, flattened
 from shopdraw.view.direction import Direction
+from shopdraw.view.filled import SLACK_MM, Box, area, filled
 from shopdraw.wood.board import Board, Cut, Face, Shape
 from shopdraw.wood.prism import cut_prism
 
@@ -24,11 +25,6 @@ _ABOVE_MM = 1e-3
 """A cut's outline is painted just after the face that it is cut into."""
 _COVERS = 12
 """So many of the largest upright rectangles are tried as what hides other faces."""
-
-_SLACK_MM = 1e-9
-"""Boxes worked out in another way than faces may be off by so much."""
-
-Box = tuple[float, float, float, float]
 
 
 class DraftFace(NamedTuple):
@@ -71,7 +67,7 @@ def draft(boards: Sequence[Board], direction: Direction) -> tuple[DraftFace, ...
     if not boards:
         return ()
     blocks = [_block(board, direction) for board in boards]
-    largest = sorted(range(len(boards)), key=lambda index: -_area(blocks[index][0]))
+    largest = sorted(range(len(boards)), key=lambda index: -area(blocks[index][0]))
     faces: dict[int, list[_Face]] = {}
     for index in largest[:_COVERS]:
         faces[index] = _faces(boards[index].shape, boards[index].frame, direction, ())
@@ -101,7 +97,7 @@ def _block(board: Board, direction: Direction) -> tuple[Box, float]:
     at_x = x * way[0] + y * way[1] + z * way[2]
     at_y = x * lift[0] + y * lift[1] + z * lift[2]
     near = dot((x, y, z), direction.toward) + toward[0] * a + toward[1] * b + toward[2] * c
-    less_x, less_y = across - _SLACK_MM, high - _SLACK_MM
+    less_x, less_y = across - SLACK_MM, high - SLACK_MM
     return (at_x - less_x, at_y - less_y, at_x + less_x, at_y + less_y), near
 
 
@@ -120,45 +116,10 @@ def _covers(faces: Iterable[Sequence[_Face]]) -> list[tuple[Box, float]]:
         for of_board in faces
         for face in of_board
         if face.square and not face.cut
-        for box in _filled(face)
+        for box in filled(face.points, face.box)
     ]
-    found.sort(key=lambda cover: -_area(cover[0]))
+    found.sort(key=lambda cover: -area(cover[0]))
     return found[:_COVERS]
-
-
-def _filled(face: _Face) -> list[Box]:
-    """Upright rectangles that a face fills: itself, or what a slanting edge leaves below it and behind it."""
-    if _upright(face):
-        return [face.box]
-    points = face.points
-    edges = list(zip(points, (*points[1:], points[0]), strict=True))
-    turns = [
-        (b[0] - a[0]) * (d[1] - c[1]) - (b[1] - a[1]) * (d[0] - c[0])
-        for (a, b), (c, d) in zip(edges, (*edges[1:], edges[0]), strict=True)
-    ]
-    if min(turns) < -_SLACK_MM < _SLACK_MM < max(turns):
-        return []  # hollow somewhere
-    slanting = [end for a, b in edges if abs(a[0] - b[0]) > _SLACK_MM < abs(a[1] - b[1]) for end in (a, b)]
-    xs, ys = [x for x, _ in slanting], [y for _, y in slanting]
-    x0, y0, x1, y1 = face.box
-    tried = ((x0, y0, x1, min(ys)), (x0, max(ys), x1, y1), (x0, y0, min(xs), y1), (max(xs), y0, x1, y1))
-    return [box for box in tried if box[0] < box[2] and box[1] < box[3] and _holds(points, box)]
-
-
-def _holds(points: Sequence[Point], box: Box) -> bool:
-    """Whether a face without hollows holds a rectangle: no corner of it lies beyond an edge."""
-    turned = sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(points, (*points[1:], points[0]), strict=True))
-    way = 1.0 if turned > 0.0 else -1.0
-    corners = [(x, y) for x in (box[0], box[2]) for y in (box[1], box[3])]
-    return all(
-        way * ((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])) >= -_SLACK_MM
-        for a, b in zip(points, (*points[1:], points[0]), strict=True)
-        for x, y in corners
-    )
-
-
-def _area(box: Box) -> float:
-    return (box[2] - box[0]) * (box[3] - box[1])
 
 
 def _faces(
@@ -283,17 +244,6 @@ def _face(
     depth = max([a * tu + b * tv + c * tw for a, b, c in corners]) + (_ABOVE_MM if cut else 0.0)
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return _Face(depth, points, (min(xs), min(ys), max(xs), max(ys)), facing > _SQUARE, cut, facing, upward)
-
-
-def _upright(face: _Face) -> bool:
-    """Whether the face is a rectangle along the view's axes."""
-    if len(face.points) != 4:
-        return False
-    x0, y0, x1, y1 = face.box
-    return all(
-        (x - x0 < 1e-6 or x1 - x < 1e-6) and (y - y0 < 1e-6 or y1 - y < 1e-6)  # each corner on a corner of the box
-        for x, y in face.points
-    )
 
 
 def _hidden(box: Box, depth: float, covers: Sequence[tuple[Box, float]]) -> bool:

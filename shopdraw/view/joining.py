@@ -43,17 +43,15 @@ class Pieces:
 
 
 def marks_of(
-    pieces: Pieces, boards: Sequence[str], visible: Meaning, covered: Meaning, told: Bools | None = None
+    pieces: Pieces, boards: Sequence[str], visible: Meaning, covered: Meaning
 ) -> tuple[Line | ArcMark, ...]:
     """The pieces as lines and arcs, each place drawn once; visible ones win over covered ones.
 
     Args:
         boards: ids by owner.
         visible, covered: what the two kinds of lines mean.
-        told: (boards,) whose covered lines are wanted; of all where it is None. The others' are left out, but where
-            one of theirs lies nearer on the same place it still wins: what is told is the same as without `told`.
     """
-    named = _Named(boards, (visible, covered), np.ones(len(boards), dtype=np.bool_) if told is None else told)
+    named = _Named(boards, (visible, covered))
     straight = np.flatnonzero(pieces.radius == 0)
     round_ = np.flatnonzero(pieces.radius > 0)
     return (*_lines(pieces, straight, named), *_arcs(pieces, round_, named))
@@ -61,19 +59,10 @@ def marks_of(
 
 @dataclass(frozen=True, eq=False)
 class _Named:
-    """What pieces are called: ids by owner, the meanings of visible and covered ones, whose covered ones are told."""
+    """What pieces are called: ids by owner, the meanings of visible and covered ones."""
 
     boards: Sequence[str]
     meanings: tuple[Meaning, Meaning]
-    told: Bools
-
-    def wanted(self, group: Ints, owner: Ints, covered: Bools) -> Ints:
-        """Of pieces on many lines those that can have a say: visible, or covered beside a told covered one."""
-        if self.told.all():
-            return np.arange(len(group))
-        some = np.zeros(int(group.max(initial=-1)) + 1, dtype=np.bool_)
-        some[group[covered & self.told[owner]]] = True
-        return np.flatnonzero(~covered | some[group])
 
 
 def _lines(pieces: Pieces, rows: Ints, named: _Named) -> list[Line]:
@@ -81,9 +70,6 @@ def _lines(pieces: Pieces, rows: Ints, named: _Named) -> list[Line]:
         return []
     start, end = pieces.start.take(rows, axis=0), pieces.end.take(rows, axis=0)
     group, way, offset = _supports(start, end)
-    kept = named.wanted(group, pieces.owner[rows], pieces.covered[rows])
-    rows, start, end = rows[kept], start.take(kept, axis=0), end.take(kept, axis=0)
-    group, way, offset = group[kept], way.take(kept, axis=0), offset[kept]
     low = start[:, 0] * way[:, 0] + start[:, 1] * way[:, 1]
     high = end[:, 0] * way[:, 0] + end[:, 1] * way[:, 1]
     low, high = np.minimum(low, high), np.maximum(low, high)
@@ -93,12 +79,10 @@ def _lines(pieces: Pieces, rows: Ints, named: _Named) -> list[Line]:
     across = np.column_stack((-way[:, 1], way[:, 0])) * offset[:, None]
     places = np.concatenate((way, across), axis=1).take(order, axis=0).tolist()
     lines = []
-    boards, meanings, told = named.boards, named.meanings, named.told.tolist()
+    boards, meanings = named.boards, named.meanings
     for first, found in groups_drawn_once(spans, np.full(len(order), _TOUCHING_MM)):
         wx, wy, ox, oy = places[first]
         for a, b, board, hidden in found:
-            if hidden and not told[board]:
-                continue
             here = (round(a * wx + ox, _DECIMALS) + 0.0, round(a * wy + oy, _DECIMALS) + 0.0)
             there = (round(b * wx + ox, _DECIMALS) + 0.0, round(b * wy + oy, _DECIMALS) + 0.0)
             lines.append(Line(here, there, meanings[hidden], boards[board]))
@@ -142,22 +126,16 @@ def _arcs(pieces: Pieces, rows: Ints, named: _Named) -> list[ArcMark]:
         return []
     places = np.column_stack((pieces.centre[rows], pieces.radius[rows]))
     group = _alike(np.round(places / _SAME_LINE_MM))
-    kept = named.wanted(group, pieces.owner[rows], pieces.covered[rows])
-    if not len(kept):
-        return []
-    rows, places, group = rows[kept], places.take(kept, axis=0), group[kept]
     row, low, high = _spans(pieces, rows)
     covered, owner = pieces.covered[rows[row]], pieces.owner[rows[row]]
     order = np.lexsort((owner, -pieces.facing[rows[row]], -pieces.depth[rows[row]], covered, group[row]))
     spans = Spans(group[row], low, high, owner, covered).only(order)
     touching = np.degrees(_CHORDS_TOUCH_MM / places[row[order], 2]) + 1e-6
     arcs = []
-    boards, meanings, told = named.boards, named.meanings, named.told.tolist()
+    boards, meanings = named.boards, named.meanings
     for first, found in groups_drawn_once(spans, touching):
         x, y, radius = places[row[order[first]]].tolist()
         for a, b, board, hidden in _closed(found, float(touching[first])):
-            if hidden and not told[board]:
-                continue
             span = (round(a, _DECIMALS), round(b, _DECIMALS))
             centre = (round(x, _DECIMALS) + 0.0, round(y, _DECIMALS) + 0.0)
             arcs.append(ArcMark(centre, round(radius, _DECIMALS), *span, meanings[hidden], boards[board]))

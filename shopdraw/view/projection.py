@@ -14,6 +14,7 @@ from shopdraw.view.direction import Direction
 from shopdraw.view.joining import Pieces, marks_of
 from shopdraw.view.scene import Edges, scene
 from shopdraw.view.standing import Bools, Floats, Ints, Shown, Standing, standing
+from shopdraw.view.unseen import unseen
 from shopdraw.wood.board import Board, Shape
 from shopdraw.wood.facet import facets
 
@@ -29,8 +30,8 @@ def project(
     Args:
         boards: what is shown; of lines that coincide the nearest board's is drawn, then the first one's.
         direction: which way one looks.
-        hidden: whether hidden lines are wanted too, or ids of the boards whose hidden lines are wanted: then the same
-            ones as if those of all had been asked for, only sooner.
+        hidden: whether hidden lines are wanted too, or ids of the boards whose hidden lines are wanted: of these all
+            but those of cuts within joints and for fittings, which don't tell where boards lie.
     Returns:
         Lines and arcs with the meaning VISIBLE or HIDDEN and their board's id.
     """
@@ -41,11 +42,26 @@ def project(
 def _projected(
     stands: tuple[Stands, ...], direction: Direction, hidden: bool | frozenset[str]
 ) -> tuple[Line | ArcMark, ...]:
-    names = [name for name, _, _ in stands]
-    here = _standing(tuple((shape, frame) for _, shape, frame in stands))
-    told = None if isinstance(hidden, bool) else np.array([name in hidden for name in names], dtype=np.bool_)
-    covered = Meaning.HIDDEN if hidden or told is not None else None
-    return lines_of(here, names, direction, Meaning.VISIBLE, covered, told)
+    covered = None if hidden is False else Meaning.HIDDEN
+    if hidden is True:
+        here = _standing(tuple((shape, frame) for _, shape, frame in stands))
+        return lines_of(here, [name for name, _, _ in stands], direction, Meaning.VISIBLE, covered)
+    wanted = hidden or frozenset()
+    told = np.array([name in wanted for name, _, _ in stands], dtype=np.bool_)
+    rows = np.flatnonzero(of_use([(shape, frame) for _, shape, frame in stands], direction, told)).tolist()
+    here = _standing(tuple((stands[row][1], stands[row][2]) for row in rows))
+    return lines_of(here, [stands[row][0] for row in rows], direction, Meaning.VISIBLE, covered, told[rows])
+
+
+def of_use(stands: Sequence[tuple[Shape, Frame]], direction: Direction, told: Bools) -> Bools:
+    """Of each board whether a view needs it: something of it may be in sight, or its hidden lines are wanted.
+
+    Args:
+        stands: shapes and where they stand.
+        direction: which way one looks.
+        told: (boards,) whose hidden lines are wanted.
+    """
+    return told | ~unseen(stands, direction)
 
 
 @lru_cache(maxsize=16)
@@ -73,19 +89,20 @@ def lines_of(
         names: the boards' ids.
         visible: what the lines in sight mean.
         covered: what the lines out of sight mean, or None to leave them out.
-        told: (boards,) whose lines out of sight are wanted; of all where it is None.
+        told: (boards,) whose lines out of sight are wanted, but for those of cuts within joints and for fittings;
+            all lines of all boards where it is None.
     """
-    before = scene(here, direction)
+    before = scene(here, direction, told)
     if not len(before.edges.owner):
         return ()
     seen_edge, seen_low, seen_high, hid_edge, hid_low, hid_high = stretches(before)
-    if covered is None:
-        hid_edge, hid_low, hid_high = hid_edge[:0], hid_low[:0], hid_high[:0]
+    wanted = before.edges.told[hid_edge] if covered is not None else np.zeros(len(hid_edge), dtype=np.bool_)
+    hid_edge, hid_low, hid_high = hid_edge[wanted], hid_low[wanted], hid_high[wanted]
     edge = np.concatenate((seen_edge, hid_edge))
     low, high = np.concatenate((seen_low, hid_low)), np.concatenate((seen_high, hid_high))
     is_covered = np.arange(len(edge)) >= len(seen_edge)
     pieces = pieces_of(before.edges, edge, low, high, is_covered)
-    return marks_of(pieces, names, visible, covered or visible, told)
+    return marks_of(pieces, names, visible, covered or visible)
 
 
 def pieces_of(edges: Edges, edge: Ints, low: Floats, high: Floats, covered: Bools) -> Pieces:

@@ -37,6 +37,7 @@ class Edges:
         owner: (n,) index of the board.
         facing: (n,) how squarely the face beside it that is turned most to the viewer faces them: 1 square, 0 not at
             all, and then its own board covers it.
+        told: (n,) whether it is wanted where it is out of sight.
         centre, radius: (n, 2), (n,) of the arc it is a chord of, seen along the arc's axis; radius 0 for a line.
     """
 
@@ -44,6 +45,7 @@ class Edges:
     end: Floats
     owner: Ints
     facing: Floats
+    told: Bools
     centre: Floats
     radius: Floats
 
@@ -62,6 +64,7 @@ class Edges:
             self.end.take(rows, axis=0),
             self.owner.take(rows),
             self.facing.take(rows),
+            self.told.take(rows),
             self.centre.take(rows, axis=0),
             self.radius.take(rows),
         )
@@ -94,8 +97,13 @@ class Scene:
         return np.minimum(np.minimum(a, b), c), np.maximum(np.maximum(a, b), c)
 
 
-def scene(here: Standing, direction: Direction) -> Scene:
-    """Everything that is shown, turned so that one looks along -z."""
+def scene(here: Standing, direction: Direction, told: Bools | None = None) -> Scene:
+    """Everything that is shown, turned so that one looks along -z.
+
+    Args:
+        told: (boards,) whose lines out of sight are wanted, but for those of cuts within joints and for fittings;
+            all lines of all boards where it is None.
+    """
     axes = np.array((direction.right, direction.up, direction.toward))
     points = here.points @ axes.T
     toward = here.normals @ axes[2]
@@ -106,7 +114,7 @@ def scene(here: Standing, direction: Direction) -> Scene:
     across = here.normals.take(turned, axis=0) @ axes[:2].T
     rims, rim_face = _rims(here, front, points)
     return Scene(
-        _once(_edges_of(here, points, axes, beside)),
+        _once(_edges_of(here, points, axes, beside, told)),
         points.take(here.triangles.take(turned, axis=0), axis=0),
         -across / toward[turned, None],
         here.face[turned],
@@ -115,7 +123,7 @@ def scene(here: Standing, direction: Direction) -> Scene:
     )
 
 
-def _edges_of(here: Standing, points: Floats, axes: Floats, beside: Floats) -> Edges:
+def _edges_of(here: Standing, points: Floats, axes: Floats, beside: Floats, told: Bools | None) -> Edges:
     silhouette = (beside[:, 0] > 0.0) ^ (beside[:, 1] > 0.0)
     rows = np.flatnonzero((here.sharp | silhouette) & ~here.capped)
     start, end = (points.take(here.edges[:, side].take(rows), axis=0) for side in (0, 1))
@@ -131,7 +139,9 @@ def _edges_of(here: Standing, points: Floats, axes: Floats, beside: Floats) -> E
             rod = rod[round_here]
             centre[round_here] = middle.take(rod, axis=0)
             radius[round_here] = here.cylinders[:, 6].take(rod)
-    return Edges(start, end, here.owner[rows], np.maximum(beside[:, 0], beside[:, 1]).take(rows), centre, radius)
+    owner = here.owner[rows]
+    wanted = np.ones(len(rows), dtype=np.bool_) if told is None else told[owner] & ~here.inner[rows]
+    return Edges(start, end, owner, np.maximum(beside[:, 0], beside[:, 1]).take(rows), wanted, centre, radius)
 
 
 def _rims(here: Standing, front: Bools, points: Floats) -> tuple[Floats, Ints]:
@@ -146,12 +156,13 @@ def _rims(here: Standing, front: Bools, points: Floats) -> tuple[Floats, Ints]:
 def _once(edges: Edges) -> Edges:
     """Of edges that lie on one another on paper the nearest, when it is so at both ends.
 
+    Behind one that isn't told out of sight one that is stays, too: there it may be the one to be drawn.
     At one depth (a mitre) the one beside the face that looks most squarely at the viewer stays: that face is seen.
     """
     swap = _swapped(edges)
     start = np.where(swap[:, None], edges.end, edges.start)
     end = np.where(swap[:, None], edges.start, edges.end)
-    edges = Edges(start, end, edges.owner, edges.facing, edges.centre, edges.radius)
+    edges = Edges(start, end, edges.owner, edges.facing, edges.told, edges.centre, edges.radius)
     places = np.round(np.concatenate((start[:, :2], end[:, :2]), axis=1) / _SAME_MM).astype(np.int64)
     # two whole numbers in one: fewer columns to sort by
     keys = places[:, (0, 2)] * _APART + places[:, (1, 3)]
@@ -164,7 +175,9 @@ def _once(edges: Edges) -> Edges:
     row, lead = order, order[leader]
     nearer = (start[lead, 2] >= start[row, 2] - _SAME_MM) & (end[lead, 2] >= end[row, 2] - _SAME_MM)
     arc_alike = (edges.radius[lead] > 0) == (edges.radius[row] > 0)
-    kept = row[first | ~((nearer | edges.turned_away[row]) & arc_alike)]
+    gone = (nearer | edges.turned_away[row]) & arc_alike
+    gone &= ~edges.told[row] | edges.told[lead]
+    kept = row[first | ~gone]
     return edges.only(np.sort(kept))
 
 

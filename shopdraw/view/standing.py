@@ -39,6 +39,7 @@ class Standing:
         capped: (k,) whether an edge lies beside a section's cut face: the cut's outline is drawn, not the edge.
         owner: (k,) index of the board.
         edge_cylinder: (k, 2) cylinders of the two triangles, or -1.
+        inner: (k,) whether an edge is that of a cut within a joint or for a fitting.
         cylinders: rows of seven: axis point, axis direction, radius.
     """
 
@@ -52,6 +53,7 @@ class Standing:
     capped: Bools
     owner: Ints
     edge_cylinder: Ints
+    inner: Bools
     cylinders: Floats
 
 
@@ -78,6 +80,7 @@ def standing(shown: Sequence[Shown]) -> Standing:
                 _beside_a_cut(facets),
                 np.full(len(facets.edges), index),
                 rods,
+                facets.inner,
                 axis,
             )
         )
@@ -108,5 +111,6 @@ _NOTHING: tuple[npt.NDArray[np.generic], ...] = (
     np.zeros(0, dtype=np.bool_),
     _NONE,
     np.zeros((0, 2), dtype=np.int64),
+    np.zeros(0, dtype=np.bool_),
     np.zeros((0, 7)),
 )

@@ -8,7 +8,7 @@ solids are cut anew.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import cached_property, lru_cache
 
@@ -196,17 +196,20 @@ class _Edges:
     @cached_property
     def low(self) -> Floats:
         """(n, 3) the least coordinates of each."""
-        return self.ends.min(axis=1)
+        found: Floats = self.ends.min(axis=1)
+        return found
 
     @cached_property
     def high(self) -> Floats:
         """(n, 3) the greatest coordinates of each."""
-        return self.ends.max(axis=1)
+        found: Floats = self.ends.max(axis=1)
+        return found
 
     @cached_property
     def leaning(self) -> Bools:
         """Which of them lie along no axis, those of arcs left out."""
-        return ((self.high - self.low > _ONE_PLACE_MM).sum(axis=1) > 1) & ~self.bent
+        found: Bools = ((self.high - self.low > _ONE_PLACE_MM).sum(axis=1) > 1) & ~self.bent
+        return found
 
     def part(self, axis: int, at: float, way: int) -> _Edges | None:
         """Those on one side of a plane across an axis, or None where one that leans runs through it.
@@ -229,7 +232,7 @@ class _Edges:
 def _moved_wood(edges: _Edges, slants: Floats, depth: int) -> _Move | _Parted | None:
     """How the wood goes where one lot of ways does for all of it, or one on each side of where a slant ends.
 
-    What crosses a plane there, or ends at it, has its places in both lots, so that both agree about all that meets in it.
+    What crosses a plane there, or ends at it, has its places in both lots: they agree about all that meets in it.
 
     Args:
         edges: of what lies within the planes drawn so far.

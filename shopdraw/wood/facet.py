@@ -16,6 +16,10 @@ from shopdraw.wood.solid import Floats, Ints, Sources, made
 DRAWN_CHORD_MM = 0.01
 """How far a chord may lie from its arc in what is drawn: a twentieth of the thinnest line, and half as many triangles
 as wood is measured with. Arcs are drawn as arcs; only where one is cut off may it be out by so much."""
+INNER_KINDS = frozenset(
+    {"mortise", "bore", "slot", "hinge-barrel", "hinge-leaf", "lock", "escutcheon"}
+)
+"""Cuts that lie within a joint or take a fitting: out of sight they don't tell where boards lie."""
 _SAME_NORMAL = 1e-7
 """Two faces whose unit normals differ by less are one flat face."""
 _TANGENT = 0.02
@@ -37,6 +41,7 @@ class Facets:
         sides: (k, 2) the two triangles beside each edge.
         sharp: (k,) whether the faces meet at an angle; the others are drawn only as silhouettes.
         edge_cylinder: (k, 2) cylinders of the two triangles, or -1.
+        inner: (k,) whether a face beside an edge is that of a cut within a joint or for a fitting.
         cylinders: rows of seven: axis point, axis direction, radius.
     """
 
@@ -50,6 +55,7 @@ class Facets:
     sides: Ints
     sharp: npt.NDArray[np.bool_]
     edge_cylinder: Ints
+    inner: npt.NDArray[np.bool_]
     cylinders: Floats
 
 
@@ -57,7 +63,7 @@ class Facets:
 def facets(shape: Shape) -> Facets:
     """The faces and edges of a shape's solid."""
     whole = made(shape, DRAWN_CHORD_MM)
-    return _facets_of(whole.body, whole.sources, None)
+    return _facets_of(shape, whole.body, whole.sources, None)
 
 
 @lru_cache(maxsize=8192)
@@ -69,10 +75,10 @@ def facets_beyond(shape: Shape, normal: Vec3, offset: float) -> Facets:
         offset: the plane's distance from the frame's origin along it, mm.
     """
     whole = made(shape, DRAWN_CHORD_MM)
-    return _facets_of(whole.body.trim_by_plane(normal, offset), whole.sources, normal)
+    return _facets_of(shape, whole.body.trim_by_plane(normal, offset), whole.sources, normal)
 
 
-def _facets_of(body: manifold3d.Manifold, sources: Sources, kept: Vec3 | None) -> Facets:
+def _facets_of(shape: Shape, body: manifold3d.Manifold, sources: Sources, kept: Vec3 | None) -> Facets:
     mesh = body.to_mesh64()
     points = np.asarray(mesh.vert_properties, dtype=np.float64)[:, :3]
     triangles = np.asarray(mesh.tri_verts).astype(np.int64)
@@ -80,7 +86,8 @@ def _facets_of(body: manifold3d.Manifold, sources: Sources, kept: Vec3 | None) -
         onto = np.arange(len(points))
         onto[np.asarray(mesh.merge_from_vert).astype(np.int64)] = np.asarray(mesh.merge_to_vert).astype(np.int64)
         triangles = onto[triangles]
-    normals, cylinder, capped = _origins(mesh, len(triangles), sources, kept)
+    normals, cylinder, cut = _origins(mesh, len(triangles), sources, kept)
+    within = np.array([kind in INNER_KINDS for kind in (*(c.kind for c in shape.cuts), "", "")], dtype=np.bool_)
     edges, sides = _meetings(triangles, len(points))
     beside = normals[sides]
     apart = np.linalg.norm(beside[:, 0] - beside[:, 1], axis=1)
@@ -99,12 +106,13 @@ def _facets_of(body: manifold3d.Manifold, sources: Sources, kept: Vec3 | None) -
         triangles=triangles,
         normals=normals,
         cylinder=cylinder,
-        capped=capped,
+        capped=cut == _CAP,
         face=planes(points, triangles, normals),
         edges=edges,
         sides=sides,
         sharp=sharp,
         edge_cylinder=edge_cylinder,
+        inner=within[cut[sides]].any(axis=1),
         cylinders=sources.cylinders,
     )
 
@@ -120,12 +128,15 @@ def planes(points: Floats, triangles: Ints, normals: Floats) -> Ints:
     return face
 
 
-def _origins(
-    mesh: manifold3d.Mesh64, count: int, sources: Sources, kept: Vec3 | None
-) -> tuple[Floats, Ints, npt.NDArray[np.bool_]]:
+_CAP = -2
+"""In place of a cut's number: made by a section's plane. The blank is -1."""
+
+
+def _origins(mesh: manifold3d.Mesh64, count: int, sources: Sources, kept: Vec3 | None) -> tuple[Floats, Ints, Ints]:
+    """Of each triangle its normal, its cylinder or -1, and the number of the cut that made it."""
     normals = np.empty((count, 3))
     cylinder = np.full(count, -1, dtype=np.int64)
-    capped = np.zeros(count, dtype=bool)
+    cut = np.full(count, _CAP, dtype=np.int64)
     face_ids = np.asarray(mesh.face_id).astype(np.int64)
     starts = np.asarray(mesh.run_index).astype(np.int64) // 3
     for run, original in enumerate(np.asarray(mesh.run_original_id).astype(np.int64)):
@@ -134,10 +145,10 @@ def _origins(
         if 0 <= source < len(sources.normals):
             normals[here] = sources.normals[source][face_ids[here]]
             cylinder[here] = sources.arcs[source][face_ids[here]]
+            cut[here] = sources.cuts[source]
         else:
-            capped[here] = True
             normals[here] = -np.array(kept if kept is not None else (0.0, 0.0, 0.0))
-    return normals, cylinder, capped
+    return normals, cylinder, cut
 
 
 def _meetings(triangles: Ints, count: int) -> tuple[Ints, Ints]:

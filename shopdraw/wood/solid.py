@@ -37,12 +37,14 @@ class Sources:
         normals: per prism the outward unit normal of the wood on each of its faces: low end, high end, flanks.
         arcs: per prism, for each of its faces a row of `cylinders`, or -1 for a flat one.
         cylinders: rows of seven: axis point, axis direction, radius; board frame, mm.
+        cuts: per prism the number of the cut that it belongs to, -1 for the blank.
     """
 
     first: int
     normals: tuple[Floats, ...]
     arcs: tuple[Ints, ...]
     cylinders: Floats
+    cuts: tuple[int, ...]
 
 
 @dataclass(frozen=True, eq=False)
@@ -105,7 +107,8 @@ def made(shape: Shape, chord_mm: float = CHORD_TOLERANCE_MM) -> Solid:
             arcs.append(arc)
         bodies.append(_less(parts))
     table = np.array(cylinders, dtype=np.float64).reshape(-1, 7)
-    return Solid(_less(bodies), Sources(first, tuple(normals), tuple(arcs), table))
+    cuts = tuple(number - 1 for number, group in enumerate(rings) for _ in group)
+    return Solid(_less(bodies), Sources(first, tuple(normals), tuple(arcs), table, cuts))
 
 
 def solid(shape: Shape) -> manifold3d.Manifold:

@@ -28,6 +28,8 @@ _OFF_MM = 1e-8
 """So far a place may be off where even stretching brings it."""
 _PLANES = 2
 """So many planes may part a board, one within what another has parted: a slant's two ends."""
+_FLAT_MM2 = 1e-6
+"""A triangle of less than half of this has no side."""
 _EVEN = 1e-9
 """Wood is stretched evenly where the factors along its axes differ by less."""
 _DECIMALS = 9
@@ -104,7 +106,8 @@ def carried(known: Facets, before: Shape, after: Shape) -> Facets | None:
         after: the shape wanted.
     Returns:
         None where the one doesn't become the other by even stretching between places along its axes, neither as a
-        whole nor on both sides of a plane across one of them.
+        whole nor on both sides of a plane across one of them; or where the triangles of a face would lie over each
+        other, since what they stand between has moved too far.
     """
     if before == after:
         return known
@@ -116,6 +119,8 @@ def carried(known: Facets, before: Shape, after: Shape) -> Facets | None:
         return None
     points = move.of(known.points)
     normals = _turned(known, move)
+    if _turned_over(points, known.triangles, normals):
+        return None
     return replace(
         known,
         points=points,
@@ -308,6 +313,18 @@ def _turned(known: Facets, move: _Move | _Parted) -> Floats:
     normals[rows] /= factors[stretched]
     normals[rows] /= np.linalg.norm(normals[rows], axis=1, keepdims=True)
     return normals
+
+
+def _turned_over(points: Floats, triangles: Ints, normals: Floats) -> bool:
+    """Whether a triangle looks the other way: the others of its face then lie over each other, or over a hole."""
+    a, b, c = (points.take(triangles[:, k], axis=0) for k in range(3))
+    one, other = b - a, c - a
+    across = (
+        (one[:, 1] * other[:, 2] - one[:, 2] * other[:, 1]) * normals[:, 0]
+        + (one[:, 2] * other[:, 0] - one[:, 0] * other[:, 2]) * normals[:, 1]
+        + (one[:, 0] * other[:, 1] - one[:, 1] * other[:, 0]) * normals[:, 2]
+    )
+    return bool((across < -_FLAT_MM2).any())
 
 
 def _moved_cylinders(known: Facets, points: Floats) -> Floats:

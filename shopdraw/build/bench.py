@@ -6,11 +6,12 @@ away; nothing else changes a size. World axes as everywhere: x right, y from the
 
 from __future__ import annotations
 
+import builtins
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from itertools import pairwise
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from shopdraw.build.label import label_of
 from shopdraw.shape.frame import Frame, Vec3, cross, dot
@@ -19,6 +20,9 @@ from shopdraw.wood.assembly import Hardware, Joint, Motion
 from shopdraw.wood.board import Board, Cut, Face, Fixing, Shape, Stock
 from shopdraw.wood.flank import open_segments
 from shopdraw.wood.glue_up import staves
+
+if TYPE_CHECKING:
+    from shopdraw.build.repeat import Laid, Pattern, Place
 
 AXES: dict[str, Vec3] = {
     "+x": (1.0, 0.0, 0.0),
@@ -126,6 +130,8 @@ class Blank:
     cuts: list[Sunk] = field(default_factory=list)
     shoulders: float | None = None
     layers: tuple[float, ...] = ()
+    like: Blank | None = None
+    """Where it is the same as others but for its place and its names: what they all were when they were laid."""
 
     def axis_of(self, direction: str) -> tuple[int, int]:
         """The local axis (0 to 2) that lies along a world direction, and its sign."""
@@ -277,6 +283,8 @@ class Bench:
         self.joints: list[Joint] = []
         self.hardware: list[Hardware] = []
         self.motions: list[Motion] = []
+        self.patterns: dict[Pattern, tuple[Place, Laid]] = {}
+        """What was laid and may be laid again, by what decides how: where, and what it became."""
 
     def lay(
         self,
@@ -298,7 +306,7 @@ class Bench:
         """
         frame, low, high = square_frame(box, u, w)
         held = fixing or Fixing("", ((box.x0 + box.x1) / 2, box.y0, box.z0))
-        return self._keep(Blank(id, name, member, stock, frame, low, high, reference_edge, held, layers=layers))
+        return self.put(Blank(id, name, member, stock, frame, low, high, reference_edge, held, layers=layers))
 
     def lay_in(
         self,
@@ -315,7 +323,7 @@ class Bench:
         outline: Path | None = None,
     ) -> Blank:
         """Lay a board in a frame of its own (its corner u = v = w = 0), of a length and width in mm."""
-        return self._keep(
+        return self.put(
             Blank(
                 id,
                 name,
@@ -330,7 +338,8 @@ class Bench:
             )
         )
 
-    def _keep(self, blank: Blank) -> Blank:
+    def put(self, blank: Blank) -> Blank:
+        """Lay a blank that is ready."""
         if blank.id in self.blanks:
             raise ValueError(f"a board named {blank.id} is laid twice")
         self.blanks[blank.id] = blank
@@ -341,36 +350,75 @@ class Bench:
 
     def boards(self, order: Callable[[str], tuple[object, ...]], *, rough: bool = False) -> tuple[Board, ...]:
         """The finished boards, in the given order of their ids; rough ones don't say where cuts are open."""
-        return tuple(finished(self.blanks[id], rough=rough) for id in sorted(self.blanks, key=order))
+        known: dict[int, _Measured] = {}
+        found = []
+        for id in sorted(self.blanks, key=order):
+            blank = self.blanks[id]
+            like = blank.like
+            if like is None or not _is_still(blank, like):
+                found.append(finished(blank, rough=rough))
+                continue
+            if builtins.id(like) not in known:
+                known[builtins.id(like)] = _shape_of(like, rough=rough)
+            found.append(_board(blank, known[builtins.id(like)]))
+        return tuple(found)
+
+
+def _is_still(blank: Blank, like: Blank) -> bool:
+    """Whether nothing has been done to a blank since it was laid like others."""
+    return (
+        blank.low == like.low
+        and blank.high == like.high
+        and len(blank.cuts) == len(like.cuts)
+        and blank.outline is like.outline
+        and all(
+            one.outline is other.outline and one.enter == other.enter and one.floor == other.floor
+            for one, other in zip(blank.cuts, like.cuts, strict=True)
+        )
+    )
+
+
+class _Measured(NamedTuple):
+    """A blank's shape, and which of its cuts take wood."""
+
+    shape: Shape
+    kept: tuple[int, ...]
 
 
 def finished(blank: Blank, *, rough: bool = False) -> Board:
     """The board that a blank has become: outline from its corner, cuts measured from its own six faces."""
+    return _board(blank, _shape_of(blank, rough=rough))
+
+
+def _shape_of(blank: Blank, *, rough: bool) -> _Measured:
     low, high = blank.low, blank.high
     outline = blank.outline or rectangle(low[0], low[1], high[0], high[1])
-    xs0, ys0 = low[0], low[1]
-    shifted = outline.moved(-xs0, -ys0)
+    shifted = outline.moved(-low[0], -low[1])
     thickness = high[2] - low[2]
-    at = blank.frame.point((low[0], low[1], high[2]))
-    cuts, ids, purposes = [], [], []
-    for sunk in blank.cuts:
+    cuts, kept = [], []
+    for number, sunk in enumerate(blank.cuts):
         cut = _measured(sunk, low, high)
         if cut is None:
             continue
         cuts.append(cut if rough else replace(cut, open=open_segments(shifted, thickness, cut)))
-        ids.append(sunk.id)
-        purposes.append(sunk.purpose)
-    shape = Shape(shifted, thickness, tuple(cuts))
+        kept.append(number)
+    return _Measured(Shape(shifted, thickness, tuple(cuts)), tuple(kept))
+
+
+def _board(blank: Blank, measured: _Measured) -> Board:
+    low, high = blank.low, blank.high
+    cuts = [blank.cuts[number] for number in measured.kept]
+    at = blank.frame.point((low[0], low[1], high[2]))
     return Board(
         id=blank.id,
         label=label_of(blank.id),
         name=blank.name,
         member=blank.member,
-        shape=shape,
+        shape=measured.shape,
         frame=Frame(blank.frame.u, blank.frame.v, blank.frame.w, at),
         stock=blank.stock,
-        cut_ids=tuple(ids),
-        cut_for=tuple(purposes),
+        cut_ids=tuple([cut.id for cut in cuts]),
+        cut_for=tuple([cut.purpose for cut in cuts]),
         reference_edge=blank.reference_edge,
         fixing=blank.fixing,
         between_shoulders=blank.shoulders if blank.shoulders != high[0] - low[0] else None,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from shopdraw.build.bench import Bench, Blank, Box
 from shopdraw.build.cannot import CannotBuild, fault
@@ -12,6 +13,7 @@ from shopdraw.build.drawer_joint import GROOVE_SHARE, back_inset, join_back, joi
 from shopdraw.build.drawer_size import DrawerSize, drawer_size
 from shopdraw.build.handle import lay_handles
 from shopdraw.build.joinery import Housing, house
+from shopdraw.build.repeat import Names, Place, lay_alike
 from shopdraw.build.screw import wood_screws
 from shopdraw.build.slot import across_slot, open_slot
 from shopdraw.wood.assembly import Motion
@@ -39,7 +41,30 @@ def lay_drawers(bench: Bench, plan: CasePlan) -> None:
 
 
 def lay_drawer(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize) -> None:
-    """Lay one drawer, with the plan's stocks and choices for it, in any place that its size says."""
+    """Lay one drawer, with the plan's stocks and choices for it, in any place that its size says.
+
+    One like another that is laid already is laid after that one.
+    """
+    if row.key in plan.design.drawer.each:
+        _lay_anew(bench, plan, row, size)
+        return
+    inner = None if size.inner is None else _from(size.inner, row.floor)
+    sizes = replace(size, box=_from(size.box, row.floor), front=_from(size.front, row.floor), inner=inner)
+    pattern = ("drawer", id(plan), round(row.left, 9), round(row.right, 9), round(row.height, 9), sizes)
+    lay_alike(bench, pattern, Place(row.key, row.floor), lambda: _lay_anew(bench, plan, row, size), _names)
+
+
+def _from(box: Box, floor: float) -> Box:
+    """A box as it lies over a floor, to what a double holds of it."""
+    return Box(*(round(value, 9) for value in (*box[:4], box.z0 - floor, box.z1 - floor)))
+
+
+def _names(first: Place, other: Place) -> Names:
+    """What of a drawer's ids and words is another drawer's."""
+    return [(f"drawer{sign}{first.key}", f"drawer{sign}{other.key}") for sign in ". "]
+
+
+def _lay_anew(bench: Bench, plan: CasePlan, row: Row, size: DrawerSize) -> None:
     front = _front(bench, plan, row, size)
     entered = front if size.inner is None else _inner_front(bench, plan, row, size.inner)
     sides = {hand: _side(bench, plan, row, size, hand) for hand in ("left", "right")}

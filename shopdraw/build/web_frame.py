@@ -17,6 +17,7 @@ from shopdraw.build.case_plan import CasePlan
 from shopdraw.build.dust_panel import groove_depth, haunch, lay_panels
 from shopdraw.build.face_rail import lay_face_rail, shape_face_rail
 from shopdraw.build.joinery import Tenon, mortise_and_tenon
+from shopdraw.build.repeat import Names, Place, lay_alike
 from shopdraw.wood.board import Fixing
 
 STILL_ENGAGED_MM = 10.0
@@ -143,7 +144,22 @@ def runner_bearing(plan: CasePlan, beside: float) -> float:
 
 
 def lay_frame(bench: Bench, plan: CasePlan, place: FramePlace) -> None:
-    """Lay and join a web frame in its place."""
+    """Lay and join a web frame in its place; one like another that is laid already is laid after that one."""
+    if place.middles:
+        _lay_anew(bench, plan, place)
+        return
+    pattern = ("web frame", id(plan), place.beside, bool(place.face))
+    words = (place.words, place.face) if place.face else (place.words,)
+    lay_alike(bench, pattern, Place(place.key, place.top, words), lambda: _lay_anew(bench, plan, place), _names)
+
+
+def _names(first: Place, other: Place) -> Names:
+    """What of a frame's ids and words is another frame's."""
+    ids = [(f"{kind}.{first.key}", f"{kind}.{other.key}") for kind in ("frame", "rail")]
+    return [*ids, *zip(first.words, other.words, strict=True)]
+
+
+def _lay_anew(bench: Bench, plan: CasePlan, place: FramePlace) -> None:
     size, choice, stock = frame_size(plan), plan.design.frame, plan.stocks.of("frame")
     low, high = place.top - stock.thickness, place.top
     rear_rail = size.rear - (choice.rear_rail or choice.rail)

@@ -303,7 +303,8 @@ class WorkPage(QWidget):
         self._show_side(self.piece.state)
 
     def _draft(self, state: State) -> None:
-        if state.sound:
+        # A hand moves many times within one size.
+        if state.sound and state is not self._on_canvas:
             self._show_canvas(state)
 
     def _show_canvas(self, state: State) -> None:

@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from itertools import pairwise
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from shopdraw.build.label import label_of
 from shopdraw.shape.frame import Frame, Vec3, cross, dot
@@ -20,9 +20,6 @@ from shopdraw.wood.assembly import Hardware, Joint, Motion
 from shopdraw.wood.board import Board, Cut, Face, Fixing, Shape, Stock
 from shopdraw.wood.flank import open_segments
 from shopdraw.wood.glue_up import staves
-
-if TYPE_CHECKING:
-    from shopdraw.build.repeat import Laid, Pattern, Place
 
 AXES: dict[str, Vec3] = {
     "+x": (1.0, 0.0, 0.0),
@@ -283,8 +280,8 @@ class Bench:
         self.joints: list[Joint] = []
         self.hardware: list[Hardware] = []
         self.motions: list[Motion] = []
-        self.patterns: dict[Pattern, tuple[Place, Laid]] = {}
-        """What was laid and may be laid again, by what decides how: where, and what it became."""
+        self.patterns: dict[tuple[object, ...], object] = {}
+        """What was laid and may be laid again, by what decides how it is laid."""
 
     def lay(
         self,

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
-from typing import Self
+from typing import NamedTuple, Self
 
 from shopdraw.build.bench import Bench, Blank, Sunk
 from shopdraw.shape.frame import Vec3, add, scale
@@ -102,13 +102,13 @@ def lay_alike(
         names: what of the ids and words of one place is another's.
     """
     known = bench.patterns.get(pattern)
-    if known is not None and _has_number(place) and _has_number(known[0]):
-        first, laid = known
-        laid.again(bench, (0.0, 0.0, place.height - first.height), names(first, place))
+    if isinstance(known, _First) and _has_number(place) and _has_number(known.place):
+        first = known.place
+        known.laid.again(bench, (0.0, 0.0, place.height - first.height), names(first, place))
         return
     before = Before.of(bench)
     lay()
-    bench.patterns[pattern] = (place, Laid.since(before, bench))
+    bench.patterns[pattern] = _First(place, Laid.since(before, bench))
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +124,13 @@ class Place:
     key: str
     height: float
     words: tuple[str, ...] = ()
+
+
+class _First(NamedTuple):
+    """The first of a pattern: where it was laid, and what."""
+
+    place: Place
+    laid: Laid
 
 
 def _has_number(place: Place) -> bool:

@@ -99,11 +99,12 @@ class Division:
             sizes: of all cells, mm.
             unit: the piece's.
         """
-        found = [Setting(f"{self.address}.sizes", [kept(fine_size(size, unit), unit) for size in sizes[:-1]])]
-        if not self.given:
-            found.append(Setting(f"{self.address}.rule", "given"))
-            found += [Setting(f"{self.address}.{key}", None) for key in ("step", "ratio")]
-        return tuple(found)
+        given = Setting(f"{self.address}.sizes", [kept(fine_size(size, unit), unit) for size in sizes[:-1]])
+        if self.given:
+            return (given,)
+        # What is the same in each step of a drag comes first: it is worked out once.
+        ruled = Setting(f"{self.address}.rule", "given")
+        return (ruled, *(Setting(f"{self.address}.{key}", None) for key in ("step", "ratio")), given)
 
 
 def divisions_of(design: Design, assembly: Assembly) -> tuple[Division, ...]:

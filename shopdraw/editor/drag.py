@@ -5,6 +5,7 @@ A piece that can't be built is never shown as if it could: the drag stops at the
 
 from __future__ import annotations
 
+import contextlib
 from dataclasses import dataclass
 
 from shopdraw.editor.division import unit_of
@@ -62,6 +63,11 @@ class Drag:
         self._high: tuple[float, str] | None = None
         self.step = Step(handle.value, before)
         self._full: State | None = None
+
+    def prepare(self) -> None:
+        """Takes the text apart before the first move: the moves then only put their values in."""
+        with contextlib.suppress(CannotSet):
+            changed_text(self.before.text, self.handle.sets(self.handle.value), self._variant)
 
     def to(self, point: Point, *, reach: float, fine: bool = False) -> Step:
         """Moves to a point of the view's plane.

@@ -60,6 +60,7 @@ class Hand(QObject):
         self._keyed = None
         self._drag = self._drag_of(handle, point)
         self._canvas.show_label(self._words(self._drag.step))
+        self._drag.prepare()
 
     def _move(self, point: Point, fine: bool) -> None:  # a signal's argument
         if self._drag is not None:

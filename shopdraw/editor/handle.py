@@ -53,7 +53,8 @@ def setter(address: str, unit: Unit, *drops: str) -> Callable[[float], tuple[Set
     """Sets an address to a size, and takes out what would contradict it."""
 
     def sets(value: float) -> tuple[Setting, ...]:
-        return (Setting(address, kept(value, unit)), *(Setting(drop, None) for drop in drops))
+        # What is the same in each step of a drag comes first: it is worked out once.
+        return (*(Setting(drop, None) for drop in drops), Setting(address, kept(value, unit)))
 
     return sets
 

@@ -47,17 +47,19 @@ def full_views(
 
     stands = [(board.shape, board.frame) for board in assembly.boards]
     made: Views = {}
+    shown: dict[int, Shown] = {}
     for view, direction in DIRECTIONS.items():
         named = hidden_of(assembly, view)
         told = np.array([board.id in named for board in assembly.boards], dtype=np.bool_)
         rows = np.flatnonzero(of_use(stands, direction, told)).tolist()
-        shown = []
         for row in rows:
             if stale():
                 return None
-            shown.append(Shown(wood(assembly.boards[row]), assembly.boards[row].frame))
+            if row not in shown:
+                shown[row] = Shown(wood(assembly.boards[row]), assembly.boards[row].frame)
         names = [assembly.boards[row].id for row in rows]
-        lines = lines_of(standing(shown), names, direction, Meaning.VISIBLE, Meaning.HIDDEN, told[rows])
+        here = standing([shown[row] for row in rows])
+        lines = lines_of(here, names, direction, Meaning.VISIBLE, Meaning.HIDDEN, told[rows])
         made[view] = tuple(mark for mark in lines if is_drawn(mark, SHOWN_SCALE))
     if section:
         made[SECTION] = cut_through(assembly.boards, middle_plane(assembly), SHOWN_SCALE)

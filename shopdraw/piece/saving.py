@@ -96,9 +96,21 @@ def set_value(text: str, address: str, value: Typed) -> str:
     Raises:
         CannotSet: no address; it leads through a plain value; a table stands there.
     """
+    if isinstance(value, str):
+        return _set_word(text, address, value)
+    return _set_any(text, address, value)
+
+
+def _set_any(text: str, address: str, value: Typed) -> str:
     path = _path(address)
     fitted = _fitted(text, path, value)
     return _set(text, path, value) if fitted is None else fitted
+
+
+@lru_cache(maxsize=8)
+def _set_word(text: str, address: str, value: str) -> str:
+    """The same for words: a drag that sets a word beside a size does so at each of its steps."""
+    return _set_any(text, address, value)
 
 
 def _set(text: str, path: tuple[str, ...], value: Typed) -> str:
@@ -151,6 +163,7 @@ def _place(text: str, path: tuple[str, ...]) -> tuple[str, str] | None:
     return (before, behind) if marked.count(written) == 1 else None
 
 
+@lru_cache(maxsize=8)
 def remove_value(text: str, address: str) -> str:
     """The text without the value, so that its default holds again; the text itself where the value isn't in it.
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 import numpy.typing as npt
@@ -22,6 +23,15 @@ class Shown:
 
     facets: Facets
     frame: Frame
+
+    @cached_property
+    def placed(self) -> tuple[Floats, Floats, Floats]:
+        """Its points, normals and cylinders in the world: worked out once for all views that show it."""
+        turn, at = np.array((self.frame.u, self.frame.v, self.frame.w)), np.array(self.frame.at)
+        axis = self.facets.cylinders
+        if len(axis):
+            axis = np.concatenate((axis[:, :3] @ turn + at, axis[:, 3:6] @ turn, axis[:, 6:]), axis=1)
+        return self.facets.points @ turn + at, self.facets.normals @ turn, axis
 
 
 @dataclass(frozen=True, eq=False)
@@ -62,17 +72,16 @@ def standing(shown: Sequence[Shown]) -> Standing:
     columns: list[tuple[npt.NDArray[np.generic], ...]] = [_NOTHING]
     points = triangles = faces = cylinders = 0
     for index, item in enumerate(shown):
-        facets, frame = item.facets, item.frame
-        turn, at = np.array((frame.u, frame.v, frame.w)), np.array(frame.at)
-        rods, axis = facets.edge_cylinder, facets.cylinders
+        facets = item.facets
+        at, normals, axis = item.placed
+        rods = facets.edge_cylinder
         if len(axis):
             rods = np.where(rods >= 0, rods + cylinders, -1)
-            axis = np.concatenate((axis[:, :3] @ turn + at, axis[:, 3:6] @ turn, axis[:, 6:]), axis=1)
         columns.append(
             (
-                facets.points @ turn + at,
+                at,
                 facets.triangles + points,
-                facets.normals @ turn,
+                normals,
                 facets.face + faces,
                 facets.edges + points,
                 facets.sides + triangles,

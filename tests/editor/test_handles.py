@@ -5,12 +5,15 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QPointF
 
+from shopdraw.editor.drag import Drag
 from shopdraw.editor.handles import handles_of
 from shopdraw.editor.state import state_of
 from shopdraw.editor.window import Window
+from shopdraw.piece import saving
 from shopdraw.shipped import sample_path
-from tests.editor.gestures import drag
+from tests.editor.gestures import drag, move, press, release
 from tests.editor.test_canvas import value
 from tests.editor.test_figures import opened
 
@@ -64,3 +67,38 @@ def test_a_level_and_the_shelf_of_a_division_with_the_same_last_key_are_two() ->
     at = {handle.id: handle.value for handle in handles_of(state)}
     assert at["level.1.top@front"] == 330.0
 
+
+
+@pytest.mark.parametrize("handle_id", ["case.width@front", "slant.writing_height@side", "opening.bank.divide/1@front"])
+def test_a_step_of_a_drag_takes_no_file_apart(monkeypatch: pytest.MonkeyPatch, handle_id: str) -> None:
+    """A file is taken apart when a hand takes hold; its moves put their values in."""
+    state = state_of(sample_path("harbour-office-desk").read_text(encoding="utf-8"))
+    handle = next(handle for handle in handles_of(state) if handle.id == handle_id)
+    held = Drag(state, handle, handle.at)
+    held.prepare()
+
+    def taken_apart(_text: str) -> None:
+        raise AssertionError("a step took the file apart")
+
+    monkeypatch.setattr(saving.tomlkit, "parse", taken_apart)
+    monkeypatch.setattr(saving, "_document", taken_apart)
+    for by in (1.0, 2.0, 3.0):
+        assert held.to_value(handle.value + by, fine=True).state.text != state.text
+
+
+def test_moves_within_one_size_show_the_draft_that_is_there(lone: Window, tmp_path: Path) -> None:
+    """A hand moves many times before the next step of a size is reached: nothing is worked out for that."""
+    opened(lone, tmp_path, "harbour-office-desk")
+    canvas = lone.canvas
+    handle = canvas.handle_named("case.width@front")
+    assert handle is not None
+    start = canvas.handle_place(handle)
+    press(canvas, start)
+    move(canvas, start + QPointF(40.0, 0.0))
+    passed = canvas.scene
+    for _ in range(3):
+        move(canvas, start + QPointF(40.0, 0.0))
+    assert canvas.scene is passed
+    move(canvas, start + QPointF(60.0, 0.0))
+    assert canvas.scene is not passed
+    release(canvas, start + QPointF(60.0, 0.0))

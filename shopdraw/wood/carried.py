@@ -15,7 +15,6 @@ from functools import cached_property, lru_cache
 import numpy as np
 import numpy.typing as npt
 
-from shopdraw.shape.frame import Frame
 from shopdraw.shape.path import Path, Point
 from shopdraw.wood.board import Shape
 from shopdraw.wood.facet import Facets, planes
@@ -26,6 +25,8 @@ _ONE_PLACE_MM = 1e-6
 """Two places nearer than this are one."""
 _OFF_MM = 1e-8
 """So far a place may be off where even stretching brings it."""
+_SAME_MM = 1e-9
+"""What lies nearer is the same: the last decimals of a double."""
 _PLANES = 2
 """So many planes may part a board, one within what another has parted: a slant's two ends."""
 _FLAT_MM2 = 1e-6
@@ -114,6 +115,8 @@ def carried(known: Facets, before: Shape, after: Shape) -> Facets | None:
     one, other = _skeleton(before), _skeleton(after)
     if one.kind != other.kind:
         return None
+    if np.abs(one.corners - other.corners).max() < _SAME_MM:
+        return known
     move = _moved_wood(_Edges.between(one, other), _slants(before), _PLANES)
     if move is None:
         return None
@@ -346,18 +349,22 @@ def _skeleton(shape: Shape) -> _Skeleton:
     ends: list[tuple[int, int]] = []
     bent: list[bool] = []
     for prism in _prisms(shape):
-        kind += [prism.frame.u, prism.frame.v, prism.entry, len(prism.islands)]
+        frame = prism.frame
+        kind += [frame.u, frame.v, prism.entry, len(prism.islands)]
+        (ux, uy, uz), (vx, vy, vz), (wx, wy, wz), (ox, oy, oz) = frame.u, frame.v, frame.w, frame.at
         for path in (prism.outline, *prism.islands):
-            kind.append(tuple([round(corner.bulge, _DECIMALS) for corner in path.corners]))
+            kind.append(tuple([round(bulge, _DECIMALS) for _, _, bulge in path.corners]))
             ring, arcs = _ring(path)
             first, count = len(corners), len(ring)
             for level in (prism.low, prism.high):
-                corners += [_point(prism.frame, x, y, level) for x, y in ring]
-            for base in (first, first + count):
-                ends += [(base + index, base + (index + 1) % count) for index in range(count)]
-                bent += arcs
-            ends += [(first + index, first + count + index) for index in range(count)]
-            bent += [False] * count
+                x0, y0, z0 = wx * level + ox, wy * level + oy, wz * level + oz
+                corners += [(ux * x + vx * y + x0, uy * x + vy * y + y0, uz * x + vz * y + z0) for x, y in ring]
+            here = [*range(first, first + count)]
+            there = [*here[1:], first]
+            ends += [*zip(here, there, strict=True)]
+            ends += [(one + count, other + count) for one, other in zip(here, there, strict=True)]
+            ends += [(one, one + count) for one in here]
+            bent += [*arcs, *arcs, *([False] * count)]
     return _Skeleton(tuple(kind), np.array(corners), np.array(ends), np.array(bent))
 
 
@@ -367,20 +374,16 @@ def _prisms(shape: Shape) -> Iterator[Prism]:
         yield cut_prism(shape.outline, shape.thickness, cut)
 
 
-def _point(frame: Frame, x: float, y: float, level: float) -> tuple[float, float, float]:
-    return frame.point((x, y, level))
-
-
 def _ring(path: Path) -> tuple[list[Point], list[bool]]:
     """The corners of a path, an arc as the three other sides of the box over its chord; which sides those are."""
     ring: list[Point] = []
     arcs: list[bool] = []
-    for here, there in path.pairs():
-        ring.append((here.x, here.y))
-        arcs.append(here.bulge != 0.0)
-        if here.bulge:
+    for (x0, y0, bulge), (x1, y1, _) in path.pairs():
+        ring.append((x0, y0))
+        arcs.append(bulge != 0.0)
+        if bulge:
             # the arc's height over its chord is half the chord times the bulge, to the right of the way
-            out_x, out_y = here.bulge * (there.y - here.y) / 2, here.bulge * (here.x - there.x) / 2
-            ring += [(here.x + out_x, here.y + out_y), (there.x + out_x, there.y + out_y)]
+            out_x, out_y = bulge * (y1 - y0) / 2, bulge * (x0 - x1) / 2
+            ring += [(x0 + out_x, y0 + out_y), (x1 + out_x, y1 + out_y)]
             arcs += [True, True]
     return ring, arcs

@@ -51,22 +51,32 @@ def cut_prism(outline: Path, thickness: float, cut: Cut) -> Prism:
     Raises:
         ValueError: a tilted cut without a frame of its own.
     """
-    u0, v0, u1, v1 = bounds(outline)
     near, far = cut.start, cut.start + cut.depth
-    if cut.face is Face.TILTED:
-        if cut.frame is None:
-            raise ValueError(f"the {cut.kind} is tilted but has no frame: it needs the cut's frame in the board's")
-        frame, low, high, entry = cut.frame, -far, -near, 1
-    else:
-        frame, low, high, entry = {
-            Face.FACE: (_ALONG_W, -far, -near, 1),
-            Face.BACK: (_ALONG_W, near - thickness, far - thickness, -1),
-            Face.NEAR: (_AGAINST_V, -v0 - far, -v0 - near, 1),
-            Face.FAR: (_AGAINST_V, near - v1, far - v1, -1),
-            Face.FOOT: (_ALONG_U, u0 + near, u0 + far, -1),
-            Face.HEAD: (_ALONG_U, u1 - far, u1 - near, 1),
-        }[cut.face]
+    match cut.face:
+        case Face.TILTED:
+            if cut.frame is None:
+                raise ValueError(f"the {cut.kind} is tilted but has no frame: it needs the cut's frame in the board's")
+            frame, low, high, entry = cut.frame, -far, -near, 1
+        case Face.FACE:
+            frame, low, high, entry = _ALONG_W, -far, -near, 1
+        case Face.BACK:
+            frame, low, high, entry = _ALONG_W, near - thickness, far - thickness, -1
+        case _:
+            frame, low, high, entry = _from_edge(bounds(outline), cut.face, near, far)
     return Prism(frame, cut.outline, cut.islands, low, high, entry)
+
+
+def _from_edge(
+    box: tuple[float, float, float, float], face: Face, near: float, far: float
+) -> tuple[Frame, float, float, int]:
+    u0, v0, u1, v1 = box
+    if face is Face.NEAR:
+        return _AGAINST_V, -v0 - far, -v0 - near, 1
+    if face is Face.FAR:
+        return _AGAINST_V, near - v1, far - v1, -1
+    if face is Face.FOOT:
+        return _ALONG_U, u0 + near, u0 + far, -1
+    return _ALONG_U, u1 - far, u1 - near, 1
 
 
 def exit_distance(shape: Shape, prism: Prism) -> float:

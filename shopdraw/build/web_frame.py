@@ -148,7 +148,7 @@ def lay_frame(bench: Bench, plan: CasePlan, place: FramePlace) -> None:
     if place.middles:
         _lay_anew(bench, plan, place)
         return
-    pattern = ("web frame", id(plan), place.beside, bool(place.face))
+    pattern = ("web-frame", id(plan), place.beside, bool(place.face))
     words = (place.words, place.face) if place.face else (place.words,)
     lay_alike(bench, pattern, Place(place.key, place.top, words), lambda: _lay_anew(bench, plan, place), _names)
 

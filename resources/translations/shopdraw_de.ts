@@ -4333,10 +4333,6 @@
         <translation>„{0}“: erwartet wird eine Adresse wie case.width</translation>
     </message>
     <message>
-        <source>(over 45°: plane it, or cut it on edge against a tall fence)</source>
-        <translation>(über 45°: hobeln, oder hochkant am hohen Anschlag sägen)</translation>
-    </message>
-    <message>
         <source>({0} in the piece)</source>
         <translation>({0} im Möbel)</translation>
     </message>
@@ -4926,7 +4922,7 @@
     </message>
     <message>
         <source>a slant of {0}° from level is none; it must lie between 5° and 85°</source>
-        <translation>eine Schräge von {0}° gegen die Waagrechte ist keine; sie muss zwischen 5° und 85° liegen</translation>
+        <translation>eine Schräge von {0}° zur Waagerechten ist keine; sie muss zwischen 5° und 85° liegen</translation>
     </message>
     <message>
         <source>a slant that starts at {0} must start below the top&apos;s upper face at {1}</source>
@@ -4994,11 +4990,11 @@
     </message>
     <message>
         <source>an angle of {0}° from level leaves no run; with this height and writing height the slant must be flatter</source>
-        <translation>ein Winkel von {0}° gegen die Waagrechte lässt keinen Lauf; bei dieser Höhe und Schreibhöhe muss die Schräge flacher sein</translation>
+        <translation>ein Winkel von {0}° zur Waagerechten lässt keinen Lauf; bei dieser Höhe und Schreibhöhe muss die Schräge flacher sein</translation>
     </message>
     <message>
         <source>an angle of {0}° from level runs {1} back, past the case&apos;s depth of {2}; it must be over {3}°</source>
-        <translation>ein Winkel von {0}° gegen die Waagrechte läuft {1} nach hinten, über die Tiefe des Korpus von {2} hinaus; er muss über {3}° liegen</translation>
+        <translation>ein Winkel von {0}° zur Waagerechten läuft {1} nach hinten, über die Tiefe des Korpus von {2} hinaus; er muss über {3}° liegen</translation>
     </message>
     <message>
         <source>an empty file</source>
@@ -5477,6 +5473,14 @@
         <translation>ein Drittel, {0}</translation>
     </message>
     <message>
+        <source>back edge</source>
+        <translation>hintere Kante</translation>
+    </message>
+    <message>
+        <source>back end</source>
+        <translation>hinteres Ende</translation>
+    </message>
+    <message>
         <source>build</source>
         <translation>beim Bau</translation>
     </message>
@@ -5491,6 +5495,10 @@
     <message>
         <source>cannot overwrite a value</source>
         <translation>ein Wert kann nicht überschrieben werden</translation>
+    </message>
+    <message>
+        <source>drawer {0}</source>
+        <translation>Schubkasten {0}</translation>
     </message>
     <message>
         <source>dry</source>
@@ -6137,8 +6145,16 @@
         <translation>vordere Ecke, verdeckt die abgesetzte Quernut</translation>
     </message>
     <message>
+        <source>front edge</source>
+        <translation>vordere Kante</translation>
+    </message>
+    <message>
         <source>front edge {0}</source>
         <translation>vordere Kante {0}</translation>
+    </message>
+    <message>
+        <source>front end</source>
+        <translation>vorderes Ende</translation>
     </message>
     <message>
         <source>glue block {0}</source>
@@ -6278,7 +6294,7 @@
     </message>
     <message>
         <source>in the slant plane: {0}° from level, tilt {1}° from square</source>
-        <translation>in der Schräge: {0}° gegen die Waagrechte, Neigung {1}° gegen den Winkel</translation>
+        <translation>in der Schräge: {0}° zur Waagerechten, Neigung {1}° gegen den Winkel</translation>
     </message>
     <message>
         <source>in the wettest season</source>
@@ -6449,6 +6465,14 @@
         <translation>links</translation>
     </message>
     <message>
+        <source>left edge</source>
+        <translation>linke Kante</translation>
+    </message>
+    <message>
+        <source>left end</source>
+        <translation>linkes Ende</translation>
+    </message>
+    <message>
         <source>length</source>
         <translation>Länge</translation>
     </message>
@@ -6523,6 +6547,14 @@
     <message>
         <source>lower</source>
         <translation>unten</translation>
+    </message>
+    <message>
+        <source>lower edge</source>
+        <translation>untere Kante</translation>
+    </message>
+    <message>
+        <source>lower end</source>
+        <translation>unteres Ende</translation>
     </message>
     <message>
         <source>lower it, or set it back</source>
@@ -6647,6 +6679,10 @@
     <message>
         <source>no {0} &quot;{1}&quot;; the nearest are {2}</source>
         <translation>{0}: &quot;{1}&quot; gibt es nicht; am nächsten kommen {2}</translation>
+    </message>
+    <message>
+        <source>none fits</source>
+        <translation>keiner passt</translation>
     </message>
     <message>
         <source>not a directory</source>
@@ -6813,6 +6849,14 @@
         <translation>rechts</translation>
     </message>
     <message>
+        <source>right edge</source>
+        <translation>rechte Kante</translation>
+    </message>
+    <message>
+        <source>right end</source>
+        <translation>rechtes Ende</translation>
+    </message>
+    <message>
         <source>roll_margin is {0}; expected less than the roll&apos;s own {1}</source>
         <translation>roll_margin ist {0}; erwartet: weniger als die Rolle selbst, {1}</translation>
     </message>
@@ -6839,6 +6883,10 @@
     <message>
         <source>round the strip, {0}</source>
         <translation>um die Leiste, {0}</translation>
+    </message>
+    <message>
+        <source>round the tenon&apos;s four edges to a radius of {0}, as its mortise&apos;s ends are</source>
+        <translation>die vier Kanten des Zapfens mit Radius {0} runden, wie die Enden seines Zapfenlochs</translation>
     </message>
     <message>
         <source>round, R {0}</source>
@@ -6942,11 +6990,11 @@
     </message>
     <message>
         <source>slant {0}° from level; tilt saw {1}° from square; run {2}, rise {3}</source>
-        <translation>Schräge {0}° gegen die Waagrechte; Sägeneigung {1}° gegen den Winkel; Lauf {2}, Steigung {3}</translation>
+        <translation>Schräge {0}° zur Waagerechten; Sägeneigung {1}° gegen den Winkel; Lauf {2}, Steigung {3}</translation>
     </message>
     <message>
         <source>slant, {0}° from level</source>
-        <translation>Schräge, {0}° gegen die Waagrechte</translation>
+        <translation>Schräge, {0}° zur Waagerechten</translation>
     </message>
     <message>
         <source>slant.seat = &quot;flush&quot; or &quot;on&quot;; else lip and reveal give it</source>
@@ -7049,8 +7097,16 @@
         <translation>Zapfenkanten: auf R {0} runden</translation>
     </message>
     <message>
-        <source>the US rule for clothing storage (16 CFR 1261, ASTM F2057-23: from {0} tall, {1} kg and 90.6 dm³)</source>
-        <translation>US-Regel für Kleidermöbel (16 CFR 1261, ASTM F2057-23: ab {0} Höhe, {1} kg und 90.6 dm³)</translation>
+        <source>the US rule for clothing storage (16 CFR 1261, ASTM F2057-23: from {0} tall, {1} kg and {2} dm³)</source>
+        <translation>US-Regel für Kleidermöbel (16 CFR 1261, ASTM F2057-23: ab {0} Höhe, {1} kg und {2} dm³)</translation>
+    </message>
+    <message>
+        <source>the back edge</source>
+        <translation>hinterer Kante</translation>
+    </message>
+    <message>
+        <source>the back end</source>
+        <translation>hinterem Ende</translation>
     </message>
     <message>
         <source>the byte 0x{0}</source>
@@ -7085,6 +7141,14 @@
         <translation>die Fläche an der unteren Ecke der Deckplatte</translation>
     </message>
     <message>
+        <source>the front edge</source>
+        <translation>vorderer Kante</translation>
+    </message>
+    <message>
+        <source>the front end</source>
+        <translation>vorderem Ende</translation>
+    </message>
+    <message>
         <source>the gap over {0} is {1}</source>
         <translation>die Fuge über „{0}“ ist {1}</translation>
     </message>
@@ -7105,6 +7169,14 @@
         <translation>die Tabelle der Verbindung</translation>
     </message>
     <message>
+        <source>the left edge</source>
+        <translation>linker Kante</translation>
+    </message>
+    <message>
+        <source>the left end</source>
+        <translation>linkem Ende</translation>
+    </message>
+    <message>
         <source>the lid is only {0} thick, so {1} is notched {2} over a support and keeps {3}; right would be {4} or more: a thinner shelf or a thicker lid</source>
         <translation>die Klappe ist nur {0} dick, darum ist „{1}“ über einer Stütze um {2} ausgeklinkt und behält {3}; richtig wären {4} oder mehr: ein dünnerer Boden oder eine dickere Klappe</translation>
     </message>
@@ -7123,6 +7195,14 @@
     <message>
         <source>the links make {0}, the overall is {1}: {2} off</source>
         <translation>die Glieder ergeben {0}, das Ganze ist {1}: um {2} daneben</translation>
+    </message>
+    <message>
+        <source>the lower edge</source>
+        <translation>unterer Kante</translation>
+    </message>
+    <message>
+        <source>the lower end</source>
+        <translation>unterem Ende</translation>
     </message>
     <message>
         <source>the mortise for {0} is {1} deep and leaves {2} of {3}; right would be {4} or more: a shorter tenon or a wider board</source>
@@ -7153,6 +7233,14 @@
         <translation>der hintere Halbzinken</translation>
     </message>
     <message>
+        <source>the right edge</source>
+        <translation>rechter Kante</translation>
+    </message>
+    <message>
+        <source>the right end</source>
+        <translation>rechtem Ende</translation>
+    </message>
+    <message>
         <source>the room for knees is {0} {1}; to sit at it all day takes {2} or more</source>
         <translation>der Raum für die Knie ist {0} {1}; um den ganzen Tag daran zu sitzen, braucht es {2} oder mehr</translation>
     </message>
@@ -7170,7 +7258,7 @@
     </message>
     <message>
         <source>the slant is {0}° from level and the lid&apos;s stays are made for {1}° or steeper: they may not bring the lid level. Choose them before the case is drawn, and put their least angle in lid.stay_angle; sliding supports hold at any slant</source>
-        <translation>die Schräge ist {0}° gegen die Waagrechte, und die Klappenhalter sind für {1}° oder steiler gemacht: sie bringen die Klappe vielleicht nicht in die Waagrechte. Zuerst die Halter wählen, dann den Korpus zeichnen, und ihren kleinsten Winkel in lid.stay_angle eintragen; ausziehbare Stützen halten bei jeder Schräge</translation>
+        <translation>die Schräge ist {0}° zur Waagerechten, und die Klappenhalter sind für {1}° oder steiler gemacht: sie bringen die Klappe vielleicht nicht in die Waagerechte. Zuerst die Halter wählen, dann den Korpus zeichnen, und ihren kleinsten Winkel in lid.stay_angle eintragen; ausziehbare Stützen halten bei jeder Schräge</translation>
     </message>
     <message>
         <source>the step of the writing shelf, {0} high, stands {1} behind the front plane; the shut lid needs {2}: right would be a front board {3} deep or more</source>
@@ -7195,6 +7283,14 @@
     <message>
         <source>the top&apos;s front edge</source>
         <translation>die Vorderkante der Deckplatte</translation>
+    </message>
+    <message>
+        <source>the upper edge</source>
+        <translation>oberer Kante</translation>
+    </message>
+    <message>
+        <source>the upper end</source>
+        <translation>oberem Ende</translation>
     </message>
     <message>
         <source>the usual sheet: none for this stock in the shop file</source>
@@ -7250,7 +7346,11 @@
     </message>
     <message>
         <source>tilt {0}° from square, {1}° from level, reference face up</source>
-        <translation>Neigung {0}° gegen den Winkel, {1}° gegen die Waagrechte, Bezugsfläche oben</translation>
+        <translation>Neigung {0}° gegen den Winkel, {1}° zur Waagerechten, Bezugsfläche oben</translation>
+    </message>
+    <message>
+        <source>tilt {0}° from square, {1}° from level, reference face up (over 45°: plane it, or cut it on edge against a tall fence)</source>
+        <translation>Neigung {0}° gegen den Winkel, {1}° zur Waagerechten, Bezugsfläche oben (über 45°: hobeln, oder hochkant an einem hohen Anschlag schneiden)</translation>
     </message>
     <message>
         <source>tilted face</source>
@@ -7317,6 +7417,14 @@
         <translation>obere Ecke, am runden Ende der Nut</translation>
     </message>
     <message>
+        <source>upper edge</source>
+        <translation>obere Kante</translation>
+    </message>
+    <message>
+        <source>upper end</source>
+        <translation>oberes Ende</translation>
+    </message>
+    <message>
         <source>usual rough boards: no yard stock in the shop file</source>
         <translation>übliche sägeraue Bretter: in der Werkstattdatei steht kein Holzvorrat</translation>
     </message>
@@ -7374,7 +7482,7 @@
     </message>
     <message>
         <source>with everything open and the drawers full</source>
-        <translation>mit allem offen und vollen Schubkästen</translation>
+        <translation>alles offen, Schubkästen voll:</translation>
     </message>
     <message>
         <source>with the lid level each stay pulls {0} N, and {1} N with {2} kg on the lid&apos;s edge, {3} from the pin: choose stays and screws that are made for it; fixed higher on the side or further out on the lid they pull less</source>
@@ -7677,6 +7785,10 @@
         <translation>„{0}“ steht {1} vor dem Bandstift und reicht {2} über den Fußboden; die Unterseite der offenen Klappe liegt bei {3}, also darf es höchstens {4} erreichen: {5}</translation>
     </message>
     <message>
+        <source>{0} support</source>
+        <translation>Stütze {0}</translation>
+    </message>
+    <message>
         <source>{0} tails on {1}</source>
         <translation>{0} Schwalben auf {1}</translation>
     </message>
@@ -7686,7 +7798,7 @@
     </message>
     <message>
         <source>{0} to {1} from {2}, {3} to {4} below the reference face, {5}</source>
-        <translation>{0} bis {1} vom {2}, {3} bis {4} unter der Bezugsfläche, {5}</translation>
+        <translation>{0} bis {1} ab {2}, {3} bis {4} unter der Bezugsfläche, {5}</translation>
     </message>
     <message>
         <source>{0} too long</source>

@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 
 from shopdraw.drawing.bounds import marks_box
 from shopdraw.drawing.mark import Mark, Text
-from shopdraw.editor.board_list import BoardModel, carried, rows_of
+from shopdraw.editor.board_list import BoardModel, carried, cut_words, left_words, rows_of
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.painting import batch, paint
 from shopdraw.editor.said import said
@@ -32,6 +32,7 @@ from shopdraw.editor.tongue import translate
 
 if TYPE_CHECKING:
     from shopdraw.editor.router_job import RouterSight
+    from shopdraw.wood.assembly import Assembly
 
 _ROOM = 14.0
 PIXELS_PER_PAPER_MM = 3.0
@@ -158,21 +159,24 @@ class BoardsPanel(QWidget):
         if shown is None or sight.board != self.board or not self.sight.currentData():
             return
         self.alone.show_marks(sight.marks, true_letters=True)
-        self.about.setText(said(sight.why_not) or "\n".join(self._router_lines(sight, shown)))
+        assembly = self._state.assembly if self._state else None
+        if assembly is not None:
+            self.about.setText(said(sight.why_not) or "\n".join(self._router_lines(assembly, sight, shown)))
 
-    def _router_lines(self, sight: RouterSight, shown: Shown) -> Iterator[str]:
+    def _router_lines(self, assembly: Assembly, sight: RouterSight, shown: Shown) -> Iterator[str]:
         for number, (face, layers) in enumerate(sight.settings, start=1):
             yield self.tr("Setting {number}, {face} up").format(number=number, face=translate("Face", face))
             for layer in layers:
                 deep = self.tr("{deep} deep").format(deep=shown.length_with_unit(layer.depth))
-                yield f"    {layer.name}: {said(layer.purpose)}, {deep}, {said(layer.cutter)}"
+                yield f"    {layer.name}: {cut_words(assembly, layer.purpose)}, {deep}, {said(layer.cutter)}"
         if not sight.left:
             yield self.tr("Nothing is left for another setting.")
             return
         yield self.tr("Left for another setting or by hand")
         for left in sight.left:
             wood = self.tr("{volume} cm³ of wood").format(volume=shown.number(left.volume / MM3_IN_CM3, 2))
-            yield "    " + "; ".join(words for words in (said(left.what), said(left.where), wood) if words)
+            told = (left_words(assembly, left.kind, left.what), said(left.where), wood)
+            yield "    " + "; ".join(words for words in told if words)
 
 
 class ReadingArea(QScrollArea):

@@ -14,10 +14,15 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
+from PySide6.QtCore import QLocale
+
 from shopdraw.editor.tongue import translate
+from shopdraw.measure import with_comma, with_point
 from shopdraw.shipped import resource_path
 
 CONTEXT = "Sentence"
+_RATIO = re.compile(r"(?:(?<=ratio )|(?<=at most ))\d+\.\d+")
+"""Bare figures that take the reader's decimal sign before their sentence is read: no unit tells them afterwards."""
 _GAP = re.compile(r"\{(\d+)\}")
 _JOINTS = ("; ", ". ", ": ", ", ", " and ", " + ", " × ", "/")
 """Where several sentences stand behind each other, the widest joint first."""
@@ -92,12 +97,20 @@ class _Reading:
 
 
 def said(text: str) -> str:
-    """A text of the layers below in the person's language.
+    """A text of the layers below in the person's language, its figures with the reader's decimal sign.
 
     Args:
         text: in English, as a finding, a fault or a board's name has it.
     """
-    return _read_back(text, _tongue()).words
+    if QLocale().decimalPoint() != ",":
+        return _read_back(text, _tongue()).words
+    told = _RATIO.sub(lambda ratio: ratio[0].replace(".", ","), text)
+    return with_comma(_read_back(told, _tongue()).words)
+
+
+def in_readers_sign(words: str) -> str:
+    """Words whose figures with a unit have the reader's decimal sign, whatever the piece's own drawings print."""
+    return with_comma(words) if QLocale().decimalPoint() == "," else with_point(words)
 
 
 def left_over(text: str) -> int:

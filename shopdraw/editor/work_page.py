@@ -101,7 +101,6 @@ class WorkPage(QWidget):
         self.hand.decimal_sign = decimal_sign
         self.entry = Entry(self.canvas)
         self.findings = FindingsPanel(self, colours)
-        self.findings.model.decimal_sign = decimal_sign
         self.form = FormPanel(self)
         self.boards = BoardsPanel(self)
         self.proportions = ProportionsPanel(self)

@@ -22,7 +22,7 @@ PLACES = (
     "piece/quantity.py", "piece/reading.py", "piece/refusal.py", "piece/saving.py", "piece/shop.py",
     "piece/shop_reading.py", "piece/source_text.py", "piece/unknown.py", "piece/variant.py", "sheet/set.py",
     "sheet/compose.py", "sheet/spread.py", "lists/layout/yard.py", "lists/layout/bundle.py",
-    "lists/layout/layout_table.py", "trade/moisture.py", "trade/table.py",
+    "lists/layout/layout_table.py", "trade/moisture.py", "trade/table.py", "editor/sheet_grips.py",
 )  # fmt: skip
 """Modules whose words reach the window: findings, faults, names of boards and what is said when a value is typed."""
 SINGLE = (
@@ -44,6 +44,11 @@ TITLES = (
     "reference face to the right", "row {0} of {1}", "column {0} of {1}", "sides", "view {0}", "width", "{0} sawn",
 )  # fmt: skip
 """What the titles of sheets are made of, which are put together in many places."""
+PLACES_ON_SHEETS = (
+    "bay", "bays", "butt", "end", "floor", "hinge {0}", "inner", "lip", "opening", "outer", "show face", "slant",
+    "space", "start", "support", "v-housing", "writing face",
+)  # fmt: skip
+"""Edges and ends that are no board's own side, as a person reads them when one more dimension is drawn."""
 SIDES = tuple(
     f"{article}{way} {what}"
     for article in ("", "the ")
@@ -83,7 +88,8 @@ def sentences(package: Path) -> list[str]:
     Args:
         package: the folder of shopdraw.
     """
-    found = {*SINGLE, *TITLES, *SIDES, *READERS, *(one.name for one in all_species()), *(one.name for one in panels())}
+    found = {*SINGLE, *TITLES, *SIDES, *PLACES_ON_SHEETS, *READERS}
+    found |= {one.name for one in (*all_species(), *panels())}
     for place in PLACES:
         for file in sorted(package.glob(place)):
             found |= {sentence for sentence in _of(file) if _tells(sentence)}

@@ -123,7 +123,13 @@ def _as_a_sentence(words: str) -> str:
 
 
 def shape_of(severity: Severity, colours: Colours) -> QIcon:
-    """The shape of a severity: a filled lozenge, a half filled one, an open one."""
+    """The shape of a severity: a filled lozenge, a half filled one, an open one; light in a chosen row."""
+    icon = QIcon(_lozenge(severity, colours.colour("words")))
+    icon.addPixmap(_lozenge(severity, colours.colour("field")), QIcon.Mode.Selected)
+    return icon
+
+
+def _lozenge(severity: Severity, ink: QColor) -> QPixmap:
     size = 64
     picture = QPixmap(size, size)
     picture.fill(QColor(0, 0, 0, 0))
@@ -138,7 +144,6 @@ def shape_of(severity: Severity, colours: Colours) -> QIcon:
             QPointF(middle - reach, middle),
         ]
     )
-    ink = colours.colour("words")
     painter.setPen(QPen(ink, 5))
     painter.drawPolygon(lozenge)
     painter.setBrush(ink)
@@ -148,4 +153,4 @@ def shape_of(severity: Severity, colours: Colours) -> QIcon:
         painter.setClipRect(QRectF(0, middle, size, middle))
         painter.drawPolygon(lozenge)
     painter.end()
-    return QIcon(picture)
+    return picture

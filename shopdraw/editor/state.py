@@ -120,7 +120,7 @@ def as_variant(before: str, after: str, name: str) -> str:
     Raises:
         CannotSet: the name can't stand there.
     """
-    base, changed = dict(_leaves(tomllib.loads(before))), dict(_leaves(tomllib.loads(after)))
+    base, changed = dict(leaves_of(tomllib.loads(before))), dict(leaves_of(tomllib.loads(after)))
     settings = [Setting(address_text(path), None) for path in base if path[0] != VARIANT and path not in changed]
     settings += [
         Setting(address_text(path), value)
@@ -158,12 +158,13 @@ def _path_of(address: str) -> tuple[str, ...]:
         raise CannotSet(f'"{address}": expected an address such as case.width') from error
 
 
-def _leaves(table: Mapping[str, Any], path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[str, ...], Any]]:
+def leaves_of(table: Mapping[str, Any], path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[str, ...], Any]]:
+    """Every plain value of a table with its path."""
     for key, value in table.items():
         if isinstance(value, Mapping):
-            yield from _leaves(value, (*path, key))
+            yield from leaves_of(value, (*path, key))
         else:
             yield (*path, key), value
 
 
-__all__ = ["CannotSet", "Setting", "State", "as_variant", "changed_text", "in_its_place", "state_of"]
+__all__ = ["CannotSet", "Setting", "State", "as_variant", "changed_text", "in_its_place", "leaves_of", "state_of"]

@@ -38,7 +38,7 @@ from shopdraw.editor.wish import setting_of
 from shopdraw.editor.working import Working
 from shopdraw.wood.finding import Finding
 
-SIDE_IN_LETTERS = 62
+SIDE_IN_LETTERS = 70
 
 
 ON_PAPER = ("move", "dimension", "plane")
@@ -127,11 +127,13 @@ class WorkPage(QWidget):
 
     def show_layers(self, layers: Layers) -> None:
         """Shows or hides layers."""
-        section_turned = layers.section != self.canvas.layers.section
+        before = self.canvas.layers
         self.canvas.show_layers(layers)
-        if self.piece.state.sound and section_turned:
+        if self.piece.state.sound and layers.section != before.section:
             self._show_canvas(self.piece.state)
             self.working.ask(self.piece.state, section=layers.section, path=self.piece.path)
+        elif self.piece.state.sound and (layers.swing, layers.travel) != (before.swing, before.travel):
+            self._show_canvas(self.piece.state)  # views step apart, or together again
         elif self.piece.state.sound:
             self.canvas.show_over(over_marks(self.piece.state, layers, self.decimal_sign))
 

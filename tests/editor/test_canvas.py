@@ -7,7 +7,10 @@ from itertools import combinations
 
 import pytest
 from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPixmap
 
+from shopdraw.editor.canvas_paint import label_place, paint_label
+from shopdraw.editor.look import LIGHT
 from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_path
@@ -187,3 +190,35 @@ def test_where_the_width_is_given_over_the_top_a_hand_and_a_figure_set_that(open
     figures = {figure.id: figure for figure in open_desk.canvas.scene.figures}
     assert figures["case.top_width@front"].value == pytest.approx(37 * 25.4)
     assert figures["case:left/case:right@front"].drives == ("case.top_width",)
+
+
+@pytest.mark.parametrize("long", ["short", "It stops here because " + "of a very long reason " * 6])
+def test_words_beside_the_pointer_leave_figures_and_what_is_held_in_sight(open_desk: Window, long: str) -> None:
+    """Wherever a hand is: the slip stands inside the canvas, off the pointer, and off figures where there is room."""
+    canvas = open_desk.canvas
+    room = QRectF(canvas.rect())
+    figures = [canvas.figure_place(figure.id) for figure in canvas.scene.figures]
+    picture = QPixmap(canvas.size())
+    covered, places = 0, 0
+    for handle in canvas.scene.handles:
+        at = canvas.handle_place(handle)
+        painter = QPainter(picture)
+        box = paint_label(painter, at, ((handle.name, True), (long, False)), canvas.font(), LIGHT, room, figures)
+        painter.end()
+        assert room.contains(box)
+        assert not box.contains(at)
+        assert box.width() < room.width() / 2
+        places += 1
+        covered += any(box.intersects(place) for place in figures)
+    assert places > 8
+    assert covered <= places * (0.1 if long == "short" else 0.5)
+
+
+def test_at_the_edge_of_the_canvas_the_words_turn_to_the_other_side() -> None:
+    room = QRectF(0, 0, 600, 400)
+    for at in (QPointF(2, 2), QPointF(598, 2), QPointF(2, 398), QPointF(598, 398), QPointF(300, 200)):
+        box = label_place(at, (220.0, 60.0), room, ())
+        assert room.contains(box)
+        assert not box.contains(at)
+    full = [QRectF(0, 0, 600, 400)]
+    assert room.contains(label_place(QPointF(300, 200), (220.0, 60.0), room, full)), "where all is taken it stands too"

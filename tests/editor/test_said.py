@@ -96,7 +96,7 @@ def test_what_random_pieces_say_is_german(german: None, kind: str) -> None:
         assert {text: said(text) for text in texts if left_over(text) or english_in(said(text))} == {}
 
 
-def test_titles_of_sheets_are_german(german: None) -> None:
+def test_titles_of_sheets_and_places_on_them_are_german(german: None) -> None:
     sample = "tide-lectern"
     state = state_of(sample_path(sample).read_text(encoding="utf-8"), sample)
     assert state.design is not None
@@ -105,6 +105,13 @@ def test_titles_of_sheets_are_german(german: None) -> None:
     titles = {sheet.title for one in made.sets for sheet in one.sheets}
     assert len(titles) > 8
     assert {title: said(title) for title in titles if left_over(title) or english_in(said(title))} == {}
+    own = english_alone()
+    places = {place.says for held in made.held.values() for place in held.places}
+    assert len(places) > 50
+    told = {one: re.sub(r"(?:Fach|Ebene) [\w.-]+", "", said(one)) for one in places}  # keys of the file
+    foreign = {one: words for one, words in told.items() if set(re.findall(r"[a-zäöüß]{2,}", words.lower())) & own}
+    assert foreign == {}
+    assert said("6.2a front rail, web frame under drawer 2: rear").startswith("6.2a Traverse vorn, Laufrahmen")
 
 
 def test_faults_of_every_input_are_german(german: None) -> None:

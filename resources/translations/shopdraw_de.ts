@@ -2913,6 +2913,10 @@
         <translation>Das Möbel speichern unter</translation>
     </message>
     <message>
+        <source>{name} is there already.</source>
+        <translation>{name} gibt es schon.</translation>
+    </message>
+    <message>
         <source>Not saved yet</source>
         <translation>Noch nicht gespeichert</translation>
     </message>
@@ -2953,6 +2957,10 @@
         <translation>Später entscheiden</translation>
     </message>
     <message>
+        <source>{name} couldn&apos;t be read here: writing over it loses what is in it.</source>
+        <translation>{name} ließ sich hier nicht lesen: Überschreiben löscht, was darin steht.</translation>
+    </message>
+    <message>
         <source>Not saved</source>
         <translation>Nicht gespeichert</translation>
     </message>
@@ -2975,6 +2983,10 @@
     <message>
         <source>Write over it</source>
         <translation>Überschreiben</translation>
+    </message>
+    <message>
+        <source>What you changed here isn&apos;t saved: reading it again gives that up.</source>
+        <translation>Was Sie hier geändert haben, ist nicht gespeichert: Beim neuen Lesen geht es verloren.</translation>
     </message>
     <message>
         <source>The file has changed</source>
@@ -8711,6 +8723,13 @@
     </message>
 </context>
 <context>
+    <name>Step</name>
+    <message>
+        <source>Paths from another folder</source>
+        <translation>Pfade aus einem anderen Ordner</translation>
+    </message>
+</context>
+<context>
     <name>Table</name>
     <message>
         <source>divide</source>
@@ -9075,6 +9094,10 @@
     <message>
         <source>Take out {name}</source>
         <translation>{name} herausnehmen</translation>
+    </message>
+    <message>
+        <source>The photo {name} isn&apos;t there, or it is no picture.</source>
+        <translation>Das Foto {name} ist nicht da, oder es ist kein Bild.</translation>
     </message>
     <message>
         <source>Mend a finding</source>

@@ -33,7 +33,6 @@ class CompareWindow(QWidget):
     def __init__(self, text: str, source: str, variants: tuple[str, ...], decimal_sign: str, colours: Colours) -> None:
         super().__init__()
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(self.tr("{name}: two variants").format(name=source))
         self._text, self._source, self._sign = text, source, decimal_sign
         self.left, self.right = Easel(self), Easel(self)
         self.boxes: list[QComboBox] = []
@@ -50,10 +49,6 @@ class CompareWindow(QWidget):
             canvas.colours = colours
             box = QComboBox(self)
             box.setAccessibleName(self.tr("Variant at the left") if number == 0 else self.tr("Variant at the right"))
-            box.addItem(self.tr("as in the file"), None)
-            for name in variants:
-                box.addItem(name, name)
-            box.setCurrentIndex(number if number < box.count() else 0)
             box.currentIndexChanged.connect(lambda _row: self._show())
             note = QLabel(self)
             column = QVBoxLayout()
@@ -64,6 +59,22 @@ class CompareWindow(QWidget):
             self.boxes.append(box)
             self.notes.append(note)
         self.resize(1360, 760)
+        self.follow(text, source, variants)
+        self.boxes[1].setCurrentIndex(min(1, self.boxes[1].count() - 1))
+
+    def follow(self, text: str, source: str, variants: tuple[str, ...]) -> None:
+        """Shows the file as it is now; a variant that is no more gives way to the file itself."""
+        self._text, self._source = text, source
+        self.setWindowTitle(self.tr("{name}: two variants").format(name=source))
+        for box in self.boxes:
+            chosen = box.currentData()
+            box.blockSignals(True)
+            box.clear()
+            box.addItem(self.tr("as in the file"), None)
+            for name in variants:
+                box.addItem(name, name)
+            box.setCurrentIndex(variants.index(chosen) + 1 if chosen in variants else 0)
+            box.blockSignals(False)
         self._show()
 
     def states(self) -> list[State]:

@@ -41,6 +41,24 @@ class ContactSheet(QWidget):
         self.pages.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.pages.setUniformItemSizes(True)
         self.pages.setAccessibleName(self.tr("All pages"))
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(self.pages)
+        self._timer = QTimer(self)
+        self._timer.setInterval(0)
+        self._timer.timeout.connect(self._paint_next)
+        self.pages.verticalScrollBar().valueChanged.connect(lambda _at: self._timer.start())
+        self.pages.viewport().installEventFilter(self)
+        self.pages.itemActivated.connect(lambda item: self.chosen.emit(self.pages.row(item)))
+        self.pages.itemClicked.connect(lambda item: self.chosen.emit(self.pages.row(item)))
+        self.resize(1120, 780)
+        self.show_sets(sets)
+
+    def show_sets(self, sets: tuple[SheetSet, ...]) -> None:
+        """Shows the pages as they are drawn now, from where one was looking."""
+        at, row = self.pages.verticalScrollBar().value(), self.pages.currentRow()
+        self.pages.clear()
+        self._waiting.clear()
         words = [
             said(sheet.title) if made.true_size else f"{sheet.number}  {said(sheet.title)}"
             for made in sets
@@ -57,17 +75,9 @@ class ContactSheet(QWidget):
                 item.setToolTip(told)
                 self._waiting[self.pages.count()] = (sheet, made.style)
                 self.pages.addItem(item)
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(0, 0, 0, 0)
-        whole.addWidget(self.pages)
-        self._timer = QTimer(self)
-        self._timer.setInterval(0)
-        self._timer.timeout.connect(self._paint_next)
-        self.pages.verticalScrollBar().valueChanged.connect(lambda _at: self._timer.start())
-        self.pages.viewport().installEventFilter(self)
-        self.pages.itemActivated.connect(lambda item: self.chosen.emit(self.pages.row(item)))
-        self.pages.itemClicked.connect(lambda item: self.chosen.emit(self.pages.row(item)))
-        self.resize(1120, 780)
+        self.pages.setCurrentRow(min(row, self.pages.count() - 1))
+        self.pages.verticalScrollBar().setValue(at)
+        self._timer.start()
 
     def _highest(self, words: list[str]) -> int:
         """How high the longest title is in the width of a page, pixels."""

@@ -16,12 +16,14 @@ from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QPushButton, QW
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.apart import Apart
 from shopdraw.editor.ask import Kind, Question, photo_files
+from shopdraw.editor.beside import beside
+from shopdraw.editor.easel import Easel
 from shopdraw.editor.exporting import Exporting
 from shopdraw.editor.figure import named_sizes
 from shopdraw.editor.filing import Filing
 from shopdraw.editor.freezing import freeze
 from shopdraw.editor.look import Colours
-from shopdraw.editor.sheet_view import SheetWindow
+from shopdraw.editor.sheet_view import SheetView, SheetWindow
 from shopdraw.editor.state import State
 from shopdraw.editor.tongue import LANGUAGES, translate
 from shopdraw.editor.tracing import TraceWindow, load_picture
@@ -139,8 +141,16 @@ class Doing(QObject):
 
     def _worked(self) -> None:
         self._go_on_if_ready()
-        if any(isinstance(window, SheetWindow) for window in self.open_windows):
+        if self._wants_sheets():
             self._work.ask_for_sheets(self._work.piece.state)
+
+    def _wants_sheets(self) -> bool:
+        """Whether a window that follows the sheets is open."""
+        if not self.open_windows:
+            return False
+        from shopdraw.editor.contact_sheet import ContactSheet
+
+        return any(isinstance(window, SheetWindow | ContactSheet) for window in self.open_windows)
 
     def _go_on_if_ready(self) -> None:
         sets = self._work.sheet_sets
@@ -280,7 +290,7 @@ class Doing(QObject):
         if picture.isNull():
             self._work.said.emit(self.tr("{name} can't be read as a picture.").format(name=Path(named).name))
             return
-        file = _beside(Path(named), piece.path.parent if piece.path else None)
+        file = beside(Path(named), piece.path.parent if piece.path else None)
         window = TraceWindow(file, picture, shown.unit, named_sizes(assembly), self._work.canvas.colours)
         window.laid.connect(lambda settings: piece.set_values(settings, self.tr("Photo")))
         self._keep(window)
@@ -307,6 +317,11 @@ class Doing(QObject):
         if self.picture_window is not None:
             self.picture_window.view.colours = colours
             self.picture_window.view.repaint_all()
+        for window in self.open_windows:
+            for view in window.findChildren(QWidget):
+                if isinstance(view, Easel | SheetView):
+                    view.colours = colours
+                    view.update()
 
     def close_windows(self) -> bool:
         """Closes what was opened beside the main window; False where one of them has something to save."""
@@ -332,10 +347,14 @@ class Doing(QObject):
 
     def _sheets_drawn(self) -> None:
         """Windows with a sheet follow the piece."""
+        from shopdraw.editor.contact_sheet import ContactSheet
+
         work = self._work
         for window in self.open_windows:
             if isinstance(window, SheetWindow):
                 window.show_sets(work.sheet_sets, work.on_sheets, work.shown)
+            elif isinstance(window, ContactSheet):
+                window.show_sets(work.sheet_sets)
 
     def _all_pages(self, sets: tuple[SheetSet, ...]) -> None:
         from shopdraw.editor.contact_sheet import ContactSheet
@@ -347,6 +366,17 @@ class Doing(QObject):
     def _changed(self, state: State) -> None:
         if self.picture_window is not None and state.assembly is not None:
             self.picture_window.show_assembly(state.assembly)
+        if self.open_windows:
+            self._compare_again()
+
+    def _compare_again(self) -> None:
+        """Two variants side by side follow the piece."""
+        from shopdraw.editor.compare_window import CompareWindow
+
+        piece = self._work.piece
+        for window in self.open_windows:
+            if isinstance(window, CompareWindow):
+                window.follow(piece.state.text, piece.source, piece.variants())
 
     def _collided(self, boards: frozenset[str]) -> None:
         if self.picture_window is not None:
@@ -362,16 +392,6 @@ def _choose_printer(printer: QPrinter, parent: QWidget | None) -> bool:
 def _pages(printer: QPrinter, count: int) -> range:
     first, last = printer.fromPage(), printer.toPage()
     return range(max(first, 1) - 1, min(last, count) if last else count)
-
-
-def _beside(file: Path, folder: Path | None) -> str:
-    """A path as the piece file keeps it: relative to its own folder where that is possible."""
-    if folder is None:
-        return str(file)
-    try:
-        return Path(os.path.relpath(file.resolve(), folder.resolve())).as_posix()
-    except ValueError:  # another drive
-        return str(file)
 
 
 def _stem(state: State) -> str:

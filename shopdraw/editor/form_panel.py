@@ -153,6 +153,13 @@ class FormPanel(QWidget):
         widget.setFocus()
         return True
 
+    def take_typed(self) -> None:
+        """Sets what is typed into the line with the focus, as leaving it would."""
+        line = self.focusWidget()
+        field = self._fields.get(str(line.property("address"))) if isinstance(line, QLineEdit) else None
+        if isinstance(line, QLineEdit) and field is not None:
+            self._finished(field, line)
+
     def field_of(self, address: str) -> FormField | None:
         """The field of an input, or None where it stands in the file alone."""
         return self._fields.get(address)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from shopdraw.build import CannotBuild, build
@@ -72,7 +72,18 @@ def state_of(text: str, source: str = "piece", variant: str | None = None, *, ro
     try:
         return State(piece.text, piece, build(piece.design, rough=rough))
     except CannotBuild as error:
-        return State(piece.text, piece, None, with_lines(error.faults, piece.text))
+        return State(piece.text, piece, None, _in_own_figures(piece.design, with_lines(error.faults, piece.text)))
+
+
+def _in_own_figures(design: Design, faults: tuple[Fault, ...]) -> tuple[Fault, ...]:
+    """Why a piece can't be built, in inches where it is an inch piece."""
+    # Rules of the trade are loaded when the first piece can't be built: the window opens without them.
+    from shopdraw.check.own_figures import words_in_own_figures
+
+    return tuple(
+        replace(one, found=words_in_own_figures(design, one.found), right=words_in_own_figures(design, one.right))
+        for one in faults
+    )
 
 
 def changed_text(text: str, settings: Iterable[Setting], variant: str | None = None) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from itertools import combinations
 
@@ -14,7 +15,7 @@ from shopdraw.editor.look import LIGHT
 from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_path
-from tests.editor.gestures import click, drag, move, press
+from tests.editor.gestures import click, drag, move, press, release
 
 
 def value(window: Window, *keys: str) -> object:
@@ -222,3 +223,49 @@ def test_at_the_edge_of_the_canvas_the_words_turn_to_the_other_side() -> None:
         assert not box.contains(at)
     full = [QRectF(0, 0, 600, 400)]
     assert room.contains(label_place(QPointF(300, 200), (220.0, 60.0), room, full)), "where all is taken it stands too"
+
+
+@pytest.mark.parametrize("what", ["undo", "redo", "variant", "another file", "a broken text"])
+def test_whatever_changes_the_piece_under_a_hand_ends_the_drag_and_is_not_undone_by_it(
+    open_desk: Window, what: str, qtbot
+) -> None:
+    canvas, piece = open_desk.canvas, open_desk.piece
+    piece.set_text(piece.state.text + '\n[variant.low]\n"case.height" = "40"\n', "Variant")
+    piece.set_values((Setting("case.height", "43"),), "Height")
+    if what == "redo":
+        piece.undo.undo()
+    drag(canvas, "case.width@front", (60, 0), let_go=False)
+    does = {
+        "undo": lambda: qtbot.keyClick(canvas, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier),
+        "redo": open_desk.actions_by_key["redo"].trigger,
+        "variant": lambda: piece.choose_variant("low"),
+        "another file": lambda: piece.open_file(sample_path("plan-chest")),
+        "a broken text": lambda: piece.set_text("[[", "Break"),
+    }
+    does[what]()
+    text, steps = piece.state.text, piece.undo.count()
+    assert not open_desk.work.hand.busy
+    assert canvas.label == ()
+    move(canvas, QPointF(700, 500))
+    release(canvas, QPointF(700, 500))
+    assert (piece.state.text, piece.undo.count()) == (text, steps)
+    heights = {"undo": "41 1/2", "redo": "43", "variant": "43"}
+    if what in heights:
+        assert value(open_desk, "case", "height") == heights[what]
+        assert value(open_desk, "case", "width") == "36"
+        assert next(f for f in canvas.scene.figures if f.name == "Width").value == pytest.approx(36 * 25.4)
+
+
+def test_an_inch_piece_is_told_its_limits_in_inches(open_desk: Window) -> None:
+    canvas, piece = open_desk.canvas, open_desk.piece
+    drag(canvas, "case.width@front", (-5000, 0), let_go=False)
+    told = [words for words, _ in canvas.label if "Stops here" in words]
+    assert told
+    assert " in" in told[0]
+    canvas.give_up()
+    refused: list[str] = []
+    piece.refused.connect(refused.append)
+    for address in ("case.width", "case.depth", "case.height", "opening.bank.divide.step", "base.height"):
+        piece.set_values((Setting(address, "0.4 in" if address != "opening.bank.divide.step" else "10"),), "Small")
+    assert len(refused) == 5
+    assert [words for words in (*refused, *told) if re.search(r"\d mm\b", words)] == []

@@ -372,7 +372,11 @@ def test_two_variants_stand_side_by_side_at_one_scale(open_desk: Window, answers
         qtbot.wait(20)
         left, right = window.left.sight, window.right.sight
         assert (left.zoom, left.y) == pytest.approx((right.zoom, right.y)), "one scale, one floor"
-    window.boxes[1].setCurrentIndex(0)
+    open_desk.piece.choose_variant("wide")
+    open_desk.piece.set_values((Setting("case.height", "40"),), "Lower")
+    assert "41 1/2 → 40" in window.differences.text(), "it follows the piece"
+    open_desk.doing.drop_variant()
+    assert [window.boxes[1].itemText(row) for row in range(window.boxes[1].count())] == ["as in the file"]
     assert window.differences.text() == "Nothing differs."
 
 
@@ -452,6 +456,8 @@ def test_all_pages_stand_on_one_contact_sheet_and_a_click_goes_to_one(open_desk:
     qtbot.keyClick(contact.pages, Qt.Key.Key_End)
     qtbot.keyClick(contact.pages, Qt.Key.Key_Return)
     assert panel.pages.currentText() == "Page 40"
+    contact.show_sets((SheetSet("desk", "", "", "iso", pages[:12]),))
+    assert (contact.pages.count(), contact.left) == (12, 12), "pages that are drawn again are painted again"
 
 
 def test_an_id_at_the_head_of_a_finding_keeps_its_letters() -> None:

@@ -8,6 +8,7 @@ import pytest
 from PySide6.QtCore import QPointF, QSize
 from PySide6.QtGui import QColor, QImage
 
+from shopdraw.editor.state import Setting
 from shopdraw.editor.tracing import TraceWindow, laid_by
 from shopdraw.editor.window import Window
 from shopdraw.piece.design import PhotoTable
@@ -79,3 +80,13 @@ def test_a_photo_that_is_gone_is_left_out(open_desk: Window, desk: Path) -> None
     open_desk.piece.set_text(text, "Photo")
     assert open_desk.piece.state.sound
     assert open_desk.canvas.photos == {}
+    told: list[str] = []
+    open_desk.work.said.connect(told.append)
+    open_desk.piece.set_values((Setting("photo.other.file", "away.jpg"),), "Photo")
+    open_desk.piece.set_values((Setting("case.width", "40"),), "Wider")
+    assert [words for words in told if "away.jpg" in words] == [told[0]], "said once, and not at every change"
+    image = QImage(20, 20, QImage.Format.Format_RGB32)
+    image.fill(QColor(200, 60, 40))
+    assert image.save(str(desk.parent / "away.jpg"))
+    open_desk.piece.set_values((Setting("case.width", "41"),), "Wider")
+    assert "front" in open_desk.canvas.photos, "as soon as it is there"

@@ -4525,6 +4525,10 @@
 <context>
     <name>PointPicker</name>
     <message>
+        <source>Arrow keys move the mark, with Shift a little; Enter sets a point, or takes it up and puts it down.</source>
+        <translation>Pfeiltasten bewegen die Marke, mit Umschalt ein wenig; Eingabe setzt einen Punkt, oder nimmt ihn auf und setzt ihn ab.</translation>
+    </message>
+    <message>
         <source>Photo: click the four points</source>
         <translation>Foto: die vier Punkte anklicken</translation>
     </message>

@@ -18,6 +18,8 @@ from shopdraw.wood.assembly import Assembly
 if TYPE_CHECKING:
     from shopdraw.view.section import Plane
 
+SECTION_GAPS = 2.4
+"""Rows of heights stand between the side view and the section: so many gaps."""
 SECTION = "section"
 """The id of the section through the middle."""
 DIRECTIONS: dict[str, Direction] = {"front": FRONT, "side": RIGHT_SIDE, "plan": PLAN}
@@ -87,7 +89,8 @@ def arrange(
         "plan": Standing("plan", (0.0, plan_y), (0.0, plan_y, width, plan_y + depth)),
     }
     if section:
-        x = side_x + (depth + gap + out["side"][right] if third else -gap - out["side"][left] - depth)
+        beyond = SECTION_GAPS * gap
+        x = side_x + (depth + beyond + out["side"][right] if third else -beyond - out["side"][left] - depth)
         found[SECTION] = Standing(SECTION, (x, 0.0), (x, 0.0, x + depth, height))
     return found
 

@@ -329,6 +329,8 @@ class Doing(QObject):
             if not window.close():
                 return False
         if self.exporting.busy:
+            # Who closes the window knows it: nobody is asked whether to try again.
+            self.exporting.finished.disconnect(self._exported)
             self.exporting.give_up()
         self.drawing.close()
         self.open_windows.clear()

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 import re
+from dataclasses import replace
 from itertools import combinations
 from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
-from PySide6.QtCore import QPointF, QSize, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -24,7 +25,7 @@ from shopdraw.editor.overlay import OVERLAYS, overlay_marks, real_ratios
 from shopdraw.editor.printing import print_pages, printer_for
 from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
-from shopdraw.shipped import sample_path
+from shopdraw.shipped import sample_names, sample_path
 from shopdraw.wood.finding import Finding, Severity
 from tests.editor.conftest import Answers
 from tests.editor.gestures import click, move, press, release
@@ -228,6 +229,30 @@ def test_what_swings_and_slides_lies_over_no_other_view(window: Window, sample: 
     assert window.canvas.scene.standings == together
 
 
+@pytest.mark.parametrize("sample", sample_names())
+def test_no_figure_stands_over_another_view(window: Window, sample: str, qtbot) -> None:
+    window.show()
+    window.open_file(sample_path(sample))
+    window.actions_by_key["section"].trigger()
+    qtbot.waitExposed(window)
+    canvas = window.canvas
+    canvas.grab()
+    boxes = {
+        view: QRectF(
+            QPointF(*canvas.sight.on_screen(standing.box[:2])), QPointF(*canvas.sight.on_screen(standing.box[2:]))
+        ).normalized()
+        for view, standing in canvas.scene.standings.items()
+    }
+    assert set(boxes) == {"front", "side", "plan", "section"}
+    over = {
+        (figure.id, view)
+        for figure in canvas.scene.figures
+        for view, box in boxes.items()
+        if view != figure.view and canvas.figure_place(figure.id).intersects(box)
+    }
+    assert over == set()
+
+
 def test_hidden_lines_can_be_left_out(open_desk: Window) -> None:
     before = open_desk.canvas.grab().toImage()
     open_desk.actions_by_key["hidden"].trigger()
@@ -302,7 +327,28 @@ def test_boards_that_run_into_each_other_are_marked(open_desk: Window, qtbot) ->
     window.sliders["drawer.1"].setValue(100)
     window.sliders["lid"].setValue(60)
     window.show_colliding(frozenset({"lid", "drawer.1.front"}))
-    assert "drawer.1.front" in window.note.text()
+    assert "drawer 1, front" in window.note.text()
+
+
+def test_boards_that_share_wood_where_they_stand_are_found_when_the_hand_rests(open_desk: Window, qtbot) -> None:
+    """A fault is planted: one drawer's front stands 40 mm too high; drawn out it is clear of the rail again."""
+    open_desk.doing.picture()
+    picture, assembly = open_desk.doing.picture_window, open_desk.piece.state.assembly
+    assert picture is not None
+    assert assembly is not None
+    picture.sliders["drawer.2"].setValue(0)
+    qtbot.wait(400)
+    assert picture.note.text() == ""
+    boards = tuple(
+        replace(board, frame=board.frame.moved((0.0, 0.0, 40.0))) if board.id == "drawer.3.front" else board
+        for board in assembly.boards
+    )
+    picture.show_assembly(replace(assembly, boards=boards))
+    qtbot.waitUntil(lambda: bool(picture.view.colliding), timeout=60_000)
+    assert "drawer.3.front" in picture.view.colliding
+    assert "drawer 3, front" in picture.note.text()
+    picture.show_assembly(assembly)
+    qtbot.waitUntil(lambda: picture.note.text() == "", timeout=60_000)
 
 
 # Variants

@@ -1070,20 +1070,20 @@
 <context>
     <name>Doing</name>
     <message>
-        <source>How far the export has come</source>
-        <translation>Wie weit das Schreiben ist</translation>
-    </message>
-    <message>
         <source>Give up</source>
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>Give up the export</source>
-        <translation>Das Schreiben abbrechen</translation>
+        <source>How far it has come</source>
+        <translation>Wie weit es ist</translation>
     </message>
     <message>
-        <source>Give up the export; what was in the folder stays as it was</source>
-        <translation>Das Schreiben abbrechen; was im Ordner lag, bleibt wie zuvor</translation>
+        <source>Give up what is being written or printed</source>
+        <translation>Abbrechen, was geschrieben oder gedruckt wird</translation>
+    </message>
+    <message>
+        <source>Give it up; what was in the folder stays as it was</source>
+        <translation>Abbrechen; was im Ordner war, bleibt, wie es war</translation>
     </message>
     <message>
         <source>Write the package to this folder</source>
@@ -1156,6 +1156,14 @@
     <message>
         <source>Nothing</source>
         <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>Something is still being written; print when that is done.</source>
+        <translation>Es wird noch etwas geschrieben; drucken Sie, wenn das fertig ist.</translation>
+    </message>
+    <message>
+        <source>Printing page {page} of {pages}</source>
+        <translation>Seite {page} von {pages} wird gedruckt</translation>
     </message>
     <message>
         <source>This system tells no folder for your own files: name a shop in the piece.</source>
@@ -4531,6 +4539,17 @@
     <message>
         <source>Photo: click the four points</source>
         <translation>Foto: die vier Punkte anklicken</translation>
+    </message>
+</context>
+<context>
+    <name>Printing</name>
+    <message>
+        <source>Printing was given up.</source>
+        <translation>Das Drucken wurde abgebrochen.</translation>
+    </message>
+    <message>
+        <source>{count} pages are with the printer.</source>
+        <translation>{count} Seiten sind beim Drucker.</translation>
     </message>
 </context>
 <context>

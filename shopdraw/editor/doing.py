@@ -34,7 +34,7 @@ if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter
 
     from shopdraw.editor.picture import PictureWindow
-    from shopdraw.editor.printing import Choose
+    from shopdraw.editor.printing import Choose, Printing
 
 
 class Doing(QObject):
@@ -51,17 +51,18 @@ class Doing(QObject):
         self._actions = actions
         self.exporting = Exporting(self)
         self.choose_printer: Choose = _choose_printer
+        self.printing: Printing | None = None
         self.picture_window: PictureWindow | None = None
         self.open_windows: list[QWidget] = []
         self._folder = ""
         self._wants = ""
         self._stage = QLabel(window)
         self._bar = QProgressBar(window)
-        self._bar.setAccessibleName(self.tr("How far the export has come"))
+        self._bar.setAccessibleName(self.tr("How far it has come"))
         self._bar.setMaximumWidth(window.fontMetrics().averageCharWidth() * 30)
         self.give_up = QPushButton(self.tr("Give up"), window)
-        self.give_up.setAccessibleName(self.tr("Give up the export"))
-        self.give_up.setToolTip(self.tr("Give up the export; what was in the folder stays as it was"))
+        self.give_up.setAccessibleName(self.tr("Give up what is being written or printed"))
+        self.give_up.setToolTip(self.tr("Give it up; what was in the folder stays as it was"))
         for widget in (self._stage, self._bar, self.give_up):
             window.statusBar().addPermanentWidget(widget)
             widget.hide()
@@ -84,7 +85,7 @@ class Doing(QObject):
     def export(self, folder: str = "") -> None:
         """Writes the package to a folder, asking for it where none is named."""
         state = self._work.piece.state
-        if not state.sound or self.exporting.busy:
+        if not state.sound or self.exporting.busy or (self.printing is not None and self.printing.busy):
             return
         start = str(self._work.piece.path.parent) if self._work.piece.path else ""
         question = Question(Kind.FOLDER, self.tr("Write the package to this folder"), start=start)
@@ -196,11 +197,29 @@ class Doing(QObject):
 
     def print_set(self, sheets: SheetSet) -> None:
         """Prints a whole set, after the printer is chosen."""
-        from shopdraw.editor.printing import print_pages, printer_for
+        from shopdraw.editor.printing import Printing, printer_for
 
+        if self.exporting.busy or (self.printing is not None and self.printing.busy):
+            self._work.said.emit(self.tr("Something is still being written; print when that is done."))
+            return
         printer = printer_for(sheets)
-        if self.choose_printer(printer, self._window):
-            print_pages(printer, sheets, _pages(printer, len(sheets.sheets)))
+        if not self.choose_printer(printer, self._window):
+            return
+        if self.printing is None:
+            self.printing = Printing(self)
+            self.printing.progressed.connect(self._print_progressed)
+            self.printing.finished.connect(self._printed)
+            self.give_up.clicked.connect(self.printing.give_up)
+        self.printing.begin(printer, sheets, _pages(printer, len(sheets.sheets)))
+
+    def _print_progressed(self, done: int, steps: int) -> None:
+        self._progressed(done, steps, "")
+        self._stage.setText(self.tr("Printing page {page} of {pages}").format(page=min(done + 1, steps), pages=steps))
+
+    def _printed(self, _done: bool, words: str) -> None:  # a signal's argument
+        for widget in (self._stage, self._bar, self.give_up):
+            widget.hide()
+        self._work.said.emit(words)
 
     # Revisions
 
@@ -332,6 +351,8 @@ class Doing(QObject):
             # Who closes the window knows it: nobody is asked whether to try again.
             self.exporting.finished.disconnect(self._exported)
             self.exporting.give_up()
+        if self.printing is not None:
+            self.printing.give_up()
         self.drawing.close()
         self.open_windows.clear()
         return True

@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -33,6 +33,7 @@ from tests.editor.test_canvas import value
 from tests.editor.test_keyboard import contrast
 
 POINTS_PER_MM = 72 / 25.4
+PAGES = 150
 
 
 def finding(severity: Severity, code: str = "rule", right: tuple[str, str] | None = None, **more) -> Finding:
@@ -452,6 +453,57 @@ def test_a_page_prints_at_its_own_size_and_a_mm_is_a_mm(open_desk: Window, tmp_p
     assert float(pages[0].mediabox.width) / POINTS_PER_MM == pytest.approx(210, abs=0.3)
     xs = drawn_xs(pages[0])
     assert max(xs) - min(xs) == pytest.approx(100, abs=0.1)
+
+
+def ready_to_print(window: Window, file: Path) -> SheetSet:
+    """Many pages, and a printer that writes a file."""
+    paper = Paper("A4", 210.0, 297.0, (10, 10, 200, 287), "small")
+    marks = tuple(Line((30.0, 10.0 + number / 4), (130.0, 12.0 + number / 4), Meaning.HIDDEN) for number in range(900))
+
+    def choose(printer, _parent) -> bool:
+        printer.setOutputFileName(str(file))
+        return True
+
+    window.doing.choose_printer = choose
+    return SheetSet("check", "", "", "iso", tuple(Sheet(f"s{n}", str(n), "P", paper, (), marks) for n in range(PAGES)))
+
+
+def test_printing_tells_its_progress_and_the_window_goes_on(open_desk: Window, tmp_path: Path, qtbot) -> None:
+    doing, file = open_desk.doing, tmp_path / "pages.pdf"
+    ticks: list[int] = []
+    timer = QTimer()
+    timer.timeout.connect(lambda: ticks.append(1))
+    timer.start(5)
+    doing.print_set(ready_to_print(open_desk, file))
+    assert doing.printing is not None
+    assert doing.printing.busy, "the dialog is gone and the pages are still to come"
+    assert doing._bar.isVisible()
+    told: list[str] = []
+    doing.printing.progressed.connect(lambda _done, _steps: told.append(doing._stage.text()))
+    qtbot.waitUntil(lambda: not doing.printing.busy, timeout=60_000)
+    assert len(PdfReader(file).pages) == PAGES
+    assert len(ticks) > 5, "the window had its turns meanwhile"
+    assert len(set(told)) > 3
+    assert f"of {PAGES}" in told[0]
+    assert not doing._bar.isVisible()
+    assert f"{PAGES} pages" in open_desk.statusBar().currentMessage()
+
+
+def test_printing_is_given_up_and_leaves_no_half_file(open_desk: Window, tmp_path: Path, qtbot) -> None:
+    doing, file = open_desk.doing, tmp_path / "pages.pdf"
+    sheets = ready_to_print(open_desk, file)
+    doing.print_set(sheets)
+    qtbot.waitUntil(lambda: doing._bar.value() > 2, timeout=30_000)
+    doing.print_set(sheets)  # while it prints nothing else is begun
+    doing.export(str(tmp_path))
+    assert not doing.exporting.busy
+    qtbot.mouseClick(doing.give_up, Qt.MouseButton.LeftButton)
+    assert not doing.printing.busy
+    assert not file.exists()
+    assert not doing.give_up.isVisible()
+    doing.print_set(sheets)
+    qtbot.waitUntil(lambda: not doing.printing.busy, timeout=60_000)
+    assert len(PdfReader(file).pages) == PAGES
 
 
 def drawn_xs(page) -> list[float]:

@@ -17,12 +17,12 @@ from shopdraw.trade.species import all_species
 
 PLACES = (
     "check/*.py", "build/*.py", "cli/export.py", "cli/package.py", "measure/*.py", "wood/finding.py",
-    "cnc/advice.py", "cnc/setting.py", "cnc/part.py",
+    "cnc/advice.py", "cnc/corner.py", "cnc/setting.py", "cnc/part.py",
     "cnc/second.py", "cnc/side_name.py", "piece/design.py", "piece/fault.py", "piece/migration.py",
     "piece/quantity.py", "piece/reading.py", "piece/refusal.py", "piece/saving.py", "piece/shop.py",
     "piece/shop_reading.py", "piece/source_text.py", "piece/unknown.py", "piece/variant.py", "sheet/set.py",
     "sheet/compose.py", "sheet/spread.py", "lists/layout/yard.py", "lists/layout/bundle.py",
-    "lists/layout/layout_table.py", "trade/moisture.py", "trade/table.py",
+    "lists/layout/layout_table.py", "trade/moisture.py", "trade/table.py", "editor/sheet_grips.py",
 )  # fmt: skip
 """Modules whose words reach the window: findings, faults, names of boards and what is said when a value is typed."""
 SINGLE = (
@@ -44,6 +44,18 @@ TITLES = (
     "reference face to the right", "row {0} of {1}", "column {0} of {1}", "sides", "view {0}", "width", "{0} sawn",
 )  # fmt: skip
 """What the titles of sheets are made of, which are put together in many places."""
+PLACES_ON_SHEETS = (
+    "bay", "bays", "butt", "end", "floor", "hinge {0}", "inner", "lip", "opening", "outer", "show face", "slant",
+    "space", "start", "support", "v-housing", "writing face",
+)  # fmt: skip
+"""Edges and ends that are no board's own side, as a person reads them when one more dimension is drawn."""
+SIDES = tuple(
+    f"{article}{way} {what}"
+    for article in ("", "the ")
+    for way in ("left", "right", "front", "back", "lower", "upper")
+    for what in ("edge", "end")
+)
+"""What a person at the bench calls a board's edges and ends, alone and where something is measured from them."""
 READERS = (
     "cannot declare {0} twice", "cannot mutate immutable namespace {0}", "cannot overwrite a value",
     "duplicate inline table key {0}", "expected '=' after a key in a key/value pair",
@@ -64,7 +76,7 @@ _IN_THE_FILE = re.compile(
 """What stands in a file as it is: an input with its value, an id, a unit."""
 _GAP = re.compile(r"\{\d+\}")
 _FIGURE = r"(?:\{\d+\}|\d+(?:\.\d+)?)"
-_LENGTH = re.compile(rf"{_FIGURE}(?:(?: to | × ){_FIGURE})* mm(?:³|\b)|\d+\.\d+(?= kg|°|%)")
+_LENGTH = re.compile(rf"{_FIGURE}(?:(?: to | × ){_FIGURE})* mm(?:³|\b)|\d+\.\d+(?= kg|°|%| dm³)")
 """A length with its unit, and a figure that may be told with a decimal comma."""
 _ADDRESS = re.compile(r"(?:\b[a-z]+\.)?\{\d+\}(?:\.(?:[a-z_]+|\{\d+\}))*")
 """A gap, with the rest of an address of the piece file round it."""
@@ -76,7 +88,8 @@ def sentences(package: Path) -> list[str]:
     Args:
         package: the folder of shopdraw.
     """
-    found = {*SINGLE, *TITLES, *READERS, *(one.name for one in all_species()), *(one.name for one in panels())}
+    found = {*SINGLE, *TITLES, *SIDES, *PLACES_ON_SHEETS, *READERS}
+    found |= {one.name for one in (*all_species(), *panels())}
     for place in PLACES:
         for file in sorted(package.glob(place)):
             found |= {sentence for sentence in _of(file) if _tells(sentence)}

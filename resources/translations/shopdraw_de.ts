@@ -908,6 +908,10 @@
         <translation>{name}: zwei Varianten</translation>
     </message>
     <message>
+        <source>What differs</source>
+        <translation>Was verschieden ist</translation>
+    </message>
+    <message>
         <source>Variant at the left</source>
         <translation>Variante links</translation>
     </message>
@@ -918,6 +922,18 @@
     <message>
         <source>as in the file</source>
         <translation>wie in der Datei</translation>
+    </message>
+    <message>
+        <source>Nothing differs.</source>
+        <translation>Nichts ist verschieden.</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht gegeben</translation>
+    </message>
+    <message>
+        <source>{input}: {left} → {right}</source>
+        <translation>{input}: {left} → {right}</translation>
     </message>
 </context>
 <context>
@@ -1054,20 +1070,20 @@
 <context>
     <name>Doing</name>
     <message>
-        <source>How far the export has come</source>
-        <translation>Wie weit das Schreiben ist</translation>
-    </message>
-    <message>
         <source>Give up</source>
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>Give up the export</source>
-        <translation>Das Schreiben abbrechen</translation>
+        <source>How far it has come</source>
+        <translation>Wie weit es ist</translation>
     </message>
     <message>
-        <source>Give up the export; what was in the folder stays as it was</source>
-        <translation>Das Schreiben abbrechen; was im Ordner lag, bleibt wie zuvor</translation>
+        <source>Give up what is being written or printed</source>
+        <translation>Abbrechen, was geschrieben oder gedruckt wird</translation>
+    </message>
+    <message>
+        <source>Give it up; what was in the folder stays as it was</source>
+        <translation>Abbrechen; was im Ordner war, bleibt, wie es war</translation>
     </message>
     <message>
         <source>Write the package to this folder</source>
@@ -1140,6 +1156,14 @@
     <message>
         <source>Nothing</source>
         <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>Something is still being written; print when that is done.</source>
+        <translation>Es wird noch etwas geschrieben; drucken Sie, wenn das fertig ist.</translation>
+    </message>
+    <message>
+        <source>Printing page {page} of {pages}</source>
+        <translation>Seite {page} von {pages} wird gedruckt</translation>
     </message>
     <message>
         <source>This system tells no folder for your own files: name a shop in the piece.</source>
@@ -1246,6 +1270,10 @@
 </context>
 <context>
     <name>Explanation</name>
+    <message>
+        <source>the stock that it is made of, by its name</source>
+        <translation>das Material, aus dem es ist, mit seinem Namen</translation>
+    </message>
     <message>
         <source>which member is made of which stock</source>
         <translation>welches Teil aus welchem Material ist</translation>
@@ -1695,12 +1723,120 @@
         <translation>Breite einer Hirnleiste</translation>
     </message>
     <message>
+        <source>of the piece, as it stands on the title block</source>
+        <translation>des Möbels, wie er im Schriftfeld steht</translation>
+    </message>
+    <message>
+        <source>what it is built as; each kind has members of its own</source>
+        <translation>als was es gebaut wird; jede Art hat eigene Teile</translation>
+    </message>
+    <message>
+        <source>of bare numbers in this file and of the drawings</source>
+        <translation>für Zahlen ohne Einheit in dieser Datei und für die Zeichnungen</translation>
+    </message>
+    <message>
+        <source>letter or number of the drawings&apos; state, on the title block</source>
+        <translation>Buchstabe oder Nummer des Zeichnungsstands, im Schriftfeld</translation>
+    </message>
+    <message>
+        <source>of issue, on the title block: 2026-03-02</source>
+        <translation>der Ausgabe, im Schriftfeld: 2026-03-02</translation>
+    </message>
+    <message>
+        <source>who drew it, on the title block</source>
+        <translation>wer gezeichnet hat, im Schriftfeld</translation>
+    </message>
+    <message>
+        <source>who approved it, on the title block</source>
+        <translation>wer freigegeben hat, im Schriftfeld</translation>
+    </message>
+    <message>
+        <source>from the floor to the upper face of the top</source>
+        <translation>vom Fußboden bis zur Oberseite der Deckplatte</translation>
+    </message>
+    <message>
+        <source>stopped: it ends behind the front edge and isn&apos;t seen there; through: it runs out</source>
+        <translation>abgesetzt: sie endet hinter der Vorderkante und ist dort nicht zu sehen; durchgehend: sie läuft aus</translation>
+    </message>
+    <message>
+        <source>from the floor to the surface that one writes on</source>
+        <translation>vom Fußboden bis zur Fläche, auf der man schreibt</translation>
+    </message>
+    <message>
+        <source>of the top&apos;s upper face, from the slant to the rear; given in the place of the angle</source>
+        <translation>der Oberseite der Deckplatte, von der Schräge nach hinten; an Stelle des Winkels gegeben</translation>
+    </message>
+    <message>
+        <source>how the shut lid lies: on the sides, with a rabbet between them, or flush between them</source>
+        <translation>wie die geschlossene Klappe liegt: auf den Seiten, mit einem Falz zwischen ihnen oder bündig zwischen ihnen</translation>
+    </message>
+    <message>
+        <source>the lid&apos;s edge that the hinges are at: lower as a desk has it, upper as a lectern has it</source>
+        <translation>die Kante der Klappe mit den Bändern: unten wie am Schreibmöbel, oben wie am Pult</translation>
+    </message>
+    <message>
+        <source>solid wood, or a sheet such as plywood</source>
+        <translation>Massivholz oder eine Platte wie Sperrholz</translation>
+    </message>
+    <message>
+        <source>rough thickness by the trade&apos;s name: 4/4</source>
+        <translation>Rohdicke, wie sie im Handel heißt: 4/4</translation>
+    </message>
+    <message>
+        <source>how the boards are sawn, which says how much they move</source>
+        <translation>wie die Bretter geschnitten sind; danach richtet sich, wie sehr sie arbeiten</translation>
+    </message>
+    <message>
+        <source>whether the thickness was measured on the wood at hand; no: it is what the yard calls it</source>
+        <translation>ob die Dicke am Holz gemessen ist; nein: sie ist, was der Händler angibt</translation>
+    </message>
+    <message>
         <source>lost on each edge of a board at hand that is jointed</source>
         <translation>geht an jeder gefügten Kante eines vorhandenen Bretts verloren</translation>
     </message>
     <message>
+        <source>why it is that much; printed with it</source>
+        <translation>warum so viel; wird mitgedruckt</translation>
+    </message>
+    <message>
         <source>its parts may lie with their grain across the sheet: painted, or without grain</source>
         <translation>seine Teile dürfen quer zur Faser der Platte liegen: deckend gestrichen oder ohne Faser</translation>
+    </message>
+    <message>
+        <source>what lies there: the bottom, a web frame under drawers, a shelf in dados, or a loose one on pins</source>
+        <translation>was dort liegt: der Unterboden, ein Laufrahmen unter Schubkästen, ein Boden in Quernuten oder ein loser auf Bodenträgern</translation>
+    </message>
+    <message>
+        <source>its upper face over the floor; without it levels share the room between their neighbours</source>
+        <translation>seine Oberseite über dem Fußboden; ohne sie teilen sich Ebenen den Raum zwischen ihren Nachbarn</translation>
+    </message>
+    <message>
+        <source>the level that it stands on</source>
+        <translation>die Ebene, auf der es steht</translation>
+    </message>
+    <message>
+        <source>rows under each other, or columns beside each other</source>
+        <translation>Reihen untereinander oder Spalten nebeneinander</translation>
+    </message>
+    <message>
+        <source>equal: all alike; step and ratio: each larger than the one before; given: by its sizes</source>
+        <translation>gleich: alle gleich; stufenweise und im Verhältnis: jedes größer als das davor; einzeln gegeben: nach den Maßen</translation>
+    </message>
+    <message>
+        <source>what it holds: drawers, the lid&apos;s supports, pigeonholes or nothing</source>
+        <translation>was es enthält: Schubkästen, die Klappenstützen, kleine Fächer oder nichts</translation>
+    </message>
+    <message>
+        <source>of the lip, from the front&apos;s face to its shoulder</source>
+        <translation>des Überschlags, von der Schauseite des Vorderstücks bis zur Brüstung</translation>
+    </message>
+    <message>
+        <source>between the box and its opening, each side</source>
+        <translation>zwischen Kasten und Fach, je Seite</translation>
+    </message>
+    <message>
+        <source>between the box and its opening, above; default from the seasons</source>
+        <translation>zwischen Kasten und Fach, oben; Vorgabe aus den Jahreszeiten</translation>
     </message>
     <message>
         <source>between core or flush lid and the sides, each side; default 1 mm, or what its caps need</source>
@@ -1767,8 +1903,20 @@
         <translation>Buchleiste eines Pults: wie weit sie über die Außenfläche der Klappe steht; Vorgabe 12 mm</translation>
     </message>
     <message>
+        <source>how many, along the lid&apos;s edge</source>
+        <translation>wie viele, an der Kante der Klappe entlang</translation>
+    </message>
+    <message>
+        <source>of one hinge, along the edge</source>
+        <translation>eines Bands, an der Kante entlang</translation>
+    </message>
+    <message>
         <source>width of a leaf from the pin&apos;s centre</source>
         <translation>Breite eines Lappens von der Stiftmitte</translation>
+    </message>
+    <message>
+        <source>of a leaf: how deep it is let in</source>
+        <translation>eines Lappens: wie tief er eingelassen wird</translation>
     </message>
     <message>
         <source>over the bar; default from its seasons, at least 1 mm</source>
@@ -1833,6 +1981,10 @@
     <message>
         <source>width of runners; default from what bears on them</source>
         <translation>Breite der Laufleisten; Vorgabe aus dem, was auf ihnen liegt</translation>
+    </message>
+    <message>
+        <source>where the frames are glued to the sides; the rest is free to move with the seasons</source>
+        <translation>wo die Rahmen an die Seiten geleimt sind; der Rest kann mit den Jahreszeiten arbeiten</translation>
     </message>
     <message>
         <source>length of the glued front tenon</source>
@@ -1935,8 +2087,16 @@
         <translation>licht; Felder ohne Breite teilen sich den Rest</translation>
     </message>
     <message>
+        <source>clear heights under the shelves of every bay, from the lowest up</source>
+        <translation>lichte Höhen unter den Böden jedes Felds, von unten nach oben</translation>
+    </message>
+    <message>
         <source>how many spaces, from the lowest up, have a drawer</source>
         <translation>wie viele Fächer, vom untersten an, ein Kästchen haben</translation>
+    </message>
+    <message>
+        <source>at the head of every bay</source>
+        <translation>oben in jedem Feld</translation>
     </message>
     <message>
         <source>how many, keyed 1, 2, ...; else the opening&apos;s columns</source>
@@ -2007,12 +2167,32 @@
         <translation>Holzfeuchte beim Bau, in der trockensten und in der feuchtesten Jahreszeit; oder die Luft, die sie bewirkt.</translation>
     </message>
     <message>
+        <source>moisture of the wood when the piece is built, percent</source>
+        <translation>Holzfeuchte beim Bau, Prozent</translation>
+    </message>
+    <message>
+        <source>moisture of the wood in the driest season, percent</source>
+        <translation>Holzfeuchte in der trockensten Jahreszeit, Prozent</translation>
+    </message>
+    <message>
+        <source>moisture of the wood in the wettest season, percent</source>
+        <translation>Holzfeuchte in der feuchtesten Jahreszeit, Prozent</translation>
+    </message>
+    <message>
         <source>of the air, °C, where humidity is given</source>
         <translation>der Luft, °C, wo die Luftfeuchte gegeben ist</translation>
     </message>
     <message>
         <source>relative humidity of the shop&apos;s air; then `build` follows</source>
         <translation>relative Luftfeuchte der Werkstatt; dann folgt die Holzfeuchte beim Bau</translation>
+    </message>
+    <message>
+        <source>relative humidity of the room&apos;s air in the driest season; then `dry` follows</source>
+        <translation>relative Luftfeuchte des Raums in der trockensten Jahreszeit; dann folgt `dry`</translation>
+    </message>
+    <message>
+        <source>relative humidity of the room&apos;s air in the wettest season; then `wet` follows</source>
+        <translation>relative Luftfeuchte des Raums in der feuchtesten Jahreszeit; dann folgt `wet`</translation>
     </message>
     <message>
         <source>what the piece will carry, and whether it is held to a wall.</source>
@@ -2039,16 +2219,60 @@
         <translation>wie die Blätter aussehen.</translation>
     </message>
     <message>
+        <source>wall: large sheets to hang up; bench: small ones to have at hand</source>
+        <translation>Wandplan: große Blätter zum Aufhängen; Werkbankmappe: kleine zur Hand</translation>
+    </message>
+    <message>
         <source>A1, ARCH D, ...; default by style and set</source>
         <translation>A1, ARCH D, …; Vorgabe nach Norm und Ausführung</translation>
+    </message>
+    <message>
+        <source>rules that the sheets follow; default ASME for inch pieces, else ISO</source>
+        <translation>Regeln, denen die Blätter folgen; Vorgabe ASME für Möbel in Zoll, sonst ISO</translation>
+    </message>
+    <message>
+        <source>where side and plan stand; default third angle for inch pieces, else first angle</source>
+        <translation>wo Seite und Draufsicht stehen; Vorgabe Projektionsmethode 3 für Möbel in Zoll, sonst Methode 1</translation>
+    </message>
+    <message>
+        <source>of the sheets, for the title block</source>
+        <translation>der Blätter, für das Schriftfeld</translation>
+    </message>
+    <message>
+        <source>sign in the figures of the sheets</source>
+        <translation>Zeichen in den Zahlen der Blätter</translation>
     </message>
     <message>
         <source>of printed fractions: 2, 4, 8, 16, 32 or 64</source>
         <translation>gedruckter Brüche: 2, 4, 8, 16, 32 oder 64</translation>
     </message>
     <message>
+        <source>whether sizes stand in the other unit as well</source>
+        <translation>ob Maße auch in der anderen Einheit dastehen</translation>
+    </message>
+    <message>
+        <source>smallest paper that the sheets may be printed on, with letters that can still be read</source>
+        <translation>kleinstes Papier, auf das die Blätter gedruckt werden dürfen, mit noch lesbarer Schrift</translation>
+    </message>
+    <message>
+        <source>that templates are tiled on; roll: each in one piece</source>
+        <translation>auf das Schablonen verteilt werden; Rolle: jede am Stück</translation>
+    </message>
+    <message>
         <source>one board&apos;s own stock, grain words, note.</source>
         <translation>Material, Bezeichnung und Notiz eines einzelnen Bretts.</translation>
+    </message>
+    <message>
+        <source>another stock than its member&apos;s, by its name</source>
+        <translation>ein anderes Material als das seines Teils, mit seinem Namen</translation>
+    </message>
+    <message>
+        <source>printed beside the board on its part sheet</source>
+        <translation>steht auf dem Einzelteilblatt beim Brett</translation>
+    </message>
+    <message>
+        <source>what the board is called on the sheets</source>
+        <translation>wie das Brett auf den Blättern heißt</translation>
     </message>
     <message>
         <source>it may lie with its grain across the sheet; default as its stock says</source>
@@ -2065,6 +2289,10 @@
     <message>
         <source>entered from: reference face or its back, an edge, or the reference end or the other</source>
         <translation>von welcher Seite: Bezugsfläche oder ihre Rückseite, eine Kante, oder das Bezugsende oder das andere</translation>
+    </message>
+    <message>
+        <source>of the hole or notch</source>
+        <translation>des Lochs oder der Ausklinkung</translation>
     </message>
     <message>
         <source>its middle: from the reference end; on an end, from the reference edge</source>
@@ -2111,6 +2339,10 @@
         <translation>das Foto, als Pfad von der Möbeldatei aus</translation>
     </message>
     <message>
+        <source>the view that it lies behind</source>
+        <translation>die Ansicht, hinter der es liegt</translation>
+    </message>
+    <message>
         <source>x and y, pixels, of four points: lower left, lower right, upper right, upper left</source>
         <translation>x und y, Bildpunkte, von vier Punkten: unten links, unten rechts, oben rechts, oben links</translation>
     </message>
@@ -2139,8 +2371,28 @@
         <translation>Worte zu irgendetwas.</translation>
     </message>
     <message>
+        <source>what it is about: id of a board, a joint or an opening</source>
+        <translation>worum es geht: Kennung eines Bretts, einer Verbindung oder eines Fachs</translation>
+    </message>
+    <message>
+        <source>the words, as they are printed</source>
+        <translation>die Worte, wie sie gedruckt werden</translation>
+    </message>
+    <message>
         <source>a finding that a person has looked at, with the reason.</source>
         <translation>ein Befund, den jemand angesehen hat, mit der Begründung.</translation>
+    </message>
+    <message>
+        <source>of the finding, as the list of findings has it</source>
+        <translation>des Befunds, wie die Liste der Befunde ihn hat</translation>
+    </message>
+    <message>
+        <source>the board or place that is meant; all where nothing is said</source>
+        <translation>das Brett oder die Stelle, die gemeint ist; alle, wo nichts gesagt ist</translation>
+    </message>
+    <message>
+        <source>why it is all right here; printed with it</source>
+        <translation>warum es hier in Ordnung ist; wird mitgedruckt</translation>
     </message>
     <message>
         <source>where a person wants a dimension to stand, whatever the sizes become.</source>
@@ -2195,6 +2447,14 @@
         <translation>was ein Änderungsstand eingefroren hat und was bis dahin zugeschnitten war.</translation>
     </message>
     <message>
+        <source>on which it was frozen</source>
+        <translation>an dem er eingefroren wurde</translation>
+    </message>
+    <message>
+        <source>what has changed, for the revision table</source>
+        <translation>was sich geändert hat, für die Änderungsliste</translation>
+    </message>
+    <message>
         <source>a line a board: id, label, sizes, fingerprint; freezing writes it</source>
         <translation>eine Zeile je Brett: Kennung, Nummer, Maße, Prüfsumme; das Einfrieren schreibt sie</translation>
     </message>
@@ -2209,6 +2469,18 @@
     <message>
         <source>whose it is; the unit of bare numbers in this file; the money that prices are in.</source>
         <translation>wem sie gehört; die Einheit bloßer Zahlen in dieser Datei; das Geld, in dem Preise stehen.</translation>
+    </message>
+    <message>
+        <source>of the shop</source>
+        <translation>der Werkstatt</translation>
+    </message>
+    <message>
+        <source>of bare numbers in this file</source>
+        <translation>für Zahlen ohne Einheit in dieser Datei</translation>
+    </message>
+    <message>
+        <source>that prices are in: EUR, $</source>
+        <translation>der Preise: EUR, $</translation>
     </message>
     <message>
         <source>what sawing costs in wood. Defaults are common practice.</source>
@@ -2237,6 +2509,10 @@
     <message>
         <source>from the cutter&apos;s middle to the base&apos;s guiding edge</source>
         <translation>von der Fräsermitte bis zur Führungskante der Grundplatte</translation>
+    </message>
+    <message>
+        <source>version of DXF that the machine shop reads</source>
+        <translation>DXF-Version, die der Maschinenbetrieb liest</translation>
     </message>
     <message>
         <source>left on an outline for the finishing pass</source>
@@ -2287,6 +2563,14 @@
         <translation>ein Fräser oder ein Bohrer.</translation>
     </message>
     <message>
+        <source>what its end is like</source>
+        <translation>wie sein Ende geformt ist</translation>
+    </message>
+    <message>
+        <source>how deep its edges cut</source>
+        <translation>wie tief seine Schneiden reichen</translation>
+    </message>
+    <message>
         <source>it may enter straight down</source>
         <translation>er darf senkrecht eintauchen</translation>
     </message>
@@ -2297,6 +2581,14 @@
     <message>
         <source>a guide collar for template work.</source>
         <translation>ein Kopierring für Schablonen.</translation>
+    </message>
+    <message>
+        <source>diameter that runs along the template</source>
+        <translation>Durchmesser, der an der Schablone entlangläuft</translation>
+    </message>
+    <message>
+        <source>how far it stands out below the base</source>
+        <translation>wie weit er unter der Grundplatte vorsteht</translation>
     </message>
     <message>
         <source>boards that the yard sells, rough by quarters or dressed; each width in each length.</source>
@@ -2319,6 +2611,18 @@
         <translation>der Handelsname eines gehobelten Bretts: „1x8“</translation>
     </message>
     <message>
+        <source>that it has</source>
+        <translation>die es dort gibt</translation>
+    </message>
+    <message>
+        <source>of one, in the shop&apos;s money; where it is given the cheapest layout is sought</source>
+        <translation>für eines, im Geld der Werkstatt; ist er gegeben, wird der billigste Schnittplan gesucht</translation>
+    </message>
+    <message>
+        <source>what the price is for</source>
+        <translation>wofür der Preis gilt</translation>
+    </message>
+    <message>
         <source>sheets that the yard sells; grain runs along the length.</source>
         <translation>Platten, die der Holzhandel führt; die Faser läuft der Länge nach.</translation>
     </message>
@@ -2331,8 +2635,28 @@
         <translation>jede, wo nichts gesagt ist</translation>
     </message>
     <message>
+        <source>across the grain</source>
+        <translation>quer zur Faser</translation>
+    </message>
+    <message>
+        <source>along the grain</source>
+        <translation>längs der Faser</translation>
+    </message>
+    <message>
+        <source>of one sheet, in the shop&apos;s money</source>
+        <translation>einer Platte, im Geld der Werkstatt</translation>
+    </message>
+    <message>
         <source>what lies in the rack; used before anything is bought.</source>
         <translation>was im Regal liegt; wird verwendet, bevor etwas gekauft wird.</translation>
+    </message>
+    <message>
+        <source>by its key in the trade tables</source>
+        <translation>mit ihrem Schlüssel aus den Tabellen</translation>
+    </message>
+    <message>
+        <source>how many of that size there are</source>
+        <translation>wie viele es in dieser Größe gibt</translation>
     </message>
     <message>
         <source>from and to, from one end: knots, checks, sapwood</source>
@@ -2597,6 +2921,10 @@
         <translation>Das Möbel speichern unter</translation>
     </message>
     <message>
+        <source>{name} is there already.</source>
+        <translation>{name} gibt es schon.</translation>
+    </message>
+    <message>
         <source>Not saved yet</source>
         <translation>Noch nicht gespeichert</translation>
     </message>
@@ -2637,6 +2965,10 @@
         <translation>Später entscheiden</translation>
     </message>
     <message>
+        <source>{name} couldn&apos;t be read here: writing over it loses what is in it.</source>
+        <translation>{name} ließ sich hier nicht lesen: Überschreiben löscht, was darin steht.</translation>
+    </message>
+    <message>
         <source>Not saved</source>
         <translation>Nicht gespeichert</translation>
     </message>
@@ -2659,6 +2991,10 @@
     <message>
         <source>Write over it</source>
         <translation>Überschreiben</translation>
+    </message>
+    <message>
+        <source>What you changed here isn&apos;t saved: reading it again gives that up.</source>
+        <translation>Was Sie hier geändert haben, ist nicht gespeichert: Beim neuen Lesen geht es verloren.</translation>
     </message>
     <message>
         <source>The file has changed</source>
@@ -4197,8 +4533,23 @@
 <context>
     <name>PointPicker</name>
     <message>
+        <source>Arrow keys move the mark, with Shift a little; Enter sets a point, or takes it up and puts it down.</source>
+        <translation>Pfeiltasten bewegen die Marke, mit Umschalt ein wenig; Eingabe setzt einen Punkt, oder nimmt ihn auf und setzt ihn ab.</translation>
+    </message>
+    <message>
         <source>Photo: click the four points</source>
         <translation>Foto: die vier Punkte anklicken</translation>
+    </message>
+</context>
+<context>
+    <name>Printing</name>
+    <message>
+        <source>Printing was given up.</source>
+        <translation>Das Drucken wurde abgebrochen.</translation>
+    </message>
+    <message>
+        <source>{count} pages are with the printer.</source>
+        <translation>{count} Seiten sind beim Drucker.</translation>
     </message>
 </context>
 <context>
@@ -4331,10 +4682,6 @@
     <message>
         <source>&quot;{0}&quot;: expected an address such as case.width</source>
         <translation>„{0}“: erwartet wird eine Adresse wie case.width</translation>
-    </message>
-    <message>
-        <source>(over 45°: plane it, or cut it on edge against a tall fence)</source>
-        <translation>(über 45°: hobeln, oder hochkant am hohen Anschlag sägen)</translation>
     </message>
     <message>
         <source>({0} in the piece)</source>
@@ -4926,7 +5273,7 @@
     </message>
     <message>
         <source>a slant of {0}° from level is none; it must lie between 5° and 85°</source>
-        <translation>eine Schräge von {0}° gegen die Waagrechte ist keine; sie muss zwischen 5° und 85° liegen</translation>
+        <translation>eine Schräge von {0}° zur Waagerechten ist keine; sie muss zwischen 5° und 85° liegen</translation>
     </message>
     <message>
         <source>a slant that starts at {0} must start below the top&apos;s upper face at {1}</source>
@@ -4994,11 +5341,11 @@
     </message>
     <message>
         <source>an angle of {0}° from level leaves no run; with this height and writing height the slant must be flatter</source>
-        <translation>ein Winkel von {0}° gegen die Waagrechte lässt keinen Lauf; bei dieser Höhe und Schreibhöhe muss die Schräge flacher sein</translation>
+        <translation>ein Winkel von {0}° zur Waagerechten lässt keinen Lauf; bei dieser Höhe und Schreibhöhe muss die Schräge flacher sein</translation>
     </message>
     <message>
         <source>an angle of {0}° from level runs {1} back, past the case&apos;s depth of {2}; it must be over {3}°</source>
-        <translation>ein Winkel von {0}° gegen die Waagrechte läuft {1} nach hinten, über die Tiefe des Korpus von {2} hinaus; er muss über {3}° liegen</translation>
+        <translation>ein Winkel von {0}° zur Waagerechten läuft {1} nach hinten, über die Tiefe des Korpus von {2} hinaus; er muss über {3}° liegen</translation>
     </message>
     <message>
         <source>an empty file</source>
@@ -5477,8 +5824,28 @@
         <translation>ein Drittel, {0}</translation>
     </message>
     <message>
+        <source>back edge</source>
+        <translation>hintere Kante</translation>
+    </message>
+    <message>
+        <source>back end</source>
+        <translation>hinteres Ende</translation>
+    </message>
+    <message>
+        <source>bay</source>
+        <translation>Feld</translation>
+    </message>
+    <message>
+        <source>bays</source>
+        <translation>Felder</translation>
+    </message>
+    <message>
         <source>build</source>
         <translation>beim Bau</translation>
+    </message>
+    <message>
+        <source>butt</source>
+        <translation>Stoß</translation>
     </message>
     <message>
         <source>cannot declare {0} twice</source>
@@ -5493,12 +5860,24 @@
         <translation>ein Wert kann nicht überschrieben werden</translation>
     </message>
     <message>
+        <source>detail {0}: {1} of the {2}</source>
+        <translation>Einzelheit {0}: {2}, {1}</translation>
+    </message>
+    <message>
+        <source>drawer {0}</source>
+        <translation>Schubkasten {0}</translation>
+    </message>
+    <message>
         <source>dry</source>
         <translation>trocken</translation>
     </message>
     <message>
         <source>duplicate inline table key {0}</source>
         <translation>Schlüssel {0} doppelt in einer Tabelle in einer Zeile</translation>
+    </message>
+    <message>
+        <source>end</source>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>expected &quot;through&quot; or &quot;clean-sides&quot;: the top&apos;s front edge is square to the lid, the sides&apos; aren&apos;t</source>
@@ -6081,6 +6460,10 @@
         <translation>Fläche rechtwinklig zur Schräge, nimmt die scharfe Ecke weg</translation>
     </message>
     <message>
+        <source>floor</source>
+        <translation>Fußboden</translation>
+    </message>
+    <message>
         <source>foot</source>
         <translation>Fuß</translation>
     </message>
@@ -6137,8 +6520,16 @@
         <translation>vordere Ecke, verdeckt die abgesetzte Quernut</translation>
     </message>
     <message>
+        <source>front edge</source>
+        <translation>vordere Kante</translation>
+    </message>
+    <message>
         <source>front edge {0}</source>
         <translation>vordere Kante {0}</translation>
+    </message>
+    <message>
+        <source>front end</source>
+        <translation>vorderes Ende</translation>
     </message>
     <message>
         <source>glue block {0}</source>
@@ -6249,6 +6640,10 @@
         <translation>Bandlappen</translation>
     </message>
     <message>
+        <source>hinge {0}</source>
+        <translation>Band {0}</translation>
+    </message>
+    <message>
         <source>holds &quot;{0}&quot;</source>
         <translation>enthält „{0}“</translation>
     </message>
@@ -6278,7 +6673,7 @@
     </message>
     <message>
         <source>in the slant plane: {0}° from level, tilt {1}° from square</source>
-        <translation>in der Schräge: {0}° gegen die Waagrechte, Neigung {1}° gegen den Winkel</translation>
+        <translation>in der Schräge: {0}° zur Waagerechten, Neigung {1}° gegen den Winkel</translation>
     </message>
     <message>
         <source>in the wettest season</source>
@@ -6287,6 +6682,10 @@
     <message>
         <source>in width</source>
         <translation>in der Breite</translation>
+    </message>
+    <message>
+        <source>inner</source>
+        <translation>innen</translation>
     </message>
     <message>
         <source>invalid date or datetime</source>
@@ -6449,6 +6848,14 @@
         <translation>links</translation>
     </message>
     <message>
+        <source>left edge</source>
+        <translation>linke Kante</translation>
+    </message>
+    <message>
+        <source>left end</source>
+        <translation>linkes Ende</translation>
+    </message>
+    <message>
         <source>length</source>
         <translation>Länge</translation>
     </message>
@@ -6463,6 +6870,10 @@
     <message>
         <source>less than {0}</source>
         <translation>kleiner als {0}</translation>
+    </message>
+    <message>
+        <source>level {0}: {1}</source>
+        <translation>Ebene {0}: {1}</translation>
     </message>
     <message>
         <source>lid</source>
@@ -6513,6 +6924,10 @@
         <translation>Zeile {0}: {1}</translation>
     </message>
     <message>
+        <source>lip</source>
+        <translation>Überschlag</translation>
+    </message>
+    <message>
         <source>lip, {0}</source>
         <translation>Überschlag, {0}</translation>
     </message>
@@ -6523,6 +6938,14 @@
     <message>
         <source>lower</source>
         <translation>unten</translation>
+    </message>
+    <message>
+        <source>lower edge</source>
+        <translation>untere Kante</translation>
+    </message>
+    <message>
+        <source>lower end</source>
+        <translation>unteres Ende</translation>
     </message>
     <message>
         <source>lower it, or set it back</source>
@@ -6649,6 +7072,10 @@
         <translation>{0}: &quot;{1}&quot; gibt es nicht; am nächsten kommen {2}</translation>
     </message>
     <message>
+        <source>none fits</source>
+        <translation>keiner passt</translation>
+    </message>
+    <message>
         <source>not a directory</source>
         <translation>kein Ordner</translation>
     </message>
@@ -6683,6 +7110,18 @@
     <message>
         <source>one of</source>
         <translation>eines von</translation>
+    </message>
+    <message>
+        <source>opening</source>
+        <translation>Fach</translation>
+    </message>
+    <message>
+        <source>opening {0}: {1}</source>
+        <translation>Fach {0}: {1}</translation>
+    </message>
+    <message>
+        <source>outer</source>
+        <translation>außen</translation>
     </message>
     <message>
         <source>outer edge</source>
@@ -6813,6 +7252,14 @@
         <translation>rechts</translation>
     </message>
     <message>
+        <source>right edge</source>
+        <translation>rechte Kante</translation>
+    </message>
+    <message>
+        <source>right end</source>
+        <translation>rechtes Ende</translation>
+    </message>
+    <message>
         <source>roll_margin is {0}; expected less than the roll&apos;s own {1}</source>
         <translation>roll_margin ist {0}; erwartet: weniger als die Rolle selbst, {1}</translation>
     </message>
@@ -6839,6 +7286,10 @@
     <message>
         <source>round the strip, {0}</source>
         <translation>um die Leiste, {0}</translation>
+    </message>
+    <message>
+        <source>round the tenon&apos;s four edges to a radius of {0}, as its mortise&apos;s ends are</source>
+        <translation>die vier Kanten des Zapfens mit Radius {0} runden, wie die Enden seines Zapfenlochs</translation>
     </message>
     <message>
         <source>round, R {0}</source>
@@ -6925,6 +7376,10 @@
         <translation>Boden {0}, auf Bodenträgern</translation>
     </message>
     <message>
+        <source>show face</source>
+        <translation>Schauseite</translation>
+    </message>
+    <message>
         <source>show face, {0} edge, {1}</source>
         <translation>Schauseite, Kante {0}, {1}</translation>
     </message>
@@ -6941,12 +7396,16 @@
         <translation>Seiten</translation>
     </message>
     <message>
+        <source>slant</source>
+        <translation>Schräge</translation>
+    </message>
+    <message>
         <source>slant {0}° from level; tilt saw {1}° from square; run {2}, rise {3}</source>
-        <translation>Schräge {0}° gegen die Waagrechte; Sägeneigung {1}° gegen den Winkel; Lauf {2}, Steigung {3}</translation>
+        <translation>Schräge {0}° zur Waagerechten; Sägeneigung {1}° gegen den Winkel; Lauf {2}, Steigung {3}</translation>
     </message>
     <message>
         <source>slant, {0}° from level</source>
-        <translation>Schräge, {0}° gegen die Waagrechte</translation>
+        <translation>Schräge, {0}° zur Waagerechten</translation>
     </message>
     <message>
         <source>slant.seat = &quot;flush&quot; or &quot;on&quot;; else lip and reveal give it</source>
@@ -6967,6 +7426,10 @@
     <message>
         <source>socket of {0}, dovetail cutter 1:{1}, from below</source>
         <translation>Gratnut für „{0}“, Gratfräser 1:{1}, von unten</translation>
+    </message>
+    <message>
+        <source>space</source>
+        <translation>Fach</translation>
     </message>
     <message>
         <source>species</source>
@@ -6997,6 +7460,10 @@
         <translation>rechtwinklig zur Klappe: Neigung {0}° gegen den Winkel</translation>
     </message>
     <message>
+        <source>start</source>
+        <translation>Anfang</translation>
+    </message>
+    <message>
         <source>steps are 1, 0.5, 0.1, 0.05, 0.01, signs . and ,</source>
         <translation>Schritte sind 1, 0.5, 0.1, 0.05, 0.01, Zeichen . und ,</translation>
     </message>
@@ -7007,6 +7474,10 @@
     <message>
         <source>strip {0}</source>
         <translation>Streifen {0}</translation>
+    </message>
+    <message>
+        <source>support</source>
+        <translation>Stütze</translation>
     </message>
     <message>
         <source>swung</source>
@@ -7049,8 +7520,16 @@
         <translation>Zapfenkanten: auf R {0} runden</translation>
     </message>
     <message>
-        <source>the US rule for clothing storage (16 CFR 1261, ASTM F2057-23: from {0} tall, {1} kg and 90.6 dm³)</source>
-        <translation>US-Regel für Kleidermöbel (16 CFR 1261, ASTM F2057-23: ab {0} Höhe, {1} kg und 90.6 dm³)</translation>
+        <source>the US rule for clothing storage (16 CFR 1261, ASTM F2057-23: from {0} tall, {1} kg and {2} dm³)</source>
+        <translation>US-Regel für Kleidermöbel (16 CFR 1261, ASTM F2057-23: ab {0} Höhe, {1} kg und {2} dm³)</translation>
+    </message>
+    <message>
+        <source>the back edge</source>
+        <translation>hinterer Kante</translation>
+    </message>
+    <message>
+        <source>the back end</source>
+        <translation>hinterem Ende</translation>
     </message>
     <message>
         <source>the byte 0x{0}</source>
@@ -7085,6 +7564,14 @@
         <translation>die Fläche an der unteren Ecke der Deckplatte</translation>
     </message>
     <message>
+        <source>the front edge</source>
+        <translation>vorderer Kante</translation>
+    </message>
+    <message>
+        <source>the front end</source>
+        <translation>vorderem Ende</translation>
+    </message>
+    <message>
         <source>the gap over {0} is {1}</source>
         <translation>die Fuge über „{0}“ ist {1}</translation>
     </message>
@@ -7105,6 +7592,14 @@
         <translation>die Tabelle der Verbindung</translation>
     </message>
     <message>
+        <source>the left edge</source>
+        <translation>linker Kante</translation>
+    </message>
+    <message>
+        <source>the left end</source>
+        <translation>linkem Ende</translation>
+    </message>
+    <message>
         <source>the lid is only {0} thick, so {1} is notched {2} over a support and keeps {3}; right would be {4} or more: a thinner shelf or a thicker lid</source>
         <translation>die Klappe ist nur {0} dick, darum ist „{1}“ über einer Stütze um {2} ausgeklinkt und behält {3}; richtig wären {4} oder mehr: ein dünnerer Boden oder eine dickere Klappe</translation>
     </message>
@@ -7123,6 +7618,14 @@
     <message>
         <source>the links make {0}, the overall is {1}: {2} off</source>
         <translation>die Glieder ergeben {0}, das Ganze ist {1}: um {2} daneben</translation>
+    </message>
+    <message>
+        <source>the lower edge</source>
+        <translation>unterer Kante</translation>
+    </message>
+    <message>
+        <source>the lower end</source>
+        <translation>unterem Ende</translation>
     </message>
     <message>
         <source>the mortise for {0} is {1} deep and leaves {2} of {3}; right would be {4} or more: a shorter tenon or a wider board</source>
@@ -7153,6 +7656,14 @@
         <translation>der hintere Halbzinken</translation>
     </message>
     <message>
+        <source>the right edge</source>
+        <translation>rechter Kante</translation>
+    </message>
+    <message>
+        <source>the right end</source>
+        <translation>rechtem Ende</translation>
+    </message>
+    <message>
         <source>the room for knees is {0} {1}; to sit at it all day takes {2} or more</source>
         <translation>der Raum für die Knie ist {0} {1}; um den ganzen Tag daran zu sitzen, braucht es {2} oder mehr</translation>
     </message>
@@ -7170,7 +7681,7 @@
     </message>
     <message>
         <source>the slant is {0}° from level and the lid&apos;s stays are made for {1}° or steeper: they may not bring the lid level. Choose them before the case is drawn, and put their least angle in lid.stay_angle; sliding supports hold at any slant</source>
-        <translation>die Schräge ist {0}° gegen die Waagrechte, und die Klappenhalter sind für {1}° oder steiler gemacht: sie bringen die Klappe vielleicht nicht in die Waagrechte. Zuerst die Halter wählen, dann den Korpus zeichnen, und ihren kleinsten Winkel in lid.stay_angle eintragen; ausziehbare Stützen halten bei jeder Schräge</translation>
+        <translation>die Schräge ist {0}° zur Waagerechten, und die Klappenhalter sind für {1}° oder steiler gemacht: sie bringen die Klappe vielleicht nicht in die Waagerechte. Zuerst die Halter wählen, dann den Korpus zeichnen, und ihren kleinsten Winkel in lid.stay_angle eintragen; ausziehbare Stützen halten bei jeder Schräge</translation>
     </message>
     <message>
         <source>the step of the writing shelf, {0} high, stands {1} behind the front plane; the shut lid needs {2}: right would be a front board {3} deep or more</source>
@@ -7195,6 +7706,14 @@
     <message>
         <source>the top&apos;s front edge</source>
         <translation>die Vorderkante der Deckplatte</translation>
+    </message>
+    <message>
+        <source>the upper edge</source>
+        <translation>oberer Kante</translation>
+    </message>
+    <message>
+        <source>the upper end</source>
+        <translation>oberem Ende</translation>
     </message>
     <message>
         <source>the usual sheet: none for this stock in the shop file</source>
@@ -7250,7 +7769,11 @@
     </message>
     <message>
         <source>tilt {0}° from square, {1}° from level, reference face up</source>
-        <translation>Neigung {0}° gegen den Winkel, {1}° gegen die Waagrechte, Bezugsfläche oben</translation>
+        <translation>Neigung {0}° gegen den Winkel, {1}° zur Waagerechten, Bezugsfläche oben</translation>
+    </message>
+    <message>
+        <source>tilt {0}° from square, {1}° from level, reference face up (over 45°: plane it, or cut it on edge against a tall fence)</source>
+        <translation>Neigung {0}° gegen den Winkel, {1}° zur Waagerechten, Bezugsfläche oben (über 45°: hobeln, oder hochkant an einem hohen Anschlag schneiden)</translation>
     </message>
     <message>
         <source>tilted face</source>
@@ -7317,8 +7840,20 @@
         <translation>obere Ecke, am runden Ende der Nut</translation>
     </message>
     <message>
+        <source>upper edge</source>
+        <translation>obere Kante</translation>
+    </message>
+    <message>
+        <source>upper end</source>
+        <translation>oberes Ende</translation>
+    </message>
+    <message>
         <source>usual rough boards: no yard stock in the shop file</source>
         <translation>übliche sägeraue Bretter: in der Werkstattdatei steht kein Holzvorrat</translation>
+    </message>
+    <message>
+        <source>v-housing</source>
+        <translation>V-Nut</translation>
     </message>
     <message>
         <source>view {0}</source>
@@ -7374,7 +7909,7 @@
     </message>
     <message>
         <source>with everything open and the drawers full</source>
-        <translation>mit allem offen und vollen Schubkästen</translation>
+        <translation>alles offen, Schubkästen voll:</translation>
     </message>
     <message>
         <source>with the lid level each stay pulls {0} N, and {1} N with {2} kg on the lid&apos;s edge, {3} from the pin: choose stays and screws that are made for it; fixed higher on the side or further out on the lid they pull less</source>
@@ -7459,6 +7994,10 @@
     <message>
         <source>write {0} or {1}</source>
         <translation>{0} oder {1} schreiben</translation>
+    </message>
+    <message>
+        <source>writing face</source>
+        <translation>Schreibfläche</translation>
     </message>
     <message>
         <source>writing shelf</source>
@@ -7677,6 +8216,10 @@
         <translation>„{0}“ steht {1} vor dem Bandstift und reicht {2} über den Fußboden; die Unterseite der offenen Klappe liegt bei {3}, also darf es höchstens {4} erreichen: {5}</translation>
     </message>
     <message>
+        <source>{0} support</source>
+        <translation>Stütze {0}</translation>
+    </message>
+    <message>
         <source>{0} tails on {1}</source>
         <translation>{0} Schwalben auf {1}</translation>
     </message>
@@ -7686,7 +8229,7 @@
     </message>
     <message>
         <source>{0} to {1} from {2}, {3} to {4} below the reference face, {5}</source>
-        <translation>{0} bis {1} vom {2}, {3} bis {4} unter der Bezugsfläche, {5}</translation>
+        <translation>{0} bis {1} ab {2}, {3} bis {4} unter der Bezugsfläche, {5}</translation>
     </message>
     <message>
         <source>{0} too long</source>
@@ -8203,6 +8746,13 @@
     </message>
 </context>
 <context>
+    <name>Step</name>
+    <message>
+        <source>Paths from another folder</source>
+        <translation>Pfade aus einem anderen Ordner</translation>
+    </message>
+</context>
+<context>
     <name>Table</name>
     <message>
         <source>divide</source>
@@ -8567,6 +9117,10 @@
     <message>
         <source>Take out {name}</source>
         <translation>{name} herausnehmen</translation>
+    </message>
+    <message>
+        <source>The photo {name} isn&apos;t there, or it is no picture.</source>
+        <translation>Das Foto {name} ist nicht da, oder es ist kein Bild.</translation>
     </message>
     <message>
         <source>Mend a finding</source>

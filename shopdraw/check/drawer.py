@@ -7,7 +7,7 @@ from itertools import combinations
 
 from shopdraw.build.case_plan import Row, laps
 from shopdraw.build.drawer import drawer_size
-from shopdraw.check.figure import mm
+from shopdraw.check.figure import mm, opened
 from shopdraw.check.movement import HANDBOOK
 from shopdraw.check.subject import Subject, back_front
 from shopdraw.wood.finding import Finding, Severity
@@ -90,7 +90,7 @@ def stands_proud(subject: Subject) -> Iterator[Finding]:
                 Severity.MUST_FIX,
                 (motion.id, "back"),
                 f"by the driest season the case loses {mm(plan.season.loss(plan.depth, plan.side))} mm from front to "
-                f"back and {motion.id} nothing: it would "
+                f"back and {opened(motion.id)} nothing: it would "
                 f"stand {mm(-left)} mm proud; right would be {mm(-left + 1.0)} mm less length, with its stop in "
                 "front and not at the back",
                 left,

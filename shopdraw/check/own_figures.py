@@ -31,17 +31,29 @@ def in_own_figures(design: Design, found: Iterable[Finding]) -> tuple[Finding, .
         design: its unit and its decimal sign.
         found: findings as rules word them, in mm and with a decimal point.
     """
-    inch, comma = design.piece.units == "inch", design.drawing.decimal == "comma"
-    if not inch and not comma:
+    inch = design.piece.units == "inch"
+    if not inch and design.drawing.decimal != "comma":
         return tuple(found)
     return tuple(
         replace(
             finding,
-            message=_inches(finding.message) if inch else with_comma(finding.message),
+            message=words_in_own_figures(design, finding.message),
             right=(finding.right[0], _right_inches(finding.right[1])) if inch and finding.right else finding.right,
         )
         for finding in found
     )
+
+
+def words_in_own_figures(design: Design, words: str) -> str:
+    """A sentence about a piece in its own figures: inches in inch pieces, a decimal comma where its drawings print one.
+
+    Args:
+        design: its unit and its decimal sign.
+        words: worded in mm and with a decimal point.
+    """
+    if design.piece.units == "inch":
+        return _inches(words)
+    return with_comma(words) if design.drawing.decimal == "comma" else words
 
 
 def inches_in_words(mm: float) -> str:

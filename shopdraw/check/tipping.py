@@ -10,7 +10,7 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from shopdraw.check.figure import mm
+from shopdraw.check.figure import mm, opened
 from shopdraw.check.subject import Subject
 from shopdraw.shape.frame import Frame
 from shopdraw.shape.path import bounds
@@ -168,7 +168,7 @@ def _litres(room: Box) -> float:
 
 def _words(subject: Subject, pose: Pose, edge: Edge, takes: float, hung: float) -> str:
     start = "with everything open and the drawers full "
-    where = f"{edge.motion.id}'s edge, {mm(edge.arm, 0)} mm in front of the foot line"
+    where = f"{opened(edge.motion.id)}'s edge, {mm(edge.arm, 0)} mm in front of the foot line"
     if takes <= 0.0:
         told = f"{start}the piece tips over by itself"
     else:

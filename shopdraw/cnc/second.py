@@ -107,9 +107,13 @@ def _setting(cut: Cut, slopes: list[Flank], purpose: str) -> str:
         how = "chisel, from the full-size template"
     elif slopes and cut.kind in _TILTING:
         level = slopes[0].level_deg
-        how = f"tilt {90.0 - level:.1f}° from square, {level:.1f}° from level, reference face up"
-        if level < 45.0 - 0.05:
-            how += " (over 45°: plane it, or cut it on edge against a tall fence)"
+        tilt, slope = f"{90.0 - level:.1f}", f"{level:.1f}"
+        how = (
+            f"tilt {tilt}° from square, {slope}° from level, reference face up"
+            if level >= 45.0 - 0.05
+            else f"tilt {tilt}° from square, {slope}° from level, reference face up (over 45°: plane it, or cut it on "
+            "edge against a tall fence)"
+        )
     else:
         how = "by itself, from the side named"
     if cut.kind in _POCKETED and cut.face is not Face.TILTED and sharp_corners(cut):

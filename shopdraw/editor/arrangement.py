@@ -6,6 +6,7 @@ side's outer face) at (0, 0).
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -17,6 +18,8 @@ from shopdraw.wood.assembly import Assembly
 if TYPE_CHECKING:
     from shopdraw.view.section import Plane
 
+SECTION_GAPS = 2.4
+"""Rows of heights stand between the side view and the section: so many gaps."""
 SECTION = "section"
 """The id of the section through the middle."""
 DIRECTIONS: dict[str, Direction] = {"front": FRONT, "side": RIGHT_SIDE, "plan": PLAN}
@@ -55,27 +58,48 @@ def third_angle(design: Design) -> bool:
     return style == "asme"
 
 
-def arrange(assembly: Assembly, *, third: bool, gap: float, section: bool = False) -> dict[str, Standing]:
+Box = tuple[float, float, float, float]
+"""Least x and y, greatest x and y, mm."""
+
+
+def arrange(
+    assembly: Assembly, *, third: bool, gap: float, section: bool = False, moving: Mapping[str, Box] | None = None
+) -> dict[str, Standing]:
     """The front view, the side view beside it and the plan over or under it.
 
     Args:
         assembly: the piece.
         third: third-angle (side at the right, plan above) or first-angle (side at the left, plan below).
-        gap: between the views, mm; room for dimensions and for what swings out in front.
+        gap: between the views, mm; room for dimensions.
         section: whether the section through the middle stands beyond the side view.
+        moving: the box of what swings or slides out of the case in each view, in the view's own plane: views step
+            apart by as much, so that nothing lies over another view.
     """
     width, depth, height = assembly.width, assembly.depth, assembly.height
-    side_x = width + gap if third else -gap - depth
-    plan_y = height + gap if third else -gap - depth
+    cases = {"front": (width, height), "side": (depth, height), "plan": (width, depth)}
+    out = {view: _beyond((moving or {}).get(view), size) for view, size in cases.items()}
+    left, below, right, above = range(4)
+    across = gap + (out["front"][right] + out["side"][left] if third else out["front"][left] + out["side"][right])
+    up = gap + (out["front"][above] + out["plan"][below] if third else out["front"][below] + out["plan"][above])
+    side_x = width + across if third else -across - depth
+    plan_y = height + up if third else -up - depth
     found = {
         "front": Standing("front", (0.0, 0.0), (0.0, 0.0, width, height)),
         "side": Standing("side", (side_x, 0.0), (side_x, 0.0, side_x + depth, height)),
         "plan": Standing("plan", (0.0, plan_y), (0.0, plan_y, width, plan_y + depth)),
     }
     if section:
-        x = side_x + (depth + gap if third else -gap - depth)
+        beyond = SECTION_GAPS * gap
+        x = side_x + (depth + beyond + out["side"][right] if third else -beyond - out["side"][left] - depth)
         found[SECTION] = Standing(SECTION, (x, 0.0), (x, 0.0, x + depth, height))
     return found
+
+
+def _beyond(box: Box | None, case: tuple[float, float]) -> Box:
+    """How far a box stands out of the case at the left, below, at the right and above, mm."""
+    if box is None:
+        return (0.0, 0.0, 0.0, 0.0)
+    return (max(-box[0], 0.0), max(-box[1], 0.0), max(box[2] - case[0], 0.0), max(box[3] - case[1], 0.0))
 
 
 def middle_plane(assembly: Assembly) -> Plane:

@@ -4,6 +4,7 @@ and screen reader reach here what the canvas shows.
 
 from __future__ import annotations
 
+import itertools
 from collections import Counter
 from dataclasses import dataclass
 
@@ -77,9 +78,59 @@ def carried(assembly: Assembly, board: Board, shown: Shown) -> tuple[str, ...]:
     return tuple(f"{count} × {line}" if count > 1 else line for line, count in alike.items())
 
 
+def cut_words(assembly: Assembly, purposes: str) -> str:
+    """What is cut for what, as the router's layers have it, in a person's words.
+
+    Args:
+        assembly: the piece.
+        purposes: such as "dado: bottom; dado: frame.1": kinds of cuts, each with a board, a group or words.
+    """
+    return "; ".join(_cut_for(assembly, one) for one in purposes.split("; "))
+
+
+def left_words(assembly: Assembly, kind: str, setting: str) -> str:
+    """A cut that the router leaves, in a person's words: what it is, how it is made, for what.
+
+    Args:
+        assembly: the piece.
+        kind: of the cut, or "".
+        setting: how it is made, and for what.
+    """
+    how, joint, what = setting.rpartition(": ")
+    name = _name(assembly, what) if joint else ""
+    told = f"{said(how)}{joint}{name}" if name and name != said(what) else said(setting)
+    return _once(translate("Cut", kind), told) if kind else told
+
+
+def _cut_for(assembly: Assembly, purpose: str) -> str:
+    kind, joint, what = purpose.partition(": ")
+    told = translate("Cut", kind)
+    if not joint:
+        return told if told != kind else said(purpose)
+    return _once(told, _name(assembly, what))
+
+
+def _once(kind: str, what: str) -> str:
+    """A cut and what it is for; "tenon into the rail" needs no second tenon."""
+    return what if what.lower().startswith(kind.lower()) else f"{kind}: {what}"
+
+
 def _name(assembly: Assembly, board: str) -> str:
-    """What a person calls a board; other words stay as they are."""
-    return said(assembly.board(board).name if assembly.has(board) else board)
+    """What a person calls a board or a group of them; other words stay as they are."""
+    if assembly.has(board):
+        return said(assembly.board(board).name)
+    return said(_shared([one.name for one in assembly.boards if one.id.startswith(f"{board}.")]) or board)
+
+
+def _shared(names: list[str]) -> str:
+    """What the names of a group have in common: of "front rail, web frame 1" and "runner, web frame 1" the frame."""
+    rows = [name.split(", ") for name in names]
+    for turned in (True, False):
+        columns = zip(*(row[::-1] if turned else row for row in rows), strict=False)
+        alike = [column[0] for column in itertools.takewhile(lambda column: len(set(column)) == 1, columns)]
+        if alike:
+            return ", ".join(alike[::-1] if turned else alike)
+    return ""
 
 
 class BoardModel(QAbstractTableModel):

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QModelIndex, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QFocusEvent, QPainter, QPaintEvent, QTransform
+from PySide6.QtCore import QAbstractItemModel, QModelIndex, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QFocusEvent, QPainter, QPaintEvent, QResizeEvent, QTransform
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 
 from shopdraw.drawing.bounds import marks_box
 from shopdraw.drawing.mark import Mark, Text
-from shopdraw.editor.board_list import BoardModel, carried, rows_of
+from shopdraw.editor.board_list import BoardModel, carried, cut_words, left_words, rows_of
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.painting import batch, paint
 from shopdraw.editor.said import said
@@ -32,12 +32,15 @@ from shopdraw.editor.tongue import translate
 
 if TYPE_CHECKING:
     from shopdraw.editor.router_job import RouterSight
+    from shopdraw.wood.assembly import Assembly
 
 _ROOM = 14.0
 PIXELS_PER_PAPER_MM = 3.0
 MM3_IN_CM3 = 1000.0
-NAME_IN_LETTERS = 20
-"""How wide the column of names is."""
+NAMES = 1
+"""The column of names."""
+LEAST_NAME_IN_LETTERS = 14
+"""How wide the column of names is at least: the longest single word."""
 
 
 class BoardsPanel(QWidget):
@@ -56,7 +59,7 @@ class BoardsPanel(QWidget):
         self._state: State | None = None
         self._shown: Shown | None = None
         self.model = BoardModel()
-        self.table = QTableView(self)
+        self.table = BoardTable(self)
         self.table.setModel(self.model)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -66,10 +69,9 @@ class BoardsPanel(QWidget):
         self.table.verticalHeader().hide()
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        # Long names go on in a second line; the sizes stay in sight.
-        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Interactive)
-        header.resizeSection(1, self.fontMetrics().averageCharWidth() * NAME_IN_LETTERS)
-        header.setStretchLastSection(True)
+        # Long names go on in a second line; all the rest stays in sight.
+        header.setSectionResizeMode(NAMES, QHeaderView.ResizeMode.Interactive)
+        header.setStretchLastSection(False)
         self.table.setWordWrap(True)
         self.table.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -158,21 +160,47 @@ class BoardsPanel(QWidget):
         if shown is None or sight.board != self.board or not self.sight.currentData():
             return
         self.alone.show_marks(sight.marks, true_letters=True)
-        self.about.setText(said(sight.why_not) or "\n".join(self._router_lines(sight, shown)))
+        assembly = self._state.assembly if self._state else None
+        if assembly is not None:
+            self.about.setText(said(sight.why_not) or "\n".join(self._router_lines(assembly, sight, shown)))
 
-    def _router_lines(self, sight: RouterSight, shown: Shown) -> Iterator[str]:
+    def _router_lines(self, assembly: Assembly, sight: RouterSight, shown: Shown) -> Iterator[str]:
         for number, (face, layers) in enumerate(sight.settings, start=1):
             yield self.tr("Setting {number}, {face} up").format(number=number, face=translate("Face", face))
             for layer in layers:
                 deep = self.tr("{deep} deep").format(deep=shown.length_with_unit(layer.depth))
-                yield f"    {layer.name}: {said(layer.purpose)}, {deep}, {said(layer.cutter)}"
+                yield f"    {layer.name}: {cut_words(assembly, layer.purpose)}, {deep}, {said(layer.cutter)}"
         if not sight.left:
             yield self.tr("Nothing is left for another setting.")
             return
         yield self.tr("Left for another setting or by hand")
         for left in sight.left:
             wood = self.tr("{volume} cm³ of wood").format(volume=shown.number(left.volume / MM3_IN_CM3, 2))
-            yield "    " + "; ".join(words for words in (said(left.what), said(left.where), wood) if words)
+            told = (left_words(assembly, left.kind, left.what), said(left.where), wood)
+            yield "    " + "; ".join(words for words in told if words)
+
+
+class BoardTable(QTableView):
+    """The rows of boards; names take what the other columns leave, so that no column is out of sight."""
+
+    def setModel(self, model: QAbstractItemModel | None) -> None:  # noqa: N802  # Qt's name
+        """Fits the columns again whenever other rows are there."""
+        super().setModel(model)
+        if model is not None:
+            model.modelReset.connect(self._fit)
+            model.dataChanged.connect(self._fit)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Fits the columns to the room."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        header = self.horizontalHeader()
+        header.resizeSections(QHeaderView.ResizeMode.ResizeToContents)
+        others = sum(header.sectionSize(at) for at in range(header.count()) if at != NAMES)
+        least = self.fontMetrics().averageCharWidth() * LEAST_NAME_IN_LETTERS
+        header.resizeSection(NAMES, max(least, self.viewport().width() - others))
 
 
 class ReadingArea(QScrollArea):

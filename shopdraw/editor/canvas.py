@@ -65,6 +65,12 @@ class Canvas(Easel):
         super().show_scene(scene)
         self.choose_handle(self.chosen_handle)
 
+    def give_up(self) -> None:
+        """Lets alone what a hand holds, as Escape does."""
+        if self._held is not None:
+            self._held = None
+            self.grip_given_up.emit()
+
     # Events
 
     def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
@@ -78,9 +84,7 @@ class Canvas(Easel):
 
     def _pinched(self, pinch: QPinchGesture) -> None:
         """Two fingers on the screen: the sheet keeps under them; what the first one had taken hold of is let alone."""
-        if self._held is not None:
-            self._held = None
-            self.grip_given_up.emit()
+        self.give_up()
         self._grip = None
         if pinch.state() is Qt.GestureState.GestureUpdated:
             step = pinch.centerPoint() - pinch.lastCenterPoint()

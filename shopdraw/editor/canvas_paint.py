@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -13,6 +14,11 @@ from shopdraw.view.draft import DraftFace
 
 GRIP_LONG, GRIP_WIDE = 22.0, 8.0
 """A handle's length across its way and its width along it, pixels."""
+LABEL_IN_LETTERS = 50
+"""How wide a slip of words may be before it goes on in another line."""
+_SIDES_OF_POINTER = ((1, 1), (-1, 1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1), (0, -1))
+_BESIDE, _ROUND_POINTER = 19.0, 15.0
+"""How far a slip stands from the pointer, and what it leaves free round it, pixels."""
 
 
 def paint_faces(painter: QPainter, faces: Iterable[DraftFace], colours: Colours) -> None:
@@ -91,40 +97,76 @@ def paint_grip(painter: QPainter, at: QPointF, along: Point, colours: Colours, *
 
 
 def paint_label(
-    painter: QPainter, at: QPointF, lines: Sequence[tuple[str, bool]], font: QFont, colours: Colours, room: QRectF
+    painter: QPainter,
+    pointer: QPointF,
+    lines: Sequence[tuple[str, bool]],
+    font: QFont,
+    colours: Colours,
+    room: QRectF,
+    clear: Iterable[QRectF] = (),
 ) -> QRectF:
-    """Paints a small slip of words beside the pointer.
+    """Paints a small slip of words beside the pointer, where it covers least of what must stay in sight.
 
     Args:
         painter: standing in pixels.
-        at: its upper left corner, if there is room.
-        lines: words, and whether they are strong.
+        pointer: what it stands beside.
+        lines: words, and whether they are strong; long ones go on below.
         font: of the words.
         colours: of the look.
         room: where it must stay.
+        clear: what it should not cover, the first rectangles for choice: figures, what is held.
     Returns:
         Where it stands.
     """
     strong = QFont(font)
     strong.setBold(True)
-    lines = [
-        (part, bold) for words, bold in lines for part in _broken(words, strong if bold else font, room.width() - 40)
-    ]
+    widest = min(room.width() - 40, QFontMetricsF(font).averageCharWidth() * LABEL_IN_LETTERS)
+    lines = [(part, bold) for words, bold in lines for part in _broken(words, strong if bold else font, widest)]
     fonts = [strong if bold else font for _, bold in lines]
     widths = [QFontMetricsF(f).horizontalAdvance(words) for f, (words, _) in zip(fonts, lines, strict=True)]
     high = QFontMetricsF(strong).height() + 3
-    width, height = max(widths) + 20, high * len(lines) + 12
-    x = min(max(at.x(), room.left() + 4), room.right() - width - 4)
-    y = min(max(at.y(), room.top() + 4), room.bottom() - height - 4)
-    box = QRectF(x, y, width, height)
+    box = label_place(pointer, (max(widths) + 20, high * len(lines) + 12), room, tuple(clear))
     painter.setPen(QPen(colours.colour("accent"), 1.5))
     painter.setBrush(colours.colour("field"))
     painter.drawRoundedRect(box, 4, 4)
     painter.setPen(colours.colour("words"))
     for number, (f, (words, _)) in enumerate(zip(fonts, lines, strict=True)):
         painter.setFont(f)
-        painter.drawText(QPointF(x + 10, y + 6 + high * number + QFontMetricsF(f).ascent()), words)
+        painter.drawText(QPointF(box.x() + 10, box.y() + 6 + high * number + QFontMetricsF(f).ascent()), words)
     return box
+
+
+def label_place(pointer: QPointF, size: tuple[float, float], room: QRectF, clear: Sequence[QRectF]) -> QRectF:
+    """Where a slip of words stands: on the side of the pointer where it covers least, never on the pointer itself.
+
+    Args:
+        pointer: in pixels.
+        size: of the slip, width and height.
+        room: where it must stay.
+        clear: what it should not cover.
+    """
+    width, height = size
+    inner = room.adjusted(4, 4, -4, -4)
+    held = QRectF(pointer, pointer).adjusted(-_ROUND_POINTER, -_ROUND_POINTER, _ROUND_POINTER, _ROUND_POINTER)
+    best, least = QRectF(), (math.inf, math.inf)
+    for further in (1.0, 3.0, 6.0):
+        for across, down in _SIDES_OF_POINTER:
+            x = pointer.x() + across * (width / 2 + _BESIDE * further) - width / 2
+            y = pointer.y() + down * (height / 2 + _BESIDE * further) - height / 2
+            x = min(max(x, inner.left()), max(inner.right() - width, inner.left()))
+            y = min(max(y, inner.top()), max(inner.bottom() - height, inner.top()))
+            box = QRectF(x, y, width, height)
+            covers = (_common(box, held), sum(_common(box, one) for one in clear if box.intersects(one)))
+            if covers < least:
+                best, least = box, covers
+            if not any(covers):
+                return box
+    return best
+
+
+def _common(one: QRectF, other: QRectF) -> float:
+    shared = one.intersected(other)
+    return shared.width() * shared.height()
 
 
 def _broken(words: str, font: QFont, width: float) -> list[str]:

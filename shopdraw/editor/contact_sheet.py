@@ -38,19 +38,9 @@ class ContactSheet(QWidget):
         self.pages.setIconSize(QSize(ACROSS, UP))
         self.pages.setSpacing(8)
         self.pages.setWordWrap(True)
+        self.pages.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.pages.setUniformItemSizes(True)
         self.pages.setAccessibleName(self.tr("All pages"))
-        room = QSize(ACROSS + 16, UP + 3 * self.fontMetrics().height())
-        empty = QPixmap(ACROSS, UP)
-        empty.fill(Qt.GlobalColor.transparent)
-        for made in sets:
-            for sheet in made.sheets:
-                words = said(sheet.title) if made.true_size else f"{sheet.number}  {said(sheet.title)}"
-                item = QListWidgetItem(QIcon(empty), words)
-                item.setSizeHint(room)
-                item.setToolTip(words)
-                self._waiting[self.pages.count()] = (sheet, made.style)
-                self.pages.addItem(item)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(self.pages)
@@ -62,6 +52,38 @@ class ContactSheet(QWidget):
         self.pages.itemActivated.connect(lambda item: self.chosen.emit(self.pages.row(item)))
         self.pages.itemClicked.connect(lambda item: self.chosen.emit(self.pages.row(item)))
         self.resize(1120, 780)
+        self.show_sets(sets)
+
+    def show_sets(self, sets: tuple[SheetSet, ...]) -> None:
+        """Shows the pages as they are drawn now, from where one was looking."""
+        at, row = self.pages.verticalScrollBar().value(), self.pages.currentRow()
+        self.pages.clear()
+        self._waiting.clear()
+        words = [
+            said(sheet.title) if made.true_size else f"{sheet.number}  {said(sheet.title)}"
+            for made in sets
+            for sheet in made.sheets
+        ]
+        room = QSize(ACROSS + 16, UP + self._highest(words) + self.fontMetrics().height())
+        empty = QPixmap(ACROSS, UP)
+        empty.fill(Qt.GlobalColor.transparent)
+        for made in sets:
+            for sheet in made.sheets:
+                told = words[self.pages.count()]
+                item = QListWidgetItem(QIcon(empty), told)
+                item.setSizeHint(room)
+                item.setToolTip(told)
+                self._waiting[self.pages.count()] = (sheet, made.style)
+                self.pages.addItem(item)
+        self.pages.setCurrentRow(min(row, self.pages.count() - 1))
+        self.pages.verticalScrollBar().setValue(at)
+        self._timer.start()
+
+    def _highest(self, words: list[str]) -> int:
+        """How high the longest title is in the width of a page, pixels."""
+        wrap = Qt.TextFlag.TextWordWrap.value
+        letters = self.fontMetrics()
+        return max((letters.boundingRect(0, 0, ACROSS, 9999, wrap, one).height() for one in words), default=0)
 
     @property
     def left(self) -> int:

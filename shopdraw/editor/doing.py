@@ -16,12 +16,14 @@ from PySide6.QtWidgets import QLabel, QMainWindow, QProgressBar, QPushButton, QW
 from shopdraw.drawing.sheet import SheetSet
 from shopdraw.editor.apart import Apart
 from shopdraw.editor.ask import Kind, Question, photo_files
+from shopdraw.editor.beside import beside
+from shopdraw.editor.easel import Easel
 from shopdraw.editor.exporting import Exporting
 from shopdraw.editor.figure import named_sizes
 from shopdraw.editor.filing import Filing
 from shopdraw.editor.freezing import freeze
 from shopdraw.editor.look import Colours
-from shopdraw.editor.sheet_view import SheetWindow
+from shopdraw.editor.sheet_view import SheetView, SheetWindow
 from shopdraw.editor.state import State
 from shopdraw.editor.tongue import LANGUAGES, translate
 from shopdraw.editor.tracing import TraceWindow, load_picture
@@ -32,7 +34,7 @@ if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter
 
     from shopdraw.editor.picture import PictureWindow
-    from shopdraw.editor.printing import Choose
+    from shopdraw.editor.printing import Choose, Printing
 
 
 class Doing(QObject):
@@ -49,17 +51,18 @@ class Doing(QObject):
         self._actions = actions
         self.exporting = Exporting(self)
         self.choose_printer: Choose = _choose_printer
+        self.printing: Printing | None = None
         self.picture_window: PictureWindow | None = None
         self.open_windows: list[QWidget] = []
         self._folder = ""
         self._wants = ""
         self._stage = QLabel(window)
         self._bar = QProgressBar(window)
-        self._bar.setAccessibleName(self.tr("How far the export has come"))
+        self._bar.setAccessibleName(self.tr("How far it has come"))
         self._bar.setMaximumWidth(window.fontMetrics().averageCharWidth() * 30)
         self.give_up = QPushButton(self.tr("Give up"), window)
-        self.give_up.setAccessibleName(self.tr("Give up the export"))
-        self.give_up.setToolTip(self.tr("Give up the export; what was in the folder stays as it was"))
+        self.give_up.setAccessibleName(self.tr("Give up what is being written or printed"))
+        self.give_up.setToolTip(self.tr("Give it up; what was in the folder stays as it was"))
         for widget in (self._stage, self._bar, self.give_up):
             window.statusBar().addPermanentWidget(widget)
             widget.hide()
@@ -82,7 +85,7 @@ class Doing(QObject):
     def export(self, folder: str = "") -> None:
         """Writes the package to a folder, asking for it where none is named."""
         state = self._work.piece.state
-        if not state.sound or self.exporting.busy:
+        if not state.sound or self.exporting.busy or (self.printing is not None and self.printing.busy):
             return
         start = str(self._work.piece.path.parent) if self._work.piece.path else ""
         question = Question(Kind.FOLDER, self.tr("Write the package to this folder"), start=start)
@@ -139,8 +142,16 @@ class Doing(QObject):
 
     def _worked(self) -> None:
         self._go_on_if_ready()
-        if any(isinstance(window, SheetWindow) for window in self.open_windows):
+        if self._wants_sheets():
             self._work.ask_for_sheets(self._work.piece.state)
+
+    def _wants_sheets(self) -> bool:
+        """Whether a window that follows the sheets is open."""
+        if not self.open_windows:
+            return False
+        from shopdraw.editor.contact_sheet import ContactSheet
+
+        return any(isinstance(window, SheetWindow | ContactSheet) for window in self.open_windows)
 
     def _go_on_if_ready(self) -> None:
         sets = self._work.sheet_sets
@@ -186,11 +197,29 @@ class Doing(QObject):
 
     def print_set(self, sheets: SheetSet) -> None:
         """Prints a whole set, after the printer is chosen."""
-        from shopdraw.editor.printing import print_pages, printer_for
+        from shopdraw.editor.printing import Printing, printer_for
 
+        if self.exporting.busy or (self.printing is not None and self.printing.busy):
+            self._work.said.emit(self.tr("Something is still being written; print when that is done."))
+            return
         printer = printer_for(sheets)
-        if self.choose_printer(printer, self._window):
-            print_pages(printer, sheets, _pages(printer, len(sheets.sheets)))
+        if not self.choose_printer(printer, self._window):
+            return
+        if self.printing is None:
+            self.printing = Printing(self)
+            self.printing.progressed.connect(self._print_progressed)
+            self.printing.finished.connect(self._printed)
+            self.give_up.clicked.connect(self.printing.give_up)
+        self.printing.begin(printer, sheets, _pages(printer, len(sheets.sheets)))
+
+    def _print_progressed(self, done: int, steps: int) -> None:
+        self._progressed(done, steps, "")
+        self._stage.setText(self.tr("Printing page {page} of {pages}").format(page=min(done + 1, steps), pages=steps))
+
+    def _printed(self, _done: bool, words: str) -> None:  # a signal's argument
+        for widget in (self._stage, self._bar, self.give_up):
+            widget.hide()
+        self._work.said.emit(words)
 
     # Revisions
 
@@ -280,7 +309,7 @@ class Doing(QObject):
         if picture.isNull():
             self._work.said.emit(self.tr("{name} can't be read as a picture.").format(name=Path(named).name))
             return
-        file = _beside(Path(named), piece.path.parent if piece.path else None)
+        file = beside(Path(named), piece.path.parent if piece.path else None)
         window = TraceWindow(file, picture, shown.unit, named_sizes(assembly), self._work.canvas.colours)
         window.laid.connect(lambda settings: piece.set_values(settings, self.tr("Photo")))
         self._keep(window)
@@ -307,6 +336,11 @@ class Doing(QObject):
         if self.picture_window is not None:
             self.picture_window.view.colours = colours
             self.picture_window.view.repaint_all()
+        for window in self.open_windows:
+            for view in window.findChildren(QWidget):
+                if isinstance(view, Easel | SheetView):
+                    view.colours = colours
+                    view.update()
 
     def close_windows(self) -> bool:
         """Closes what was opened beside the main window; False where one of them has something to save."""
@@ -314,7 +348,11 @@ class Doing(QObject):
             if not window.close():
                 return False
         if self.exporting.busy:
+            # Who closes the window knows it: nobody is asked whether to try again.
+            self.exporting.finished.disconnect(self._exported)
             self.exporting.give_up()
+        if self.printing is not None:
+            self.printing.give_up()
         self.drawing.close()
         self.open_windows.clear()
         return True
@@ -332,10 +370,14 @@ class Doing(QObject):
 
     def _sheets_drawn(self) -> None:
         """Windows with a sheet follow the piece."""
+        from shopdraw.editor.contact_sheet import ContactSheet
+
         work = self._work
         for window in self.open_windows:
             if isinstance(window, SheetWindow):
                 window.show_sets(work.sheet_sets, work.on_sheets, work.shown)
+            elif isinstance(window, ContactSheet):
+                window.show_sets(work.sheet_sets)
 
     def _all_pages(self, sets: tuple[SheetSet, ...]) -> None:
         from shopdraw.editor.contact_sheet import ContactSheet
@@ -347,6 +389,17 @@ class Doing(QObject):
     def _changed(self, state: State) -> None:
         if self.picture_window is not None and state.assembly is not None:
             self.picture_window.show_assembly(state.assembly)
+        if self.open_windows:
+            self._compare_again()
+
+    def _compare_again(self) -> None:
+        """Two variants side by side follow the piece."""
+        from shopdraw.editor.compare_window import CompareWindow
+
+        piece = self._work.piece
+        for window in self.open_windows:
+            if isinstance(window, CompareWindow):
+                window.follow(piece.state.text, piece.source, piece.variants())
 
     def _collided(self, boards: frozenset[str]) -> None:
         if self.picture_window is not None:
@@ -362,16 +415,6 @@ def _choose_printer(printer: QPrinter, parent: QWidget | None) -> bool:
 def _pages(printer: QPrinter, count: int) -> range:
     first, last = printer.fromPage(), printer.toPage()
     return range(max(first, 1) - 1, min(last, count) if last else count)
-
-
-def _beside(file: Path, folder: Path | None) -> str:
-    """A path as the piece file keeps it: relative to its own folder where that is possible."""
-    if folder is None:
-        return str(file)
-    try:
-        return Path(os.path.relpath(file.resolve(), folder.resolve())).as_posix()
-    except ValueError:  # another drive
-        return str(file)
 
 
 def _stem(state: State) -> str:

@@ -210,8 +210,9 @@ class Easel(QWidget):
                 self._shifts = shifts(grips, self._words.values())
             self._paint_handles(painter)
             if self.label:
-                at = self._pointer + QPointF(20, 18)
-                painted.paint_label(painter, at, self.label, self.font(), self.colours, QRectF(self.rect()))
+                painted.paint_label(
+                    painter, self._pointer, self.label, self.font(), self.colours, QRectF(self.rect()), self._figures()
+                )
         if self.hasFocus():
             painter.setPen(QPen(self.colours.colour("accent"), 2))
             painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -340,6 +341,10 @@ class Easel(QWidget):
                     painter.setPen(QPen(self.colours.colour("accent"), 1.5))
                     painter.setBrush(Qt.BrushStyle.NoBrush)
                     painter.drawRoundedRect(self._words[figure.id].adjusted(-4, -3, 4, 3), 3, 3)
+
+    def _figures(self) -> tuple[QRectF, ...]:
+        """Where figures stand that a slip of words should leave in sight."""
+        return tuple(self._words.values())
 
     def _text_place(self, standing: Standing, text: Text) -> QRectF:
         return self._transform(standing).mapRect(text_rect(text, self._scale))

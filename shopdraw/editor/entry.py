@@ -79,6 +79,7 @@ class Entry(QFrame):
         self._unit.setText("°" if figure.angle else shown.unit.short)
         size = shown.angle(figure.value).rstrip("°") if figure.angle else shown.length(figure.value)
         self.line.setText(size)
+        self.line.setModified(False)
         self.line.selectAll()
         can = figure.sets is not None
         for widget in (self.line, self.set_it):
@@ -94,6 +95,11 @@ class Entry(QFrame):
         self.show()
         self.raise_()
         (self.line if can else self).setFocus()
+
+    def take_typed(self) -> None:
+        """Sets what was typed and not set yet, as Enter would."""
+        if self.isVisible() and self.line.isEnabled() and self.line.isModified():
+            self._set()
 
     def close_slip(self) -> None:
         """Closes without a change."""

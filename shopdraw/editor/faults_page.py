@@ -79,8 +79,14 @@ class FaultsPage(QWidget):
             self.faults.addItem(item)
         if self.text.toPlainText() != text:
             self.text.setPlainText(text)
+        self.text.document().setModified(False)
         self.text.setEnabled(bool(text))
         self.again.setEnabled(bool(text))
+
+    def take_typed(self) -> None:
+        """Hands over what was typed into the text and not read again yet."""
+        if self.text.isEnabled() and self.text.document().isModified():
+            self.mended.emit(self.text.toPlainText())
 
     def _go_to(self, row: int) -> None:
         item = self.faults.item(row)

@@ -209,8 +209,9 @@ def _keyed(table: type[BaseModel], value: object, place: tuple[str, ...], wanted
 def _members(name: str, value: object, here: tuple[str, ...]) -> Iterator[FormGroup]:
     """A table of words by name: member to stock."""
     keys = list(value) if isinstance(value, Mapping) else []
+    means = translate("Explanation", "the stock that it is made of, by its name")
     fields = tuple(
-        FormField(address_text((*here, str(key))), str(key), "text", (), "", False, "", "", False) for key in keys
+        FormField(address_text((*here, str(key))), str(key), "text", (), "", False, means, "", False) for key in keys
     )
     if fields:
         about = translate("Explanation", "which member is made of which stock")

@@ -30,6 +30,7 @@ class Filing(QObject):
 
     Attributes:
         ask: the function that every question goes through.
+        settle: takes over what is typed somewhere and not set yet, before anything is saved or left.
     """
 
     def __init__(self, piece: OpenPiece, window: QWidget, settings: QSettings, folder: Path) -> None:
@@ -41,6 +42,7 @@ class Filing(QObject):
         self.settings = settings
         self._told_full = False
         self.said: Callable[[str], None] = lambda _words: None
+        self.settle: Callable[[], None] = lambda: None
         self._watcher = QFileSystemWatcher(self)
         self._watcher.fileChanged.connect(self._file_changed)
         self._timer = QTimer(self)
@@ -65,20 +67,32 @@ class Filing(QObject):
             self.piece.open_file(Path(path))
 
     def save(self) -> bool:
-        """Saves to the piece's file, asking for one where it has none; whether it is saved."""
-        return self._save_to(self.piece.path) if self.piece.path else self.save_as()
+        """Saves to the piece's file, asking for one where it has none; whether it is saved.
+
+        A file that couldn't be read is never written over in passing: what is typed in its place goes to another one.
+        """
+        self.settle()
+        return self._save_to(self.piece.path) if self.piece.path and not self.piece.unread else self.save_as()
 
     def save_as(self) -> bool:
         """Saves under another name; whether it is saved."""
+        self.settle()
         start = str(self.piece.path or Path(self._last_folder()) / self.tr("piece.piece"))
         path = self.ask(self._window, Question(Kind.SAVE, self.tr("Save the piece as"), start=start))
         if not path:
             return False
         target = Path(path)
-        return self._save_to(target if target.suffix else target.with_suffix(SUFFIX))
+        if not target.suffix:
+            target = target.with_suffix(SUFFIX)
+            # The dialog asked for the name without its ending.
+            words = self.tr("{name} is there already.").format(name=target.name)
+            if target.exists() and target != self.piece.path and not self._overwrite(words):
+                return False
+        return self._save_to(target)
 
     def may_leave(self) -> bool:
         """Whether the open piece may be left: it is saved, or a person says so."""
+        self.settle()
         if not self.piece.unsaved:
             return True
         question = Question(
@@ -145,8 +159,13 @@ class Filing(QObject):
     # Inside
 
     def _save_to(self, target: Path) -> bool:
-        changed = self.piece.path == target and self.changed_on_disk()
-        if changed and not self._overwrite(target):
+        own = self.piece.path == target
+        if own and self.piece.unread and target.exists():
+            words = self.tr("{name} couldn't be read here: writing over it loses what is in it.")
+            if not self._overwrite(words.format(name=target.name)):
+                return False
+        words = self.tr("{name} was changed by another program since it was opened here.")
+        if own and self.changed_on_disk() and not self._overwrite(words.format(name=target.name)):
             return False
         self._forget_watched()
         try:
@@ -164,11 +183,11 @@ class Filing(QObject):
         self.recovery.drop()
         return True
 
-    def _overwrite(self, target: Path) -> bool:
+    def _overwrite(self, words: str) -> bool:
         question = Question(
             Kind.CHOOSE,
             self.tr("The file is another one"),
-            self.tr("{name} was changed by another program since it was opened here.").format(name=target.name),
+            words,
             (("", self.tr("Go back")), ("over", self.tr("Write over it"))),
         )
         return self.ask(self._window, question) == "over"
@@ -188,10 +207,13 @@ class Filing(QObject):
         QTimer.singleShot(100, self._watch)
         if self.piece.path is None or Path(path) != self.piece.path or not self.changed_on_disk():
             return
+        words = self.tr("Another program changed {name}.").format(name=self.piece.path.name)
+        if self.piece.unsaved:
+            words += " " + self.tr("What you changed here isn't saved: reading it again gives that up.")
         question = Question(
             Kind.CHOOSE,
             self.tr("The file has changed"),
-            self.tr("Another program changed {name}.").format(name=self.piece.path.name),
+            words,
             (("read", self.tr("Read it again")), ("", self.tr("Keep what is here"))),
         )
         if self.ask(self._window, question) == "read":

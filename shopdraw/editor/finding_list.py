@@ -8,9 +8,8 @@ from PySide6.QtCore import QAbstractListModel, QModelIndex, QPersistentModelInde
 from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap, QPolygonF
 
 from shopdraw.editor.look import Colours
-from shopdraw.editor.said import said
+from shopdraw.editor.said import in_readers_sign, said
 from shopdraw.editor.tongue import translate
-from shopdraw.measure import with_comma
 from shopdraw.piece.fault import Fault
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.finding import Finding, Severity
@@ -42,7 +41,6 @@ class FindingModel(QAbstractListModel):
     def __init__(self, colours: Colours) -> None:
         super().__init__()
         self._colours = colours
-        self.decimal_sign = "."
         self._faults: tuple[Fault, ...] = ()
         self._findings: tuple[Finding, ...] = ()
 
@@ -93,8 +91,6 @@ class FindingModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DecorationRole:
             return shape_of(severity, self._colours)
         words = fault_words(fault) if fault else finding_words(finding) if finding else ""
-        if self.decimal_sign == ",":
-            words = with_comma(words)
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return words
         if role == Qt.ItemDataRole.AccessibleTextRole:
@@ -114,7 +110,7 @@ def fault_words(fault: Fault) -> str:
 
 def finding_words(finding: Finding) -> str:
     """A finding in a line."""
-    message = _as_a_sentence(said(finding.message))
+    message = _as_a_sentence(in_readers_sign(said(finding.message)))
     if finding.silenced is None:
         return message
     return translate("Finding", "{message} (accepted: {reason})").format(message=message, reason=finding.silenced)
@@ -127,7 +123,13 @@ def _as_a_sentence(words: str) -> str:
 
 
 def shape_of(severity: Severity, colours: Colours) -> QIcon:
-    """The shape of a severity: a filled lozenge, a half filled one, an open one."""
+    """The shape of a severity: a filled lozenge, a half filled one, an open one; light in a chosen row."""
+    icon = QIcon(_lozenge(severity, colours.colour("words")))
+    icon.addPixmap(_lozenge(severity, colours.colour("field")), QIcon.Mode.Selected)
+    return icon
+
+
+def _lozenge(severity: Severity, ink: QColor) -> QPixmap:
     size = 64
     picture = QPixmap(size, size)
     picture.fill(QColor(0, 0, 0, 0))
@@ -142,7 +144,6 @@ def shape_of(severity: Severity, colours: Colours) -> QIcon:
             QPointF(middle - reach, middle),
         ]
     )
-    ink = colours.colour("words")
     painter.setPen(QPen(ink, 5))
     painter.drawPolygon(lozenge)
     painter.setBrush(ink)
@@ -152,4 +153,4 @@ def shape_of(severity: Severity, colours: Colours) -> QIcon:
         painter.setClipRect(QRectF(0, middle, size, middle))
         painter.drawPolygon(lozenge)
     painter.end()
-    return QIcon(picture)
+    return picture

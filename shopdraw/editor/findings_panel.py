@@ -9,8 +9,8 @@ from shopdraw.editor.entry import address_words
 from shopdraw.editor.finding_list import FindingModel
 from shopdraw.editor.flow import FlowRow
 from shopdraw.editor.look import LIGHT, Colours
+from shopdraw.editor.said import in_readers_sign
 from shopdraw.editor.state import Setting
-from shopdraw.measure import with_comma
 from shopdraw.wood.finding import Finding
 
 
@@ -79,7 +79,7 @@ class FindingsPanel(QWidget):
         right = finding.right if finding else None
         self.set_it.setVisible(right is not None)
         if right is not None:
-            value = with_comma(right[1]) if self.model.decimal_sign == "," else right[1]
+            value = in_readers_sign(right[1])
             self.set_it.setText(self.tr("Set {name} to {value}").format(name=address_words(right[0]), value=value))
         self.lead.setVisible(bool(right is not None or (fault and fault.address)))
         self.accept.setVisible(finding is not None and finding.silenced is None)

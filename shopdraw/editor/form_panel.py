@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from functools import partial
 from typing import Any
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
@@ -39,6 +39,8 @@ from shopdraw.editor.sketch import sketch_of
 from shopdraw.editor.sketch_view import SketchView
 from shopdraw.editor.state import State
 
+LABEL_IN_LETTERS = 26
+"""How wide a label is before its words go on in a second line."""
 ROUND_WORDS = 20
 """A line's own frame and margins beside its words, pixels."""
 OPEN_AT_FIRST = ("case", "slant", "opening.bank.divide")
@@ -151,6 +153,13 @@ class FormPanel(QWidget):
         widget.setFocus()
         return True
 
+    def take_typed(self) -> None:
+        """Sets what is typed into the line with the focus, as leaving it would."""
+        line = self.focusWidget()
+        field = self._fields.get(str(line.property("address"))) if isinstance(line, QLineEdit) else None
+        if isinstance(line, QLineEdit) and field is not None:
+            self._finished(field, line)
+
     def field_of(self, address: str) -> FormField | None:
         """The field of an input, or None where it stands in the file alone."""
         return self._fields.get(address)
@@ -172,8 +181,15 @@ class FormPanel(QWidget):
             address = str(watched.property("address"))
             if address in self._fields:
                 self._tell(self._fields[address])
+                # What is told takes room from the form: the field itself stays in sight.
+                QTimer.singleShot(0, self, self._keep_in_sight)
                 self.pointed.emit(address)
         return super().eventFilter(watched, event)
+
+    def _keep_in_sight(self) -> None:
+        widget: QWidget | None = self.focusWidget()
+        if widget is not None and self._scroll.isAncestorOf(widget):
+            self._scroll.ensureWidgetVisible(widget)
 
     def _wish_more(self, name: str) -> None:
         self.add_wished.emit(name)
@@ -299,6 +315,9 @@ class FormPanel(QWidget):
         widget = self._widget(field)
         label = QLabel(f"{field.label}, {field.unit}" if field.unit else field.label)
         label.setWordWrap(True)
+        letters = label.fontMetrics()
+        room = letters.averageCharWidth() * LABEL_IN_LETTERS
+        label.setMinimumWidth(min(letters.horizontalAdvance(label.text()) + 1, room))
         label.setBuddy(widget)
         rows.addRow(label, widget)
         self._widgets[field.address] = widget

@@ -9,6 +9,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoStack
 
+from shopdraw.editor.beside import moved_with
 from shopdraw.editor.change import Change
 from shopdraw.editor.said import said
 from shopdraw.editor.state import CannotSet, Setting, State, as_variant, changed_text, in_its_place, state_of
@@ -16,7 +17,7 @@ from shopdraw.editor.tongue import translate
 from shopdraw.piece.address import address_text
 from shopdraw.piece.fault import PieceError
 from shopdraw.piece.reading import piece_text
-from shopdraw.piece.saving import save_piece
+from shopdraw.piece.saving import CannotSave, save_piece
 from shopdraw.piece.source_text import BYTE_ORDER_MARK
 from shopdraw.piece.variant import VARIANT, variant_names
 
@@ -25,6 +26,9 @@ EMPTY = State("", None, None)
 
 class OpenPiece(QObject):
     """One open piece.
+
+    Attributes:
+        unread: its file is there but couldn't be read at all, so that nothing of it stands in the text.
 
     Signals:
         changed: the state is another one.
@@ -44,6 +48,7 @@ class OpenPiece(QObject):
         self.path: Path | None = None
         self.variant: str | None = None
         self.seen: bytes | None = None
+        self.unread = False
         self.undo = QUndoStack(self)
         self._saved_text = ""
 
@@ -61,11 +66,13 @@ class OpenPiece(QObject):
         """Opens a file; what is wrong with it becomes the state's faults."""
         self.path = path
         self.variant = None
+        self.unread = False
         try:
             text = piece_text(path)
             self.seen = path.read_bytes()
         except PieceError as error:
             self.seen = None
+            self.unread = True
             self._begin(State("", None, None, error.faults))
             return
         self._begin(state_of(text, self.source))
@@ -80,6 +87,7 @@ class OpenPiece(QObject):
         """
         self.path = path
         self.variant = None
+        self.unread = False
         self.seen = path.read_bytes() if path is not None and path.is_file() else None
         self._begin(state_of(text, self.source))
         if unsaved:
@@ -94,8 +102,16 @@ class OpenPiece(QObject):
         target = path or self.path
         if target is None:
             raise ValueError("a piece without a file is saved under a name")
-        save_piece(target, self._file_text())
-        self.path = target
+        before, self.path = self.path, target
+        moved = self._take_paths_along(before, target)
+        try:
+            save_piece(target, self._file_text())
+        except CannotSave:
+            self.path = before
+            if moved:
+                self.undo.undo()
+            raise
+        self.unread = False
         self.seen = target.read_bytes()
         self._saved_text = self.state.text
         self.undo.setClean()
@@ -192,6 +208,15 @@ class OpenPiece(QObject):
             return variant_names(tomllib.loads(state.text))
         except (ValueError, RecursionError):
             return ()
+
+    def _take_paths_along(self, before: Path | None, target: Path) -> bool:
+        """Photos and the shop file are found from another folder, too; whether that took a step."""
+        design = self.state.design
+        settings = moved_with(design, before.parent if before else None, target.parent) if design else ()
+        if settings:
+            text = changed_text(self.state.text, settings)
+            self.take(state_of(text, self.source, self.variant), translate("Step", "Paths from another folder"))
+        return bool(settings)
 
     def _begin(self, state: State) -> None:
         self.undo.clear()

@@ -95,7 +95,7 @@ def _thirds(across: float, up: float) -> tuple[Mark, ...]:
 
 
 def _bank(assembly: Assembly, shown: Shown) -> tuple[Mark, ...]:
-    """Beside each pair of drawers what the lower one has more than the upper one."""
+    """In each drawer what it has more than the one above it, clear of the lines between them."""
     rows = [opening for opening in assembly.openings if opening.use == "drawer"]
     marks: list[Mark] = []
     x = assembly.width * 0.62
@@ -103,8 +103,8 @@ def _bank(assembly: Assembly, shown: Shown) -> tuple[Mark, ...]:
         radius = row.height / 2
         centre = (x, row.bottom + radius)
         marks.append(ArcMark(centre, radius, 0.0, 360.0, Meaning.CENTRE))
-    for (upper, lower), (more, times) in zip(itertools.pairwise(rows), bank_steps(assembly), strict=True):
-        at = (x + lower.height * 0.55 + 10.0, (upper.bottom + lower.bottom + lower.height) / 2)
+    for (_, lower), (more, times) in zip(itertools.pairwise(rows), bank_steps(assembly), strict=True):
+        at = (x + lower.height * 0.55 + 10.0, lower.bottom + lower.height * 0.45)
         marks.append(Text(at, f"+{shown.length(more)}, × {shown.number(times)}", _WORDS_MM))
     return tuple(marks)
 

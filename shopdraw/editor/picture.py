@@ -34,6 +34,7 @@ from PySide6.QtWidgets import (
 from shopdraw.editor.depth import Frame, Placed, placed, seen, wood_of
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.motion import moved_boards
+from shopdraw.editor.said import said
 from shopdraw.editor.tongue import translate
 from shopdraw.view.direction import Direction, looking
 from shopdraw.wood.assembly import Assembly, Motion
@@ -319,9 +320,10 @@ class PictureWindow(QWidget):
     def show_colliding(self, boards: frozenset[str]) -> None:
         """Marks boards that run into each other."""
         self.view.show_colliding(boards)
-        self.note.setText(
-            self.tr("These run into each other: {boards}").format(boards=", ".join(sorted(boards))) if boards else ""
-        )
+        here = self._assembly
+        named = [here.board(one) for one in sorted(boards) if here is not None and here.has(one)]
+        told = "; ".join(f"{board.label} {said(board.name)}" for board in named)
+        self.note.setText(self.tr("These run into each other: {boards}").format(boards=told) if told else "")
 
     def _moved(self) -> None:
         assembly = self._assembly

@@ -59,10 +59,12 @@ class ProportionsPanel(QWidget):
                 )
             )
             rows.append(
-                f"<tr><td>{ratio.name}&nbsp;&nbsp;</td><td><b>{shown.number(ratio.ratio)}</b>&nbsp;&nbsp;</td><td>{near}</td></tr>"
+                f"<tr><td>{ratio.name}&nbsp;&nbsp;</td><td><b>{shown.in_column(ratio.ratio)}</b>&nbsp;&nbsp;</td><td>{near}</td></tr>"
             )
         steps = [
-            self.tr("{more} higher, {times} times").format(more=shown.length(more), times=shown.number(times))
+            self.tr("{more} higher, {times} times").format(
+                more=shown.length_with_unit(more), times=shown.in_column(times)
+            )
             for more, times in bank_steps(assembly)
         ]
         has, over_it = self.tr("What the piece has"), self.tr("Each drawer opening over the one above it")

@@ -38,11 +38,13 @@ class Left:
     """What a file leaves to another setting, or to a chisel.
 
     Attributes:
-        what: the trade's word, with what does it.
+        kind: the trade's word for a cut, or "".
+        what: how it is made, and for what.
         where: side and place, or "".
         volume: of the wood that stays, mm³.
     """
 
+    kind: str
     what: str
     where: str
     volume: float
@@ -89,9 +91,9 @@ def router_sight(design: Design, board: Board, path: FilePath | None) -> RouterS
 
 def _left(made: RouterPart) -> Iterator[Left]:
     for second in made.second:
-        yield Left(f"{second.kind}: {second.setting}", f"{second.on}, {second.place}", second.volume)
+        yield Left(second.kind, second.setting, f"{second.on}, {second.place}", second.volume)
     for wood in made.corners:
-        yield Left(f"{wood.places} × {wood.what}", wood.cutter, wood.volume)
+        yield Left("", f"{wood.places} × {wood.what}", wood.cutter, wood.volume)
 
 
 def _stacked(made: RouterPart) -> tuple[Mark, ...]:

@@ -14,10 +14,15 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
+from PySide6.QtCore import QLocale
+
 from shopdraw.editor.tongue import translate
+from shopdraw.measure import with_comma, with_point
 from shopdraw.shipped import resource_path
 
 CONTEXT = "Sentence"
+_RATIO = re.compile(r"(?:(?<=ratio )|(?<=at most ))\d+\.\d+")
+"""Bare figures that take the reader's decimal sign before their sentence is read: no unit tells them afterwards."""
 _GAP = re.compile(r"\{(\d+)\}")
 _JOINTS = ("; ", ". ", ": ", ", ", " and ", " + ", " × ", "/")
 """Where several sentences stand behind each other, the widest joint first."""
@@ -38,9 +43,11 @@ _ONE_KEY_BEFORE = re.compile(
     r"|: a table stands there|: the value can't stand there|: this file is laid out| twice$)"
 )
 """A gap behind or before these words holds one key or address, if what stands there can be one."""
+_A_DRAWER = re.compile(r"(?:^|\b)drawer $")
+"""A gap behind this word holds the drawer's key and nothing more."""
 _A_PATH_BEFORE = re.compile(r"^(?:: can't be written \(|: found a (?:NUL|file)\b| is as it was$)")
 """A gap before these words holds the path of a file or a folder."""
-_LABELLED = re.compile(r"(\d[\w.]*) (.+)")
+_LABELLED = re.compile(r"(\d[\w.-]*) (.+)")
 """A board's label and its name."""
 _UNITS = {"mm", "in", "kg", "dm", "GPa", "ft", "cm", "MB", "true", "false"}
 _OF_THE_FILE = re.compile(r"\w[_:=/.]\w|\d|_")
@@ -92,12 +99,20 @@ class _Reading:
 
 
 def said(text: str) -> str:
-    """A text of the layers below in the person's language.
+    """A text of the layers below in the person's language, its figures with the reader's decimal sign.
 
     Args:
         text: in English, as a finding, a fault or a board's name has it.
     """
-    return _read_back(text, _tongue()).words
+    if QLocale().decimalPoint() != ",":
+        return _read_back(text, _tongue()).words
+    told = _RATIO.sub(lambda ratio: ratio[0].replace(".", ","), text)
+    return with_comma(_read_back(told, _tongue()).words)
+
+
+def in_readers_sign(words: str) -> str:
+    """Words whose figures with a unit have the reader's decimal sign, whatever the piece's own drawings print."""
+    return with_comma(words) if QLocale().decimalPoint() == "," else with_point(words)
 
 
 def left_over(text: str) -> int:
@@ -189,6 +204,8 @@ class _Reader:
             return () if not text else None
         best: tuple[_Reading, ...] | None = None
         for end in self._ends(rest, text):
+            if _A_DRAWER.search(first) and not _ONE_KEY.fullmatch(text[:end]):
+                continue
             behind = self._filled(tuple(rest), text[end:])
             if behind is None:
                 continue
@@ -218,12 +235,13 @@ class _Reader:
 
     def _joined(self, text: str, best: _Reading) -> _Reading:
         """The text as sentences behind each other."""
-        if not best.unread:
-            return best
         labelled = _LABELLED.fullmatch(text)
         if labelled:
             named = self.read(labelled[2])
-            best = min((best, named.put(f"{labelled[1]} {named.words}")), key=_Reading.rank)
+            # On a tie the label stands before the name, and isn't part of it.
+            best = min((named.put(f"{labelled[1]} {named.words}"), best), key=_Reading.rank)
+        if not best.unread:
+            return best
         for joint in _JOINTS:
             at = text.find(joint)
             while at > 0:

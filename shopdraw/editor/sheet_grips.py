@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from shopdraw.drawing.letters import lettered
@@ -96,6 +97,9 @@ def _box(at: Point, words: str, height: float, *, upright: bool) -> Box:
         return at[0] - line.above, at[1] - half, at[0] + line.below, at[1] + half
     return at[0] - half, at[1] - line.below, at[0] + half, at[1] + line.above
 
+_IN_A_DETAIL = re.compile(r"(d\d+\w*) ([a-z-]+):.*:([a-z]+)(?: \d+)?$")
+"""A size of a joint: its detail, the kind of cut, which size."""
+
 
 def _planes(made: Set, placed: Placed, assembly: Assembly) -> Iterator[PlaneGrip]:
     box = whole(assembly)
@@ -155,11 +159,21 @@ def _edges(made: Set, placed: Placed, view: ViewOnSheet, assembly: Assembly) -> 
 
 
 def _said(name: str, assembly: Assembly) -> str:
-    """What a person calls a place: the board by its label and name, else the feature's own words."""
-    board, _, edge = name.rpartition(":")
-    if assembly.has(board):
-        return f"{assembly.board(board).label} {assembly.board(board).name}, {edge}"
-    return name.replace(".", " ").replace(":", ", ")
+    """What a person calls a place, in English: a board by its label and name, an opening or a level by its key."""
+    of, _, edge = name.rpartition(":")
+    edge = "upper" if edge == "top" else edge
+    if assembly.has(of):
+        board = assembly.board(of)
+        return f"{board.label} {board.name}: {edge}"
+    detail = _IN_A_DETAIL.match(name)
+    if detail is not None:
+        return f"detail {detail[1]}: {detail[3]} of the {detail[2]}"
+    kind, _, key = of.partition(".")
+    if kind == "opening":
+        return f"opening {key}: {edge}"
+    if kind == "level":
+        return f"level {key}: {edge}"
+    return f"{of.partition(' ')[0]}: {edge}"
 
 
 def _direction(made: Set, view: str) -> Direction | None:

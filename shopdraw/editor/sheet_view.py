@@ -296,8 +296,9 @@ class SheetView(QWidget):
             self._tell(painter, self._joining_words(held, other if side else None))
 
     def _tell(self, painter: QPainter, lines: tuple[tuple[str, bool], ...]) -> None:
-        at = self._pointer + QPointF(18, 16)
-        paint_label(painter, at, lines, self.font(), self.colours, QRectF(self.rect()))
+        place = self.place_of
+        boxes = [QRectF(place(one.box[:2]), place(one.box[2:])).normalized() for one in self._on.dimensions]
+        paint_label(painter, self._pointer, lines, self.font(), self.colours, QRectF(self.rect()), boxes)
 
     def _pointer_words(self, grip: Grip) -> tuple[tuple[str, bool], ...]:
         if isinstance(grip, DimensionGrip):
@@ -308,9 +309,9 @@ class SheetView(QWidget):
 
     def _joining_words(self, first: PlaceOnSheet, other: PlaceOnSheet | None) -> tuple[tuple[str, bool], ...]:
         if other is None:
-            return ((first.says, True), (self.tr("Draw to another edge for one more dimension"), False))
+            return ((said(first.says), True), (self.tr("Draw to another edge for one more dimension"), False))
         told = self.tr("One more dimension, from {one} to {other}")
-        return ((told.format(one=first.says, other=other.says), True),)
+        return ((told.format(one=said(first.says), other=said(other.says)), True),)
 
     def _stand_words(self, stand: Stand) -> str:
         told = {

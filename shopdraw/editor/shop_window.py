@@ -87,6 +87,7 @@ class ShopWindow(QWidget):
 
     def save(self) -> bool:
         """Saves the shop file; whether it is saved."""
+        self._take_typed()
         try:
             self.shop.save()
         except (CannotSave, OSError) as error:
@@ -111,6 +112,7 @@ class ShopWindow(QWidget):
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802  # Qt's name
         """Asks for what isn't saved, then ends the process that lays out."""
+        self._take_typed()
         if self.shop.unsaved:
             question = Question(
                 Kind.CHOOSE,
@@ -126,6 +128,13 @@ class ShopWindow(QWidget):
         super().closeEvent(event)
 
     # Inside
+
+    def _take_typed(self) -> None:
+        """What is typed and not set yet is meant, too."""
+        if self.pages.currentWidget() is self.form:
+            self.form.take_typed()
+        else:
+            self.faults.take_typed()
 
     def _button(self, words: str, tells: str, does: Callable[[], object]) -> QPushButton:
         button = QPushButton(words, self)

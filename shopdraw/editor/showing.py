@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
+from shopdraw.drawing.bounds import marks_box
 from shopdraw.drawing.mark import Mark
-from shopdraw.editor.arrangement import DIRECTIONS, SECTION, arrange, third_angle
+from shopdraw.editor.arrangement import DIRECTIONS, SECTION, Box, arrange, third_angle
 from shopdraw.editor.figures import figures_of
 from shopdraw.editor.handles import handles_of
 from shopdraw.editor.motion import dado_marks, motion_marks
@@ -17,6 +20,8 @@ from shopdraw.view.draft import DraftFace, draft
 from shopdraw.wood.assembly import Assembly
 from shopdraw.wood.board import Board
 
+MOVING = ("swing", "travel")
+"""Layers whose marks reach out of the case."""
 GAP_PART, LEAST_GAP_MM = 0.24, 180.0
 """Between the views: a part of the front view's diagonal half, and never less than that."""
 
@@ -42,16 +47,29 @@ def scene_of(state: State, layers: Layers, decimal_sign: str, lines: Views | Non
         middle = assembly.width / 2
         left = [board for board in assembly.boards if reach_across(board)[0] < middle]
         faces[SECTION] = draft(left, RIGHT_SIDE)
+    over = over_marks(state, layers, decimal_sign)
     return Scene(
-        standings=arrange(assembly, third=third_angle(design), gap=gap_of(assembly), section=layers.section),
+        standings=arrange(
+            assembly,
+            third=third_angle(design),
+            gap=gap_of(assembly),
+            section=layers.section,
+            moving=moving_boxes(over),
+        ),
         faces=faces,
         lines=lines,
         figures=figures_of(state),
         handles=handles_of(state),
         shown=shown_for(design, decimal_sign),
         style=style_of(design),
-        over=over_marks(state, layers, decimal_sign),
+        over=over,
     )
+
+
+def moving_boxes(over: Mapping[str, Mapping[str, tuple[Mark, ...]]]) -> dict[str, Box]:
+    """The box of all that swings or slides, by view."""
+    views = {view: [mark for layer in MOVING for mark in over.get(layer, {}).get(view, ())] for view in DIRECTIONS}
+    return {view: marks_box(marks) for view, marks in views.items() if marks}
 
 
 def over_marks(state: State, layers: Layers, decimal_sign: str) -> dict[str, dict[str, tuple[Mark, ...]]]:

@@ -44,6 +44,10 @@ class Shown:
         text = f"{value:.{places}f}".rstrip("0").rstrip(".")
         return text.replace(".", self.decimal_sign)
 
+    def in_column(self, value: float, places: int = 3) -> str:
+        """A bare number that stands under others: all have as many places."""
+        return f"{value:.{places}f}".replace(".", self.decimal_sign)
+
 
 @lru_cache(maxsize=4096)
 def _written(mm: float, style: Style) -> str:

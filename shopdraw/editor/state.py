@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from shopdraw.build import CannotBuild, build
@@ -72,7 +72,18 @@ def state_of(text: str, source: str = "piece", variant: str | None = None, *, ro
     try:
         return State(piece.text, piece, build(piece.design, rough=rough))
     except CannotBuild as error:
-        return State(piece.text, piece, None, with_lines(error.faults, piece.text))
+        return State(piece.text, piece, None, _in_own_figures(piece.design, with_lines(error.faults, piece.text)))
+
+
+def _in_own_figures(design: Design, faults: tuple[Fault, ...]) -> tuple[Fault, ...]:
+    """Why a piece can't be built, in inches where it is an inch piece."""
+    # Rules of the trade are loaded when the first piece can't be built: the window opens without them.
+    from shopdraw.check.own_figures import words_in_own_figures
+
+    return tuple(
+        replace(one, found=words_in_own_figures(design, one.found), right=words_in_own_figures(design, one.right))
+        for one in faults
+    )
 
 
 def changed_text(text: str, settings: Iterable[Setting], variant: str | None = None) -> str:
@@ -120,7 +131,7 @@ def as_variant(before: str, after: str, name: str) -> str:
     Raises:
         CannotSet: the name can't stand there.
     """
-    base, changed = dict(_leaves(tomllib.loads(before))), dict(_leaves(tomllib.loads(after)))
+    base, changed = dict(leaves_of(tomllib.loads(before))), dict(leaves_of(tomllib.loads(after)))
     settings = [Setting(address_text(path), None) for path in base if path[0] != VARIANT and path not in changed]
     settings += [
         Setting(address_text(path), value)
@@ -158,12 +169,13 @@ def _path_of(address: str) -> tuple[str, ...]:
         raise CannotSet(f'"{address}": expected an address such as case.width') from error
 
 
-def _leaves(table: Mapping[str, Any], path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[str, ...], Any]]:
+def leaves_of(table: Mapping[str, Any], path: tuple[str, ...] = ()) -> Iterator[tuple[tuple[str, ...], Any]]:
+    """Every plain value of a table with its path."""
     for key, value in table.items():
         if isinstance(value, Mapping):
-            yield from _leaves(value, (*path, key))
+            yield from leaves_of(value, (*path, key))
         else:
             yield (*path, key), value
 
 
-__all__ = ["CannotSet", "Setting", "State", "as_variant", "changed_text", "in_its_place", "state_of"]
+__all__ = ["CannotSet", "Setting", "State", "as_variant", "changed_text", "in_its_place", "leaves_of", "state_of"]

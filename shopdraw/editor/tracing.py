@@ -5,8 +5,20 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from pathlib import Path
 
-from PySide6.QtCore import QPointF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QImageReader, QMouseEvent, QPainter, QPaintEvent, QPen, QPixmap, QPolygonF, QTransform
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QFocusEvent,
+    QImageReader,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QPixmap,
+    QPolygonF,
+    QTransform,
+)
 from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
@@ -29,7 +41,11 @@ from shopdraw.piece.address import address_text
 from shopdraw.piece.design import Design, PhotoTable
 
 CORNERS = ("lower left", "lower right", "upper right", "upper left")
-PHOTO_KEY = "trace"
+PHOTO_KEYS = {"front": "trace", "side": "trace-side", "plan": "trace-plan"}
+"""The photo behind each view in the piece file."""
+KNOWN = {"front": (0, 1), "side": (2, 1), "plan": (0, 2)}
+"""What lies across and up in a view, as the first ones of the sizes that can be named: width, height, depth."""
+NEAR_PIXELS, STEP, FINE_STEP = 16.0, 10.0, 1.0
 _MOST_MEGAPIXELS = 12.0
 
 Photo = tuple[QPixmap, QTransform, float]
@@ -98,6 +114,12 @@ class PointPicker(QWidget):
         self.points: list[QPointF] = []
         self._picture = QPixmap()
         self._held: int | None = None
+        self._cursor: QPointF | None = None
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        keys = self.tr(
+            "Arrow keys move the mark, with Shift a little; Enter sets a point, or takes it up and puts it down."
+        )
+        self.setAccessibleDescription(keys)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(self.tr("Photo: click the four points"))
 
@@ -122,14 +144,48 @@ class PointPicker(QWidget):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802
         """Sets the next point, or takes hold of one."""
-        at = event.position()
-        near = [n for n, p in enumerate(self.points) if (self.on_screen(p) - at).manhattanLength() < 16]
+        self._cursor = None
+        self._take(event.position())
+
+    def _take(self, at: QPointF) -> None:
+        near = [n for n, p in enumerate(self.points) if (self.on_screen(p) - at).manhattanLength() < NEAR_PIXELS]
         if near:
             self._held = near[0]
         elif len(self.points) < len(CORNERS):
             self.points.append(self.on_photo(at))
             self._held = len(self.points) - 1
         self.picked.emit()
+        self.update()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Moves a mark and sets points with it."""
+        ways = {Qt.Key.Key_Left: (-1, 0), Qt.Key.Key_Right: (1, 0), Qt.Key.Key_Up: (0, -1), Qt.Key.Key_Down: (0, 1)}
+        if self._cursor is None:
+            self._cursor = QPointF(self.rect().center())
+        if event.key() in ways:
+            across, down = ways[Qt.Key(event.key())]
+            step = FINE_STEP if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else STEP
+            x = min(max(self._cursor.x() + across * step, 0.0), self.width() - 1.0)
+            y = min(max(self._cursor.y() + down * step, 0.0), self.height() - 1.0)
+            self._cursor = QPointF(x, y)
+            if self._held is not None:
+                self.points[self._held] = self.on_photo(self._cursor)
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space):
+            held, before = self._held, len(self.points)
+            self._held = None
+            if held is None:
+                self._take(self._cursor)
+            if len(self.points) > before:
+                self._held = None  # a new one is put down at once, one that stood there is taken up
+            self.picked.emit()
+        else:
+            super().keyPressEvent(event)
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:  # noqa: N802
+        """The keyboard goes elsewhere: what it held is put down."""
+        super().focusOutEvent(event)
+        self._held = None
         self.update()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: N802
@@ -161,6 +217,12 @@ class PointPicker(QWidget):
             painter.setBrush(QColor(self.colours.paper))
             painter.drawEllipse(place, 9, 9)
             painter.drawText(place + QPointF(-4, 5), str(number))
+        if self.hasFocus():
+            at = self._cursor or QPointF(self.rect().center())
+            painter.drawLine(at - QPointF(14, 0), at + QPointF(14, 0))
+            painter.drawLine(at - QPointF(0, 14), at + QPointF(0, 14))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
         painter.end()
 
     def _placed(self) -> QTransform:
@@ -230,10 +292,22 @@ class TraceWindow(QWidget):
         whole.addWidget(self.picker, 3)
         whole.addLayout(side, 1)
         self.picker.picked.connect(self._told)
+        self.view.currentIndexChanged.connect(lambda _row: self._name_sizes())
         self.again.clicked.connect(self._begin_again)
         self.done.clicked.connect(self._lay)
         self.resize(1000, 640)
+        self._name_sizes()
         self._told()
+
+    def _name_sizes(self) -> None:
+        """Over the whole piece, until a person says otherwise: its sizes can be named."""
+        names = list(self._sizes)
+        for line, at in zip((self.lines["width"], self.lines["height"]), KNOWN[self._key()], strict=True):
+            if not line.isModified() and at < len(names):
+                line.setText(names[at])
+
+    def _key(self) -> str:
+        return str(self.view.currentData())
 
     def _told(self) -> None:
         set_already = len(self.picker.points)
@@ -253,9 +327,10 @@ class TraceWindow(QWidget):
         self._told()
 
     def _lay(self) -> None:
-        settings = [Setting(_at("file"), self._file), Setting(_at("view"), str(self.view.currentData()))]
+        key = PHOTO_KEYS[self._key()]
+        settings = [Setting(_at(key, "file"), self._file), Setting(_at(key, "view"), self._key())]
         points = [round(number, 1) for point in self.picker.points for number in (point.x(), point.y())]
-        settings.append(Setting(_at("points"), points))
+        settings.append(Setting(_at(key, "points"), points))
         for name, line in self.lines.items():
             if not line.text().strip() and name in ("left", "up"):
                 continue
@@ -265,11 +340,11 @@ class TraceWindow(QWidget):
                 self.next.setText(str(error))
                 line.setFocus()
                 return
-            settings.append(Setting(_at(name), typed.keeps))
-        settings.append(Setting(_at("fade"), self.fade.value()))
+            settings.append(Setting(_at(key, name), typed.keeps))
+        settings.append(Setting(_at(key, "fade"), self.fade.value()))
         self.laid.emit(tuple(settings))
         self.close()
 
 
-def _at(name: str) -> str:
-    return address_text(("photo", PHOTO_KEY, name))
+def _at(key: str, name: str) -> str:
+    return address_text(("photo", key, name))

@@ -76,6 +76,7 @@ class Window(QMainWindow):
         self.working = Working(self, apart=apart)
         self.filing = Filing(self.piece, self, self.settings, self.folder)
         self.filing.said = self.say
+        self.filing.settle = self._take_typed
         self.actions_by_key: dict[str, QAction] = {}
         colours = DARK if bool(self.settings.value("dark", False, type=bool)) else LIGHT
         app = QApplication.instance()
@@ -147,6 +148,13 @@ class Window(QMainWindow):
         self.settings.setValue("geometry", self.saveGeometry())
         self.working.close()
         super().closeEvent(event)
+
+    def _take_typed(self) -> None:
+        page = self.pages.currentWidget()
+        if page is self.work:
+            self.work.take_typed()
+        elif page is self.faults:
+            self.faults.take_typed()
 
     # Commands
 
@@ -332,6 +340,11 @@ class Window(QMainWindow):
         self.bar.setVisible(page is self.work)
         for key in NEED_A_DRAWING:
             self.actions_by_key[key].setEnabled(page is self.work)
+        open_piece, undo = page is not self.start, self.piece.undo
+        self.actions_by_key["save_as"].setEnabled(open_piece and bool(self.piece.state.text))
+        self.actions_by_key["save"].setEnabled(open_piece and bool(self.piece.state.text))
+        self.actions_by_key["undo"].setEnabled(open_piece and undo.canUndo())
+        self.actions_by_key["redo"].setEnabled(open_piece and undo.canRedo())
 
     def _filed(self) -> None:
         self.recent_menu.clear()

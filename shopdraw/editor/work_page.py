@@ -7,7 +7,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import QRect, Qt, Signal
-from PySide6.QtGui import QPixmap
+from PySide6.QtGui import QPixmap, QResizeEvent
 from PySide6.QtWidgets import QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from shopdraw.drawing.sheet import SheetSet
@@ -38,7 +38,9 @@ from shopdraw.editor.wish import setting_of
 from shopdraw.editor.working import Working
 from shopdraw.wood.finding import Finding
 
-SIDE_IN_LETTERS = 62
+SIDE_IN_LETTERS = 70
+MOST_FOR_THE_SIDE = 0.4
+"""Of a narrow window's width: the drawing keeps the larger part."""
 
 
 ON_PAPER = ("move", "dimension", "plane")
@@ -96,12 +98,12 @@ class WorkPage(QWidget):
         self._sheets_of: State | None = None
         self._on_canvas: State | None = None
         self._pictures: dict[Path, QPixmap] = {}
+        self._missed: set[Path] = set()
         self.canvas = Canvas(self)
         self.hand = Hand(piece, self.canvas)
         self.hand.decimal_sign = decimal_sign
         self.entry = Entry(self.canvas)
         self.findings = FindingsPanel(self, colours)
-        self.findings.model.decimal_sign = decimal_sign
         self.form = FormPanel(self)
         self.boards = BoardsPanel(self)
         self.proportions = ProportionsPanel(self)
@@ -128,11 +130,13 @@ class WorkPage(QWidget):
 
     def show_layers(self, layers: Layers) -> None:
         """Shows or hides layers."""
-        section_turned = layers.section != self.canvas.layers.section
+        before = self.canvas.layers
         self.canvas.show_layers(layers)
-        if self.piece.state.sound and section_turned:
+        if self.piece.state.sound and layers.section != before.section:
             self._show_canvas(self.piece.state)
             self.working.ask(self.piece.state, section=layers.section, path=self.piece.path)
+        elif self.piece.state.sound and (layers.swing, layers.travel) != (before.swing, before.travel):
+            self._show_canvas(self.piece.state)  # views step apart, or together again
         elif self.piece.state.sound:
             self.canvas.show_over(over_marks(self.piece.state, layers, self.decimal_sign))
 
@@ -157,6 +161,11 @@ class WorkPage(QWidget):
         self.side.setCurrentWidget(self.form)
         if not self.form.go_to(address):
             self.said.emit(self.tr("{address} stands in the file alone").format(address=address))
+
+    def take_typed(self) -> None:
+        """Sets what is typed in the form or over a dimension and not set yet: who saves means that, too."""
+        self.form.take_typed()
+        self.entry.take_typed()
 
     def begin_keyed(self, table: str, key: str) -> None:
         """Begins one more of a keyed table."""
@@ -192,8 +201,9 @@ class WorkPage(QWidget):
         level.addWidget(upright)
         level.addWidget(self.side)
         level.setStretchFactor(0, 1)
-        letters = self.fontMetrics().averageCharWidth() * SIDE_IN_LETTERS
-        level.setSizes([1000, letters])
+        self._level = level
+        self._parted = False
+        level.splitterMoved.connect(self._part_by_hand)
         self.side.setMinimumWidth(self.side.tabBar().sizeHint().width())
         level.setCollapsible(0, False)
         for splitter in (upright, level):
@@ -201,6 +211,17 @@ class WorkPage(QWidget):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(level)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802  # Qt's name
+        """Parts the room between the drawing and what stands beside it, until a person does so."""
+        super().resizeEvent(event)
+        if not self._parted:
+            letters = self.fontMetrics().averageCharWidth() * SIDE_IN_LETTERS
+            side = min(letters, round(MOST_FOR_THE_SIDE * self.width()))
+            self._level.setSizes([self.width() - side - self._level.handleWidth(), side])
+
+    def _part_by_hand(self, _at: int, _handle: int) -> None:
+        self._parted = True
 
     def _join(self) -> None:
         self.piece.changed.connect(self._show)
@@ -232,6 +253,10 @@ class WorkPage(QWidget):
         self.side.currentChanged.connect(lambda _tab: self._show_side(self.piece.state))
 
     def _show(self, state: State) -> None:
+        # Undo, another variant, another file: a hand that still holds a handle of what was there holds nothing now.
+        self.canvas.give_up()
+        if self.entry.isVisible():
+            self.entry.close_slip()  # what it stands over is another size now
         if not state.sound:
             return
         self._lay_photos(state)
@@ -247,9 +272,15 @@ class WorkPage(QWidget):
         """Lays the photos of a state behind the views; each is read once."""
 
         def load(path: Path) -> QPixmap:
-            if path not in self._pictures:
-                self._pictures[path] = load_picture(path)
-            return self._pictures[path]
+            if path in self._pictures:
+                return self._pictures[path]
+            picture = load_picture(path)
+            if not picture.isNull():
+                self._pictures[path] = picture
+            elif path not in self._missed:
+                self._missed.add(path)
+                self.said.emit(self.tr("The photo {name} isn't there, or it is no picture.").format(name=path.name))
+            return picture
 
         if state.design is not None:
             folder = self.piece.path.parent if self.piece.path else None

@@ -5,7 +5,7 @@ Knows sizes; knows nothing of geometry, wood or files. Millimetres and degrees i
 
 from shopdraw.measure.angle import read_angle, write_angle, write_with_complement
 from shopdraw.measure.chain import Chain, round_chain
-from shopdraw.measure.comma import with_comma
+from shopdraw.measure.comma import with_comma, with_point
 from shopdraw.measure.error import AngleError, ChainError, LengthError, MeasureError
 from shopdraw.measure.length import MM_PER_INCH, Length, Unit, length_of
 from shopdraw.measure.reading import read_length
@@ -46,6 +46,7 @@ __all__ = [
     "round_to_step",
     "steps_in",
     "with_comma",
+    "with_point",
     "write_angle",
     "write_chain",
     "write_length",

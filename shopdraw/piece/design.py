@@ -26,15 +26,17 @@ class Table(BaseModel):
 class PieceTable(Table):
     """[piece]: what it is and what its drawings say about it."""
 
-    title: str = "Untitled piece"
-    kind: Literal["slant-desk", "chest", "bookcase", "lectern", "free"] = "slant-desk"
-    units: Literal["mm", "inch"] = "mm"
-    revision: str = ""
-    date: str = ""
+    title: str = Field("Untitled piece", description="of the piece, as it stands on the title block")
+    kind: Literal["slant-desk", "chest", "bookcase", "lectern", "free"] = Field(
+        "slant-desk", description="what it is built as; each kind has members of its own"
+    )
+    units: Literal["mm", "inch"] = Field("mm", description="of bare numbers in this file and of the drawings")
+    revision: str = Field("", description="letter or number of the drawings' state, on the title block")
+    date: str = Field("", description="of issue, on the title block: 2026-03-02")
     number: str = Field("", description="identification number on the title block")
     owner: str = Field("", description="legal owner of the drawing")
-    drawn_by: str = ""
-    approved_by: str = ""
+    drawn_by: str = Field("", description="who drew it, on the title block")
+    approved_by: str = Field("", description="who approved it, on the title block")
     shop: str = Field("", description="shop file, by a path relative to the piece file")
 
 
@@ -55,13 +57,15 @@ class CaseTable(Table):
     foot_width: PositiveLength | None = Field(
         None, description="over the plinth; given in the place of the case's width"
     )
-    height: PositiveLength
+    height: PositiveLength = Field(description="from the floor to the upper face of the top")
     depth: PositiveLength = Field(description="from the finished front plane to the sides' rear edges")
     top_joint: Literal["dovetail", "housed", "overhanging"] = Field(
         "dovetail", description="overhanging: the top lies over the sides, on a frame; not under a slant"
     )
     overhang: Length = Field(20.0, ge=0, description="of an overhanging top, in front and at both sides")
-    dado: Literal["stopped", "through"] = "stopped"
+    dado: Literal["stopped", "through"] = Field(
+        "stopped", description="stopped: it ends behind the front edge and isn't seen there; through: it runs out"
+    )
     dado_depth: PositiveLength | None = Field(None, description="default: a third of the side's thickness")
     dado_stop: PositiveLength = Field(10.0, description="how far behind the front plane a stopped dado ends")
     fit: Length = Field(0.1, ge=0, description="how much wider than its guest a dado is")
@@ -115,12 +119,18 @@ class CaseTable(Table):
 class SlantTable(Table):
     """[slant]: exactly one of `angle` and `top_depth`; writing surface and lid."""
 
-    writing_height: PositiveLength
+    writing_height: PositiveLength = Field(description="from the floor to the surface that one writes on")
     angle: Angle | None = Field(None, description="from level, degrees")
-    top_depth: PositiveLength | None = None
+    top_depth: PositiveLength | None = Field(
+        None, description="of the top's upper face, from the slant to the rear; given in the place of the angle"
+    )
     start: PositiveLength | None = Field(None, description="height where the slant begins on an old piece, as measured")
-    seat: Literal["on", "rabbeted", "flush"] = "rabbeted"
-    hinge_edge: Literal["lower", "upper"] = "lower"
+    seat: Literal["on", "rabbeted", "flush"] = Field(
+        "rabbeted", description="how the shut lid lies: on the sides, with a rabbet between them, or flush between them"
+    )
+    hinge_edge: Literal["lower", "upper"] = Field(
+        "lower", description="the lid's edge that the hinges are at: lower as a desk has it, upper as a lectern has it"
+    )
     joint_gap: PositiveLength = Field(0.5, description="between shelf and lid at the hinge line")
     pin_above_writing: Length = Field(0.0, description="height of the pin over the writing surface")
     pin_behind_front: Length | None = Field(
@@ -176,7 +186,7 @@ class LidTable(Table):
     ledge: PositiveLength | None = Field(
         None, description="a lectern's ledge: how far it stands over the lid's outer face; default 12 mm"
     )
-    hinges: int = Field(3, ge=2, le=6)
+    hinges: int = Field(3, ge=2, le=6, description="how many, along the lid's edge")
     stay_angle: Angle | None = Field(
         None, description="least slant, degrees from level, that the lid's stays are made for; by their maker"
     )
@@ -186,9 +196,9 @@ class LidTable(Table):
     stay_up: PositiveLength | None = Field(
         None, description="from the pin up to a stay's fixing on the side; default from the slant's rise"
     )
-    hinge_length: PositiveLength = 60.0
+    hinge_length: PositiveLength = Field(60.0, description="of one hinge, along the edge")
     hinge_leaf: PositiveLength = Field(18.0, description="width of a leaf from the pin's centre")
-    hinge_thickness: PositiveLength = 2.0
+    hinge_thickness: PositiveLength = Field(2.0, description="of a leaf: how deep it is let in")
 
 
 class SupportsTable(Table):
@@ -270,7 +280,10 @@ class FrameTable(Table):
     rail: PositiveLength = Field(65.0, description="width of front and rear rails")
     rear_rail: PositiveLength | None = Field(None, description="width of rear rails; default as the front ones")
     runner: PositiveLength | None = Field(None, description="width of runners; default from what bears on them")
-    fixing: Literal["front", "front-and-rear"] = "front-and-rear"
+    fixing: Literal["front", "front-and-rear"] = Field(
+        "front-and-rear",
+        description="where the frames are glued to the sides; the rest is free to move with the seasons",
+    )
     tenon: PositiveLength = Field(15.0, description="length of the glued front tenon")
     mortise: Literal["round", "square"] = Field(
         "round", description="round: tenons rounded to the mortises' ends; square: the mortises' corners are cleared"
@@ -295,9 +308,11 @@ class DrawerTable(Table):
     lip_right: Length | None = Field(None, ge=0, description="0: no lip on the right edge")
     lip_top: Length | None = Field(None, ge=0, description="0: no lip on the upper edge")
     lip_bottom: Length | None = Field(None, ge=0, description="0: no lip on the lower edge")
-    lip_thickness: PositiveLength | None = None
-    side_clearance: PositiveLength | None = None
-    top_clearance: PositiveLength | None = None
+    lip_thickness: PositiveLength | None = Field(None, description="of the lip, from the front's face to its shoulder")
+    side_clearance: PositiveLength | None = Field(None, description="between the box and its opening, each side")
+    top_clearance: PositiveLength | None = Field(
+        None, description="between the box and its opening, above; default from the seasons"
+    )
     reveal: PositiveLength | None = Field(
         None, description="gap beside and below an inset front; above it the seasons are added"
     )
@@ -331,17 +346,19 @@ class DrawersTable(DrawerTable):
     front: Literal["inset", "lipped", "overlay"] = Field(
         "inset", description="overlay: before the case, screwed to the box's own front in slots"
     )
-    lip: PositiveLength = 8.0
-    lip_thickness: PositiveLength = 8.0
-    reveal: PositiveLength = 1.0
+    lip: PositiveLength = Field(8.0, description="overlap of a lipped or overlay front, on each edge that has no other")
+    lip_thickness: PositiveLength = Field(8.0, description="of the lip, from the front's face to its shoulder")
+    reveal: PositiveLength = Field(
+        1.0, description="gap beside and below an inset front; above it the seasons are added"
+    )
     front_joint: Literal["tongue", "rabbet", "dovetail", "sliding"] = Field(
         "tongue", description="between front and sides: dovetail is half-blind, sliding a dovetail pushed in from below"
     )
     back_joint: Literal["dado", "rabbet", "dovetail"] = Field(
         "dado", description="between back and sides: dovetail is through"
     )
-    entry: PositiveLength = 8.0
-    groove_up: PositiveLength = 10.0
+    entry: PositiveLength = Field(8.0, description="how far the sides enter the front")
+    groove_up: PositiveLength = Field(10.0, description="bottom groove over the box's lower edge")
     drop: Length = Field(3.0, ge=0, description="back lower than the sides; 0 to 6 mm is usual")
     edge: Literal["square", "chamfer", "round", "ovolo", "cove", "ogee", "bead"] = Field(
         "square", description="moulding round the front's face"
@@ -353,8 +370,12 @@ class DrawersTable(DrawerTable):
 class LevelTable(Table):
     """[level.ID]: a horizontal member; `top` from the floor, or none where it follows from others."""
 
-    member: Literal["bottom", "web-frame", "shelf", "pinned-shelf"]
-    top: PositiveLength | None = None
+    member: Literal["bottom", "web-frame", "shelf", "pinned-shelf"] = Field(
+        description="what lies there: the bottom, a web frame under drawers, a shelf in dados, or a loose one on pins"
+    )
+    top: PositiveLength | None = Field(
+        None, description="its upper face over the floor; without it levels share the room between their neighbours"
+    )
 
 
 class PinsTable(Table):
@@ -390,9 +411,11 @@ class FaceTable(Table):
 class DivideTable(Table):
     """opening.ID.divide: how an opening is divided; keys are given once and never used again for another."""
 
-    by: Literal["rows", "columns"] = "rows"
+    by: Literal["rows", "columns"] = Field("rows", description="rows under each other, or columns beside each other")
     keys: tuple[Key, ...] = Field(("1", "2", "3", "4"), description="from the top down, or from the left")
-    rule: Literal["equal", "given", "step", "ratio"] = "step"
+    rule: Literal["equal", "given", "step", "ratio"] = Field(
+        "step", description="equal: all alike; step and ratio: each larger than the one before; given: by its sizes"
+    )
     step: Length | None = Field(
         None, description="each row higher than the one above by this; default 20 mm, in inch pieces 3/4 in"
     )
@@ -405,9 +428,11 @@ class DivideTable(Table):
 class OpeningTable(Table):
     """[opening.ID]: a clear space above a level, what divides it and what fills it."""
 
-    above: str = "bottom"
+    above: str = Field("bottom", description="the level that it stands on")
     divide: DivideTable = DivideTable()
-    fill: Literal["drawer", "lid-supports", "pigeonhole", "none"] = "drawer"
+    fill: Literal["drawer", "lid-supports", "pigeonhole", "none"] = Field(
+        "drawer", description="what it holds: drawers, the lid's supports, pigeonholes or nothing"
+    )
 
 
 class WritingTable(Table):
@@ -444,9 +469,11 @@ class CompartmentsTable(BayTable):
     """[compartments]: partitions, small shelves and drawers, brackets and a back, behind a slant or in an opening."""
 
     bays: int | None = Field(None, ge=1, le=16, description="how many, keyed 1, 2, ...; else the opening's columns")
-    shelves: tuple[PositiveLength, ...] = ()
+    shelves: tuple[PositiveLength, ...] = Field(
+        (), description="clear heights under the shelves of every bay, from the lowest up"
+    )
     drawers: int = Field(0, ge=0, le=6, description="how many spaces, from the lowest up, have a drawer")
-    bracket: Literal["none", "arch", "scallop", "own"] = "arch"
+    bracket: Literal["none", "arch", "scallop", "own"] = Field("arch", description="at the head of every bay")
     front: PositiveLength | None = Field(
         None, description="how far behind the front plane their plumb front stands; default clear of the closed lid"
     )
@@ -473,20 +500,24 @@ class StockTable(Table):
     """[stock.NAME]: species or sheet, as measured."""
 
     species: str = Field("cherry_black", description="species or sheet, by its key in the trade tables")
-    kind: Literal["solid", "sheet"] = "solid"
+    kind: Literal["solid", "sheet"] = Field("solid", description="solid wood, or a sheet such as plywood")
     thickness: PositiveLength = Field(description="as measured")
-    nominal: str = ""
-    cut: Literal["flat", "quarter", "unknown"] = "unknown"
+    nominal: str = Field("", description="rough thickness by the trade's name: 4/4")
+    cut: Literal["flat", "quarter", "unknown"] = Field(
+        "unknown", description="how the boards are sawn, which says how much they move"
+    )
     coefficient: float | None = Field(None, description="change across the grain per 1 % of moisture, if measured")
     density: float | None = Field(None, gt=0, description="kg/m³ at 12 % moisture, if weighed")
     stiffness: float | None = Field(None, gt=0, description="modulus of elasticity along the grain, GPa, if stated")
-    measured: bool = True
+    measured: bool = Field(
+        True, description="whether the thickness was measured on the wood at hand; no: it is what the yard calls it"
+    )
     widths: tuple[PositiveLength, ...] | None = Field(
         None, description="dressed widths of the boards at hand; a wider panel is glued up from them"
     )
     jointing: Length = Field(1.5, ge=0, description="lost on each edge of a board at hand that is jointed")
     waste: Percent | None = Field(None, description="allowance when buying, percent; default 15")
-    waste_reason: str = ""
+    waste_reason: str = Field("", description="why it is that much; printed with it")
     sheet: str = Field(
         "", description="size a sheet is sold in, by its key in the trade tables; default 4x8, in mm pieces 1220x2440"
     )
@@ -515,30 +546,44 @@ class LoadTable(Table):
 class ClimateTable(Table):
     """[climate]: moisture of the wood when built and in the driest and wettest season; or the air that causes it."""
 
-    build: Percent = 8.0
-    dry: Percent = 6.0
-    wet: Percent = 12.0
+    build: Percent = Field(8.0, description="moisture of the wood when the piece is built, percent")
+    dry: Percent = Field(6.0, description="moisture of the wood in the driest season, percent")
+    wet: Percent = Field(12.0, description="moisture of the wood in the wettest season, percent")
     temperature: float = Field(20.0, ge=-1.1, le=54.0, description="of the air, °C, where humidity is given")
     humidity_build: Percent | None = Field(
         None, description="relative humidity of the shop's air; then `build` follows"
     )
-    humidity_dry: Percent | None = None
-    humidity_wet: Percent | None = None
+    humidity_dry: Percent | None = Field(
+        None, description="relative humidity of the room's air in the driest season; then `dry` follows"
+    )
+    humidity_wet: Percent | None = Field(
+        None, description="relative humidity of the room's air in the wettest season; then `wet` follows"
+    )
 
 
 class DrawingTable(Table):
     """[drawing]: how the sheets look."""
 
-    set: Literal["wall", "bench"] = "wall"
+    set: Literal["wall", "bench"] = Field(
+        "wall", description="wall: large sheets to hang up; bench: small ones to have at hand"
+    )
     paper: str | None = Field(None, description="A1, ARCH D, ...; default by style and set")
-    style: Literal["iso", "asme"] | None = None
-    projection: Literal["first", "third"] | None = None
-    language: str = "en"
-    decimal: Literal["point", "comma"] = "point"
+    style: Literal["iso", "asme"] | None = Field(
+        None, description="rules that the sheets follow; default ASME for inch pieces, else ISO"
+    )
+    projection: Literal["first", "third"] | None = Field(
+        None, description="where side and plan stand; default third angle for inch pieces, else first angle"
+    )
+    language: str = Field("en", description="of the sheets, for the title block")
+    decimal: Literal["point", "comma"] = Field("point", description="sign in the figures of the sheets")
     denominator: int = Field(16, description="of printed fractions: 2, 4, 8, 16, 32 or 64")
-    dual: bool = False
-    smallest_print: str | None = None
-    template_paper: Literal["roll", "A4", "Letter", "A3", "Tabloid"] | None = None
+    dual: bool = Field(False, description="whether sizes stand in the other unit as well")
+    smallest_print: str | None = Field(
+        None, description="smallest paper that the sheets may be printed on, with letters that can still be read"
+    )
+    template_paper: Literal["roll", "A4", "Letter", "A3", "Tabloid"] | None = Field(
+        None, description="that templates are tiled on; roll: each in one piece"
+    )
 
 
 class CutTable(Table):
@@ -548,7 +593,7 @@ class CutTable(Table):
     face: Literal["face", "back", "near", "far", "foot", "head"] = Field(
         "face", description="entered from: reference face or its back, an edge, or the reference end or the other"
     )
-    shape: Literal["round", "rectangle"] = "round"
+    shape: Literal["round", "rectangle"] = Field("round", description="of the hole or notch")
     along: Length = Field(description="its middle: from the reference end; on an end, from the reference edge")
     across: Length = Field(description="its middle: from the reference edge; else from the reference face")
     diameter: PositiveLength = Field(60.0, description="of a round one")
@@ -568,16 +613,16 @@ class FittingTable(Table):
 class NoteTable(Table):
     """[note.ID]: words on anything."""
 
-    on: str
-    text: str
+    on: str = Field(description="what it is about: id of a board, a joint or an opening")
+    text: str = Field(description="the words, as they are printed")
 
 
 class SilenceTable(Table):
     """[silence.ID]: a finding that a person has looked at, with the reason."""
 
-    code: str
-    where: str = ""
-    reason: str
+    code: str = Field(description="of the finding, as the list of findings has it")
+    where: str = Field("", description="the board or place that is meant; all where nothing is said")
+    reason: str = Field(description="why it is all right here; printed with it")
 
 
 OwnSide = Literal["left", "right", "above", "below"]
@@ -597,9 +642,9 @@ class DimensionTable(Table):
 
     of: str = Field(description='the two features: "feature/feature"')
     view: str = Field(description='"front", "side", "plan", "section.A", "detail.d1"')
-    side: OwnSide | None = None
-    row: Count | None = None
-    offset: Clearance = 0.0
+    side: OwnSide | None = Field(None, description="of the view; default where it costs least")
+    row: Count | None = Field(None, description="1 for the row nearest to the view")
+    offset: Clearance = Field(0.0, description="how much further out its row stands, on paper")
 
 
 class PlaneTable(Table):
@@ -614,8 +659,8 @@ class PlaneTable(Table):
 class RevisionTable(Table):
     """[revision.ID]: what a revision froze, and what had been cut by then."""
 
-    date: str = ""
-    note: str = ""
+    date: str = Field("", description="on which it was frozen")
+    note: str = Field("", description="what has changed, for the revision table")
     boards: tuple[str, ...] = Field((), description="a line a board: id, label, sizes, fingerprint; freezing writes it")
     cut: tuple[str, ...] = Field((), description="boards already cut, by id or label")
 
@@ -623,9 +668,9 @@ class RevisionTable(Table):
 class BoardTable(Table):
     """[board.ID]: one board's own stock, grain words, note."""
 
-    stock: str | None = None
-    note: str | None = None
-    name: str | None = None
+    stock: str | None = Field(None, description="another stock than its member's, by its name")
+    note: str | None = Field(None, description="printed beside the board on its part sheet")
+    name: str | None = Field(None, description="what the board is called on the sheets")
     turn: bool | None = Field(
         None, description="it may lie with its grain across the sheet; default as its stock says"
     )
@@ -635,7 +680,7 @@ class PhotoTable(Table):
     """[photo.ID]: a photo of an old piece behind a view, to trace its proportions."""
 
     file: str = Field(description="the photo, by a path relative to the piece file")
-    view: Literal["front", "side", "plan"] = "front"
+    view: Literal["front", "side", "plan"] = Field("front", description="the view that it lies behind")
     points: tuple[Number, ...] | None = Field(
         None, description="x and y, pixels, of four points: lower left, lower right, upper right, upper left"
     )

@@ -34,9 +34,9 @@ Price = Annotated[float, AfterValidator(_money)]
 class ShopTable(Table):
     """[shop]: whose it is; the unit of bare numbers in this file; the money that prices are in."""
 
-    name: str = ""
-    units: Literal["mm", "inch"] = "mm"
-    currency: str = ""
+    name: str = Field("", description="of the shop")
+    units: Literal["mm", "inch"] = Field("mm", description="of bare numbers in this file")
+    currency: str = Field("", description="that prices are in: EUR, $")
 
 
 class SawTable(Table):
@@ -51,9 +51,9 @@ class SawTable(Table):
 class CutterTable(Table):
     """[cutter.ID]: a router cutter or a drill."""
 
-    kind: Literal["straight", "ball", "vee", "drill"] = "straight"
+    kind: Literal["straight", "ball", "vee", "drill"] = Field("straight", description="what its end is like")
     diameter: PositiveLength = Field(description="as measured")
-    cutting_length: PositiveLength | None = None
+    cutting_length: PositiveLength | None = Field(None, description="how deep its edges cut")
     plunge: bool = Field(True, description="it may enter straight down")
     angle: Angle | None = Field(None, description="of a vee's point, degrees; default 90")
 
@@ -62,7 +62,7 @@ class RouterTable(Table):
     """[router]: a hand-held router and what its files for a machine shop should look like."""
 
     base: PositiveLength | None = Field(None, description="from the cutter's middle to the base's guiding edge")
-    dxf: Literal["R2010", "R12"] = "R2010"
+    dxf: Literal["R2010", "R12"] = Field("R2010", description="version of DXF that the machine shop reads")
     allowance: Clearance = Field(0.5, description="left on an outline for the finishing pass")
     margin: Clearance = Field(15.0, description="from a sheet's edges to the first part of a nest")
     keep_out: tuple[Span, ...] = Field(
@@ -81,8 +81,8 @@ class RouterTable(Table):
 class CollarTable(Table):
     """[collar.ID]: a guide collar for template work."""
 
-    outside: PositiveLength
-    height: PositiveLength | None = None
+    outside: PositiveLength = Field(description="diameter that runs along the template")
+    height: PositiveLength | None = Field(None, description="how far it stands out below the base")
 
 
 class YardTable(Table):
@@ -92,10 +92,12 @@ class YardTable(Table):
     quarters: str = Field("", description="rough thickness as sold: 4/4")
     thickness: PositiveLength | None = Field(None, description="of a dressed board, as measured")
     nominal: str = Field("", description='the trade\'s name for a dressed board: "1x8"')
-    widths: tuple[PositiveLength, ...] = Field(min_length=1)
-    lengths: tuple[PositiveLength, ...] = Field(min_length=1)
-    price: Price | None = None
-    per: Per = "each"
+    widths: tuple[PositiveLength, ...] = Field(min_length=1, description="that it has")
+    lengths: tuple[PositiveLength, ...] = Field(min_length=1, description="that it has")
+    price: Price | None = Field(
+        None, description="of one, in the shop's money; where it is given the cheapest layout is sought"
+    )
+    per: Per = Field("each", description="what the price is for")
 
     @model_validator(mode="after")
     def _one_thickness(self) -> YardTable:
@@ -109,20 +111,20 @@ class SheetTable(Table):
 
     species: str = Field("", description="plywood or panel, by its key in the trade tables; any where nothing is said")
     thickness: PositiveLength | None = Field(None, description="any where nothing is said")
-    width: PositiveLength
-    length: PositiveLength
-    price: Price | None = None
+    width: PositiveLength = Field(description="across the grain")
+    length: PositiveLength = Field(description="along the grain")
+    price: Price | None = Field(None, description="of one sheet, in the shop's money")
 
 
 class OffcutTable(Table):
     """[offcut.ID]: what lies in the rack; used before anything is bought."""
 
-    species: str = ""
-    thickness: PositiveLength
-    kind: Literal["solid", "sheet"] = "solid"
-    width: PositiveLength
-    length: PositiveLength
-    count: Count = 1
+    species: str = Field("", description="by its key in the trade tables")
+    thickness: PositiveLength = Field(description="as measured")
+    kind: Literal["solid", "sheet"] = Field("solid", description="solid wood, or a sheet such as plywood")
+    width: PositiveLength = Field(description="across the grain")
+    length: PositiveLength = Field(description="along the grain")
+    count: Count = Field(1, description="how many of that size there are")
     defects: tuple[Span, ...] = Field((), description="from and to, from one end: knots, checks, sapwood")
 
 

@@ -19,11 +19,12 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 if len(sys.argv) > 2:
     os.environ["QT_SCALE_FACTOR"] = sys.argv[2]
 
-from PySide6.QtCore import QPointF, QSettings, Qt
+from PySide6.QtCore import QLocale, QPointF, QSettings, Qt
+from PySide6.QtGui import QColor, QImage, QPainter, QPen
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
-from shopdraw.editor.ask import Kind
+from shopdraw.editor.ask import Kind, Question, question_box
 from shopdraw.editor.contact_sheet import ContactSheet
 from shopdraw.editor.sheet_view import SheetView, SheetWindow
 from shopdraw.editor.shop_window import ShopWindow
@@ -47,6 +48,7 @@ def main(folder: Path) -> None:
         app.installTranslator(LONG)
     else:
         speak(app, [LANGUAGE])
+        QLocale.setDefault(QLocale(LANGUAGE))
     memory = Path(tempfile.mkdtemp())
     os.environ["XDG_CONFIG_HOME"] = str(memory / "config")
 
@@ -196,7 +198,77 @@ def _picture(window: Window) -> QWidget:
     picture.resize(1000, 720)
     for name in ("lid", "support.left", "support.right", "drawer.2"):
         picture.sliders[name].setValue(100)
+    while not picture.view._resting:
+        QApplication.processEvents()
     return picture
+
+
+def _colliding(window: Window) -> QWidget:
+    """What the program can't let happen by itself is marked where it would: the lid and what it meets."""
+    picture = _picture(window)
+    assert window.doing.picture_window is not None
+    window.doing.picture_window.show_colliding(frozenset({"lid", "support.left"}))
+    return picture
+
+
+def _section(window: Window) -> QWidget:
+    window.actions_by_key["section"].trigger()
+    return window
+
+
+def _graduated(window: Window) -> QWidget:
+    window.work.side.setCurrentWidget(window.work.proportions)
+    window.work.proportions.buttons["graduated drawers"].setChecked(True)
+    return window
+
+
+def _photo(window: Window) -> Path:
+    """An old piece, drawn askew as a camera sees it from a corner."""
+    picture = QImage(640, 560, QImage.Format.Format_RGB32)
+    picture.fill(QColor(228, 216, 196))
+    painter = QPainter(picture)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(QPen(QColor(90, 60, 35), 5))
+    painter.setBrush(QColor(168, 120, 78))
+    painter.drawPolygon([QPointF(110, 470), QPointF(520, 440), QPointF(490, 90), QPointF(140, 60)])
+    for part in (0.3, 0.55, 0.78):
+        painter.drawLine(QPointF(110 + 30 * part, 470 - 410 * part), QPointF(520 - 30 * part, 440 - 350 * part))
+    painter.end()
+    file = Path(window.folder) / "old.png"
+    picture.save(str(file))
+    return file
+
+
+def _tracing(window: Window) -> QWidget:
+    file = _photo(window)
+    window.filing.ask = lambda _parent, _question: str(file)
+    window.doing.trace()
+    tracing = window.doing.open_windows[-1]
+    tracing.grab()
+    for x, y in ((110, 470), (520, 440), (490, 90), (140, 60)):
+        click(tracing.picker, tracing.picker.on_screen(QPointF(x, y)))
+    return tracing
+
+
+def _traced(window: Window) -> QWidget:
+    tracing = _tracing(window)
+    tracing.done.click()
+    return window
+
+
+def _question(window: Window) -> QWidget:
+    window.piece.set_values((Setting("case.width", "44"),), "Wider")
+    asked: list[Question] = []
+    window.filing.ask = lambda _parent, question: asked.append(question) or ""
+    window.filing.may_leave()
+    box, _ = question_box(window, asked[0])
+    box.show()
+    return box
+
+
+def _narrow(window: Window) -> QWidget:
+    window.resize(1024, 700)
+    return window
 
 
 def _compare(window: Window) -> QWidget:
@@ -325,6 +397,13 @@ STATES: dict[str, Callable[[Window], QWidget]] = {
     "large-desk": lambda window: window,
     "typing-level": lambda window: _typing(window, "floor/level.3@front"),
     "compare": _compare,
+    "section": _section,
+    "graduated": _graduated,
+    "tracing": _tracing,
+    "traced": _traced,
+    "colliding": _colliding,
+    "question": _question,
+    "narrow": _narrow,
     "help": _help,
     "broken": _broken,
     "dark": _dark,

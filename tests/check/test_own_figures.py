@@ -13,7 +13,7 @@ from shopdraw.check.gather import findings
 from shopdraw.check.own_figures import in_own_figures, inches_in_words
 from shopdraw.piece.reading import parse_piece
 from shopdraw.piece.saving import set_value
-from shopdraw.shipped import sample_path
+from shopdraw.shipped import sample_names, sample_path
 from shopdraw.wood.finding import Finding, Severity
 
 
@@ -80,3 +80,19 @@ def test_labels_and_ids_keep_their_points() -> None:
     (worded,) = in_own_figures(inch, [told])
     assert worded.message == "7.1a: 31 1/2 × 18 × 3/4 in, case.height 1/2 in, M6 mm"
     assert replace(worded, message=told.message) == told
+
+
+@pytest.mark.parametrize("name", sample_names())
+def test_a_finding_speaks_of_boards_and_drawers_by_name_and_not_by_id(name: str) -> None:
+    text = sample_path(name).read_text(encoding="utf-8")
+    design = parse_piece(text, name).design
+    assembly = build(design)
+    ids = {board.id for board in assembly.boards} | {motion.id for motion in assembly.motions}
+    ids |= {joint.id for joint in assembly.joints}
+    spoken = {
+        finding.message: one
+        for finding in findings(design, assembly)
+        for one in ids
+        if "." in one and re.search(rf"(?<![\w.]){re.escape(one)}(?![\w.])", finding.message)
+    }
+    assert spoken == {}

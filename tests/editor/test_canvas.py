@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from itertools import combinations
 
 import pytest
 from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPixmap
 
+from shopdraw.editor.canvas_paint import label_place, paint_label
+from shopdraw.editor.look import LIGHT
 from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_path
-from tests.editor.gestures import click, drag, move, press
+from tests.editor.gestures import click, drag, move, press, release
 
 
 def value(window: Window, *keys: str) -> object:
@@ -187,3 +191,81 @@ def test_where_the_width_is_given_over_the_top_a_hand_and_a_figure_set_that(open
     figures = {figure.id: figure for figure in open_desk.canvas.scene.figures}
     assert figures["case.top_width@front"].value == pytest.approx(37 * 25.4)
     assert figures["case:left/case:right@front"].drives == ("case.top_width",)
+
+
+@pytest.mark.parametrize("long", ["short", "It stops here because " + "of a very long reason " * 6])
+def test_words_beside_the_pointer_leave_figures_and_what_is_held_in_sight(open_desk: Window, long: str) -> None:
+    """Wherever a hand is: the slip stands inside the canvas, off the pointer, and off figures where there is room."""
+    canvas = open_desk.canvas
+    room = QRectF(canvas.rect())
+    figures = [canvas.figure_place(figure.id) for figure in canvas.scene.figures]
+    picture = QPixmap(canvas.size())
+    covered, places = 0, 0
+    for handle in canvas.scene.handles:
+        at = canvas.handle_place(handle)
+        painter = QPainter(picture)
+        box = paint_label(painter, at, ((handle.name, True), (long, False)), canvas.font(), LIGHT, room, figures)
+        painter.end()
+        assert room.contains(box)
+        assert not box.contains(at)
+        assert box.width() < room.width() / 2
+        places += 1
+        covered += any(box.intersects(place) for place in figures)
+    assert places > 8
+    assert covered <= places * (0.1 if long == "short" else 0.5)
+
+
+def test_at_the_edge_of_the_canvas_the_words_turn_to_the_other_side() -> None:
+    room = QRectF(0, 0, 600, 400)
+    for at in (QPointF(2, 2), QPointF(598, 2), QPointF(2, 398), QPointF(598, 398), QPointF(300, 200)):
+        box = label_place(at, (220.0, 60.0), room, ())
+        assert room.contains(box)
+        assert not box.contains(at)
+    full = [QRectF(0, 0, 600, 400)]
+    assert room.contains(label_place(QPointF(300, 200), (220.0, 60.0), room, full)), "where all is taken it stands too"
+
+
+@pytest.mark.parametrize("what", ["undo", "redo", "variant", "another file", "a broken text"])
+def test_whatever_changes_the_piece_under_a_hand_ends_the_drag_and_is_not_undone_by_it(
+    open_desk: Window, what: str, qtbot
+) -> None:
+    canvas, piece = open_desk.canvas, open_desk.piece
+    piece.set_text(piece.state.text + '\n[variant.low]\n"case.height" = "40"\n', "Variant")
+    piece.set_values((Setting("case.height", "43"),), "Height")
+    if what == "redo":
+        piece.undo.undo()
+    drag(canvas, "case.width@front", (60, 0), let_go=False)
+    does = {
+        "undo": lambda: qtbot.keyClick(canvas, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier),
+        "redo": open_desk.actions_by_key["redo"].trigger,
+        "variant": lambda: piece.choose_variant("low"),
+        "another file": lambda: piece.open_file(sample_path("plan-chest")),
+        "a broken text": lambda: piece.set_text("[[", "Break"),
+    }
+    does[what]()
+    text, steps = piece.state.text, piece.undo.count()
+    assert not open_desk.work.hand.busy
+    assert canvas.label == ()
+    move(canvas, QPointF(700, 500))
+    release(canvas, QPointF(700, 500))
+    assert (piece.state.text, piece.undo.count()) == (text, steps)
+    heights = {"undo": "41 1/2", "redo": "43", "variant": "43"}
+    if what in heights:
+        assert value(open_desk, "case", "height") == heights[what]
+        assert value(open_desk, "case", "width") == "36"
+        assert next(f for f in canvas.scene.figures if f.name == "Width").value == pytest.approx(36 * 25.4)
+
+
+def test_an_inch_piece_is_told_its_limits_in_inches(open_desk: Window) -> None:
+    canvas, piece = open_desk.canvas, open_desk.piece
+    drag(canvas, "case.width@front", (-5000, 0), let_go=False)
+    told = [words for words, _ in canvas.label if "Stops here" in words]
+    assert told
+    assert " in" in told[0]
+    canvas.give_up()
+    refused: list[str] = []
+    piece.refused.connect(refused.append)
+    for address in ("case.width", "case.depth", "case.height", "opening.bank.divide.step", "base.height"):
+        piece.set_values((Setting(address, "0.4 in" if address != "opening.bank.divide.step" else "10"),), "Small")
+    assert len(refused) == 5
+    assert [words for words in (*refused, *told) if re.search(r"\d mm\b", words)] == []

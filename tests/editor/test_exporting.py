@@ -89,3 +89,19 @@ def test_what_is_on_the_screen_is_exported_saved_or_not(
     monkeypatch.setattr(window.doing.exporting, "begin", lambda text, *_, **__: texts.append(text))
     window.doing.export(str(tmp_path / "out"))
     assert 'title = "Another title"' in texts[0]
+
+
+def test_closing_the_window_ends_an_export_and_asks_nothing_more(
+    window: Window, answers: Answers, desk: Path, tmp_path: Path, qtbot
+) -> None:
+    window.show()
+    window.open_file(desk)
+    (tmp_path / "out").mkdir()
+    window.doing.export(str(tmp_path / "out"))
+    qtbot.wait(50)
+    assert window.doing.exporting.busy
+    window.close()
+    assert not window.isVisible()
+    assert not window.doing.exporting.busy
+    assert answers.asked == []
+    assert list((tmp_path / "out").iterdir()) == []

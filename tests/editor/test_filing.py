@@ -12,13 +12,18 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QMimeData, QPointF, Qt, QUrl
-from PySide6.QtGui import QDropEvent
+from PySide6.QtGui import QColor, QDropEvent, QImage
 
 from shopdraw.editor import crash
+from shopdraw.editor.ask import Kind
+from shopdraw.editor.beside import moved_with
 from shopdraw.editor.recovery import Recovery
-from shopdraw.editor.state import Setting
+from shopdraw.editor.state import Setting, state_of
 from shopdraw.editor.window import Window
+from shopdraw.shipped import sample_path
 from tests.editor.conftest import Answers
+from tests.editor.gestures import click
+from tests.editor.test_canvas import value
 
 
 def widen(window: Window, to: str = "37") -> None:
@@ -222,3 +227,131 @@ def test_case_71_no_dialog_opens_but_through_the_one_function(open_desk: Window,
     done = open_desk.filing.save()
     assert time.monotonic() - started < 30
     assert done == (os.geteuid() == 0)
+
+
+@pytest.mark.parametrize("held", ["Breite = 36 # Maß".encode("latin-1"), b"\x00\x01\xff" * 40])
+def test_a_file_that_cannot_be_read_is_never_written_over_unasked(
+    window: Window, answers: Answers, desk: Path, tmp_path: Path, held: bytes
+) -> None:
+    desk.write_bytes(held)
+    window.show()
+    window.open_file(desk)
+    assert not window.actions_by_key["save"].isEnabled(), "there is nothing to save"
+    assert not window.faults.text.isEnabled()
+    window.piece.set_text("format = 1", "A text in its place")
+    answers.ready = [str(desk), ""]
+    window.actions_by_key["save"].trigger()
+    assert [question.kind for question in answers.asked] == [Kind.SAVE, Kind.CHOOSE]
+    assert desk.read_bytes() == held
+    answers.ready = [str(tmp_path / "other.piece")]
+    window.actions_by_key["save"].trigger()
+    assert (tmp_path / "other.piece").read_text(encoding="utf-8") == "format = 1"
+    assert desk.read_bytes() == held
+
+
+def test_an_ending_that_is_added_to_a_name_writes_over_nothing_unasked(
+    open_desk: Window, answers: Answers, tmp_path: Path
+) -> None:
+    there = tmp_path / "other.piece"
+    there.write_text("of somebody else", encoding="utf-8")
+    answers.ready = [str(tmp_path / "other"), ""]
+    open_desk.actions_by_key["save_as"].trigger()
+    assert there.read_text(encoding="utf-8") == "of somebody else"
+    answers.ready = [str(tmp_path / "other"), "over"]
+    open_desk.actions_by_key["save_as"].trigger()
+    assert open_desk.piece.path == there
+    assert "harbour" in there.read_text(encoding="utf-8").lower()
+
+
+def test_photos_and_the_shop_are_found_from_the_folder_that_a_piece_is_saved_to(
+    open_desk: Window, answers: Answers, desk: Path, tmp_path: Path
+) -> None:
+    (tmp_path / "photos").mkdir()
+    photo = QImage(20, 20, QImage.Format.Format_RGB32)
+    photo.fill(QColor(200, 60, 40))
+    assert photo.save(str(tmp_path / "photos" / "old.png"))
+    (tmp_path / "shop.toml").write_text("format = 1\n", encoding="utf-8")
+    settings = (Setting("photo.old.file", "photos/old.png"), Setting("piece.shop", "shop.toml"))
+    open_desk.piece.set_values(settings, "Photo")
+    assert "front" in open_desk.canvas.photos
+    (tmp_path / "next" / "door").mkdir(parents=True)
+    answers.ready = [str(tmp_path / "next" / "door" / "desk.piece")]
+    open_desk.actions_by_key["save_as"].trigger()
+    design = open_desk.piece.state.design
+    assert design is not None
+    assert design.photo["old"].file == "../../photos/old.png"
+    assert design.piece.shop == "../../shop.toml"
+    assert "front" in open_desk.canvas.photos
+    assert not open_desk.piece.unsaved
+    assert design.photo["old"].file in (tmp_path / "next" / "door" / "desk.piece").read_text(encoding="utf-8")
+    count = open_desk.piece.undo.count()
+    open_desk.actions_by_key["save"].trigger()
+    assert open_desk.piece.undo.count() == count, "where it lies already nothing is set"
+
+
+def test_a_photo_of_a_piece_that_was_never_saved_goes_beside_it(tmp_path: Path) -> None:
+    text = sample_path("harbour-office-desk").read_text(encoding="utf-8")
+    photo = tmp_path / "photos" / "old.png"
+    design = state_of(text + f'\n[photo.old]\nfile = "{photo.as_posix()}"\n').design
+    assert design is not None
+    assert moved_with(design, None, tmp_path) == (Setting("photo.old.file", "photos/old.png"),)
+    assert moved_with(design, tmp_path, tmp_path / "x") == (), "a path from the root on was a person's own"
+
+
+@pytest.mark.parametrize("how", ["save", "close", "another file"])
+@pytest.mark.parametrize("where", ["form", "dimension", "faults"])
+def test_what_is_typed_and_not_set_yet_is_saved_or_asked_for(
+    open_desk: Window, answers: Answers, desk: Path, how: str, where: str, qtbot
+) -> None:
+    """The cursor still stands in the field when a person saves, closes, or opens another file."""
+    work = open_desk.work
+    open_desk.activateWindow()
+    if where == "form":
+        work.form.go_to("case.width")
+        line = work.form.widget_for("case.width")
+        qtbot.waitUntil(line.hasFocus)
+    elif where == "dimension":
+        figure = next(f for f in open_desk.canvas.scene.figures if f.name == "Width")
+        click(open_desk.canvas, open_desk.canvas.figure_place(figure.id).center())
+        line = work.entry.line
+    else:
+        open_desk.piece.set_text(open_desk.piece.state.text.replace('width = "36"', "width = 36 0"), "Break")
+        open_desk.piece.save()
+        qtbot.keyClick(open_desk.faults.text, Qt.Key.Key_Home, Qt.KeyboardModifier.ControlModifier)
+        qtbot.keyClicks(open_desk.faults.text, "# mended by hand")
+        qtbot.keyClick(open_desk.faults.text, Qt.Key.Key_Return)
+    if where != "faults":
+        line.selectAll()
+        qtbot.keyClicks(line, "38 1/2")
+    typed = b"mended by hand" if where == "faults" else b'width = "38 1/2"'
+    assert typed not in desk.read_bytes()
+    if how == "save":
+        open_desk.actions_by_key["save"].trigger()
+        assert typed in desk.read_bytes()
+        assert not open_desk.piece.unsaved
+        return
+    answers.ready = ["save"]
+    if how == "close":
+        open_desk.close()
+    else:
+        open_desk.filing.open(str(sample_path("plan-chest")))
+    assert [question.title for question in answers.asked] == ["Not saved yet"]
+    assert typed in desk.read_bytes()
+
+
+def test_reading_again_says_what_it_gives_up(open_desk: Window, answers: Answers, desk: Path, qtbot) -> None:
+    open_desk.piece.set_values((Setting("case.width", "40"),), "Wider")
+    answers.ready = [""]
+    desk.write_bytes(desk.read_bytes() + b"\n# elsewhere\n")
+    qtbot.waitUntil(lambda: bool(answers.asked), timeout=5000)
+    assert "isn't saved" in answers.asked[0].words
+    assert value(open_desk, "case", "width") == "40"
+
+
+def test_where_no_piece_is_shown_nothing_of_a_piece_can_be_done(open_desk: Window, answers: Answers) -> None:
+    open_desk.piece.set_values((Setting("case.width", "40"),), "Wider")
+    answers.ready = ["leave"]
+    open_desk.actions_by_key["new"].trigger()
+    for key in ("save", "save_as", "undo", "redo", "export", "print"):
+        assert not open_desk.actions_by_key[key].isEnabled(), key
+    assert open_desk.windowTitle() == "shopdraw"

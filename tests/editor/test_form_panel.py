@@ -8,7 +8,7 @@ from typing import get_args
 
 import pytest
 from pydantic import BaseModel
-from PySide6.QtCore import QLocale, Qt, QTimer
+from PySide6.QtCore import QLocale, QPoint, QRect, Qt, QTimer
 from PySide6.QtGui import QAction
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QComboBox, QLineEdit, QMenu
@@ -20,6 +20,7 @@ from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
 from shopdraw.piece.address import address_text
 from shopdraw.piece.design import Design
+from shopdraw.piece.shop import Shop
 from tests.editor.test_canvas import value
 
 
@@ -41,6 +42,28 @@ def test_every_input_of_the_design_has_a_field(open_desk: Window) -> None:
     offered = {f.address for group in form_of(open_desk.piece.state, shown_for(design)) for f in group.fields}
     assert set(plain_inputs(Design)) <= offered
     assert {"stock.primary.thickness", "opening.bank.divide.keys", "drawer.2.front", "use.lid"} <= offered
+
+
+@pytest.mark.parametrize("model", [Design, Shop])
+def test_every_input_has_an_explanation(model: type[BaseModel]) -> None:
+    """Of the piece file and of the shop file, in plain tables and in keyed ones."""
+    seen: list[str] = []
+    silent = [address for address, words in explained(model, (), seen) if not words]
+    assert [address for address in silent if address != "format"] == []
+    assert len(seen) > (200 if model is Design else 40)
+
+
+def explained(model: type[BaseModel], path: tuple[str, ...], seen: list[str]) -> Iterator[tuple[str, str]]:
+    """Address and explanation of every input, keyed tables by a key of their own."""
+    for name, info in model.model_fields.items():
+        here = (*path, name)
+        kinds = [info.annotation, *get_args(info.annotation)]
+        table = next((kind for kind in kinds if isinstance(kind, type) and issubclass(kind, BaseModel)), None)
+        if table is not None:
+            yield from explained(table, here, seen)
+        else:
+            seen.append(".".join(here))
+            yield ".".join(here), info.description or ""
 
 
 def test_a_field_shows_what_was_typed_and_its_default(open_desk: Window) -> None:
@@ -324,3 +347,17 @@ def test_choices_are_as_wide_as_lines_from_the_first_picture_on(open_desk: Windo
     for _ in range(12):
         assert choice.width() == line.width()
         qtbot.wait(10)
+
+
+def test_the_field_that_is_gone_to_stays_in_sight_whatever_is_told_of_it(open_desk: Window, qtbot) -> None:
+    """What a field means is told below the form and takes room from it."""
+    form = open_desk.work.form
+    open_desk.resize(1152, 720)
+    open_desk.activateWindow()
+    for address in ("slant.writing_height", "drawer.lip", "lid.hinges", "base.height", "compartments.clearance"):
+        assert form.go_to(address)
+        qtbot.wait(20)
+        widget = form.widget_for(address)
+        shown = form._scroll.viewport()
+        place = QRect(widget.mapTo(shown, QPoint(0, 0)), widget.size())
+        assert shown.rect().contains(place), address

@@ -147,6 +147,7 @@ def test_a_newcomer_gets_from_nothing_to_templates_and_lists_in_under_forty_step
     hands.meanwhile(hands.press("Templates at true size"), to_file)
     hands.menu(window.actions_by_key["print"])
     qtbot.waitUntil(lambda: not hands.left and QApplication.activeModalWidget() is None, timeout=EXPORT_MS)
+    qtbot.waitUntil(lambda: not window.doing.printing.busy, timeout=EXPORT_MS)
     pages = PdfReader(printed[0]).pages
     assert len(pages) >= 4
     assert {round(float(page.mediabox.height) / 72 * 25.4) for page in pages} == {297}

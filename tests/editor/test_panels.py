@@ -3,27 +3,37 @@
 from __future__ import annotations
 
 import math
+import re
+from dataclasses import replace
+from itertools import combinations
 from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
-from PySide6.QtCore import QPointF, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer
+from PySide6.QtGui import QIcon
+from PySide6.QtWidgets import QApplication
 
+from shopdraw.drawing.bounds import marks_box
 from shopdraw.drawing.mark import Line, Meaning
 from shopdraw.drawing.sheet import Paper, Sheet, SheetSet
+from shopdraw.editor.compare_window import differences
 from shopdraw.editor.contact_sheet import ACROSS, UP, ContactSheet
 from shopdraw.editor.finding_list import boards_of, finding_words, ordered, shape_of
-from shopdraw.editor.look import LIGHT
+from shopdraw.editor.look import DARK, LIGHT, Colours
 from shopdraw.editor.overlay import OVERLAYS, overlay_marks, real_ratios
 from shopdraw.editor.printing import print_pages, printer_for
 from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
+from shopdraw.shipped import sample_names, sample_path
 from shopdraw.wood.finding import Finding, Severity
 from tests.editor.conftest import Answers
 from tests.editor.gestures import click, move, press, release
 from tests.editor.test_canvas import value
+from tests.editor.test_keyboard import contrast
 
 POINTS_PER_MM = 72 / 25.4
+PAGES = 150
 
 
 def finding(severity: Severity, code: str = "rule", right: tuple[str, str] | None = None, **more) -> Finding:
@@ -90,6 +100,19 @@ def test_a_finding_is_accepted_with_a_reason(open_desk: Window, answers: Answers
     assert table == {"code": "drawer-racks", "where": "drawer.2", "reason": "waxed runners"}
 
 
+@pytest.mark.parametrize("colours", [LIGHT, DARK])
+def test_a_chosen_findings_shape_stands_out_from_the_chosen_row(qapp: QApplication, colours: Colours) -> None:
+    for severity in Severity:
+        icon = shape_of(severity, colours)
+        for mode, ground in ((QIcon.Mode.Normal, "field"), (QIcon.Mode.Selected, "accent")):
+            picture = icon.pixmap(QSize(64, 64), mode).toImage()
+            inks = [
+                picture.pixelColor(x, y) for x in range(64) for y in range(64) if picture.pixelColor(x, y).alpha() > 250
+            ]
+            # of signs that carry meaning to what is behind them; source: WCAG 2.2, success criterion 1.4.11
+            assert min(contrast(ink, colours.colour(ground)) for ink in inks) > 3.0, (severity, mode)
+
+
 def test_each_severity_has_a_shape_of_its_own(open_desk: Window) -> None:
     inked = []
     for severity in Severity:
@@ -126,6 +149,19 @@ def test_choosing_a_board_lights_it_up_and_shows_it_alone(open_desk: Window) -> 
     assert canvas.lit == frozenset({"drawer.3.front"})
     assert boards.alone.isVisible()
     assert "rabbet" in boards.about.text()
+
+
+def test_every_column_of_the_boards_is_in_sight_and_names_take_what_is_left(open_desk: Window, qtbot) -> None:
+    table = open_desk.work.boards.table
+    open_desk.work.side.setCurrentWidget(open_desk.work.boards)
+    for width in (1440, 1152, 1900):
+        open_desk.resize(width, 900)
+        qtbot.wait(20)
+        header = table.horizontalHeader()
+        assert header.length() <= table.viewport().width(), width
+        names = [str(open_desk.work.boards.model.index(row, 1).data()) for row in range(10)]
+        longest = max(table.fontMetrics().horizontalAdvance(word) for name in names for word in name.split())
+        assert header.sectionSize(1) > longest
 
 
 def test_clicking_a_board_on_the_canvas_chooses_it_in_the_list(open_desk: Window) -> None:
@@ -168,6 +204,56 @@ def test_layers_are_shown_and_left_out(open_desk: Window, key: str, layer: str) 
     assert not canvas.scene.over.get(layer)
 
 
+@pytest.mark.parametrize("sample", ["harbour-office-desk", "chart-room-desk", "plan-chest", "tide-lectern"])
+def test_what_swings_and_slides_lies_over_no_other_view(window: Window, sample: str, qtbot) -> None:
+    """Third angle and first angle: the views step apart for it, and together again."""
+    window.show()
+    window.open_file(sample_path(sample))
+    together = window.canvas.scene.standings
+    for keys in (("swing",), ("swing", "travel"), ("travel",)):
+        for key in ("swing", "travel"):
+            if window.actions_by_key[key].isChecked() is not (key in keys):
+                window.actions_by_key[key].trigger()
+        scene = window.canvas.scene
+        boxes = {}
+        for view, standing in scene.standings.items():
+            marks = [mark for layer in keys for mark in scene.over[layer][view]]
+            x0, y0, x1, y1 = marks_box(marks) if marks else (0.0, 0.0, 0.0, 0.0)
+            case = standing.box
+            low, high = standing.on_canvas((x0, y0)), standing.on_canvas((x1, y1))
+            boxes[view] = (
+                min(case[0], low[0]), min(case[1], low[1]), max(case[2], high[0]), max(case[3], high[1]),
+            )  # fmt: skip
+        for one, other in combinations(boxes.values(), 2):
+            assert one[2] < other[0] or other[2] < one[0] or one[3] < other[1] or other[3] < one[1]
+    window.actions_by_key["travel"].trigger()
+    assert window.canvas.scene.standings == together
+
+
+@pytest.mark.parametrize("sample", sample_names())
+def test_no_figure_stands_over_another_view(window: Window, sample: str, qtbot) -> None:
+    window.show()
+    window.open_file(sample_path(sample))
+    window.actions_by_key["section"].trigger()
+    qtbot.waitExposed(window)
+    canvas = window.canvas
+    canvas.grab()
+    boxes = {
+        view: QRectF(
+            QPointF(*canvas.sight.on_screen(standing.box[:2])), QPointF(*canvas.sight.on_screen(standing.box[2:]))
+        ).normalized()
+        for view, standing in canvas.scene.standings.items()
+    }
+    assert set(boxes) == {"front", "side", "plan", "section"}
+    over = {
+        (figure.id, view)
+        for figure in canvas.scene.figures
+        for view, box in boxes.items()
+        if view != figure.view and canvas.figure_place(figure.id).intersects(box)
+    }
+    assert over == set()
+
+
 def test_hidden_lines_can_be_left_out(open_desk: Window) -> None:
     before = open_desk.canvas.grab().toImage()
     open_desk.actions_by_key["hidden"].trigger()
@@ -194,6 +280,13 @@ def test_an_overlay_has_the_ratio_of_its_name(open_desk: Window, name: str, rati
     assert isinstance(second, Line)
     sides = sorted((math.dist(first.start, first.end), math.dist(second.start, second.end)))
     assert sides[1] / sides[0] == pytest.approx(ratio)
+
+
+def test_figures_of_a_column_have_as_many_places(open_desk: Window) -> None:
+    open_desk.work.side.setCurrentWidget(open_desk.work.proportions)
+    figures = re.findall(r"<b>(\d+\.\d+)</b>", open_desk.work.proportions.real.text())
+    assert len(figures) > 2
+    assert {len(figure.partition(".")[2]) for figure in figures} == {3}
 
 
 def test_the_real_ratios_are_told(open_desk: Window) -> None:
@@ -235,7 +328,28 @@ def test_boards_that_run_into_each_other_are_marked(open_desk: Window, qtbot) ->
     window.sliders["drawer.1"].setValue(100)
     window.sliders["lid"].setValue(60)
     window.show_colliding(frozenset({"lid", "drawer.1.front"}))
-    assert "drawer.1.front" in window.note.text()
+    assert "drawer 1, front" in window.note.text()
+
+
+def test_boards_that_share_wood_where_they_stand_are_found_when_the_hand_rests(open_desk: Window, qtbot) -> None:
+    """A fault is planted: one drawer's front stands 40 mm too high; drawn out it is clear of the rail again."""
+    open_desk.doing.picture()
+    picture, assembly = open_desk.doing.picture_window, open_desk.piece.state.assembly
+    assert picture is not None
+    assert assembly is not None
+    picture.sliders["drawer.2"].setValue(0)
+    qtbot.wait(400)
+    assert picture.note.text() == ""
+    boards = tuple(
+        replace(board, frame=board.frame.moved((0.0, 0.0, 40.0))) if board.id == "drawer.3.front" else board
+        for board in assembly.boards
+    )
+    picture.show_assembly(replace(assembly, boards=boards))
+    qtbot.waitUntil(lambda: bool(picture.view.colliding), timeout=60_000)
+    assert "drawer.3.front" in picture.view.colliding
+    assert "drawer 3, front" in picture.note.text()
+    picture.show_assembly(assembly)
+    qtbot.waitUntil(lambda: picture.note.text() == "", timeout=60_000)
 
 
 # Variants
@@ -299,6 +413,29 @@ def test_two_variants_stand_side_by_side_at_one_scale(open_desk: Window, answers
     assert told[0] == told[1]
     assert "case:left/case:right@front" in told[0]
     assert not any("opening" in name for name in told[0]), "what is inside would crowd at half the size"
+    assert "36 → 44" in window.differences.text()
+    for size in ((1360, 760), (900, 600), (1500, 900)):
+        window.resize(*size)
+        qtbot.wait(20)
+        left, right = window.left.sight, window.right.sight
+        assert (left.zoom, left.y) == pytest.approx((right.zoom, right.y)), "one scale, one floor"
+    open_desk.piece.choose_variant("wide")
+    open_desk.piece.set_values((Setting("case.height", "40"),), "Lower")
+    assert "41 1/2 → 40" in window.differences.text(), "it follows the piece"
+    open_desk.doing.drop_variant()
+    assert [window.boxes[1].itemText(row) for row in range(window.boxes[1].count())] == ["as in the file"]
+    assert window.differences.text() == "Nothing differs."
+
+
+def test_what_differs_is_told_by_address_whichever_side_has_it() -> None:
+    text = sample_path("harbour-office-desk").read_text(encoding="utf-8")
+    text += '\n[variant.steep]\nunset = ["slant.top_depth"]\n"slant.angle" = 50\n[variant.low]\n"case.height" = "40"\n'
+    assert differences(text, None, "low") == (("case.height", "41 1/2", "40"),)
+    assert differences(text, "low", None) == (("case.height", "40", "41 1/2"),)
+    assert set(differences(text, "low", "steep")) == {
+        ("case.height", "40", "41 1/2"), ("slant.top_depth", "9 1/4", ""), ("slant.angle", "", "50"),
+    }  # fmt: skip
+    assert differences(text, "low", "low") == ()
 
 
 # Print
@@ -316,6 +453,57 @@ def test_a_page_prints_at_its_own_size_and_a_mm_is_a_mm(open_desk: Window, tmp_p
     assert float(pages[0].mediabox.width) / POINTS_PER_MM == pytest.approx(210, abs=0.3)
     xs = drawn_xs(pages[0])
     assert max(xs) - min(xs) == pytest.approx(100, abs=0.1)
+
+
+def ready_to_print(window: Window, file: Path) -> SheetSet:
+    """Many pages, and a printer that writes a file."""
+    paper = Paper("A4", 210.0, 297.0, (10, 10, 200, 287), "small")
+    marks = tuple(Line((30.0, 10.0 + number / 4), (130.0, 12.0 + number / 4), Meaning.HIDDEN) for number in range(900))
+
+    def choose(printer, _parent) -> bool:
+        printer.setOutputFileName(str(file))
+        return True
+
+    window.doing.choose_printer = choose
+    return SheetSet("check", "", "", "iso", tuple(Sheet(f"s{n}", str(n), "P", paper, (), marks) for n in range(PAGES)))
+
+
+def test_printing_tells_its_progress_and_the_window_goes_on(open_desk: Window, tmp_path: Path, qtbot) -> None:
+    doing, file = open_desk.doing, tmp_path / "pages.pdf"
+    ticks: list[int] = []
+    timer = QTimer()
+    timer.timeout.connect(lambda: ticks.append(1))
+    timer.start(5)
+    doing.print_set(ready_to_print(open_desk, file))
+    assert doing.printing is not None
+    assert doing.printing.busy, "the dialog is gone and the pages are still to come"
+    assert doing._bar.isVisible()
+    told: list[str] = []
+    doing.printing.progressed.connect(lambda _done, _steps: told.append(doing._stage.text()))
+    qtbot.waitUntil(lambda: not doing.printing.busy, timeout=60_000)
+    assert len(PdfReader(file).pages) == PAGES
+    assert len(ticks) > 5, "the window had its turns meanwhile"
+    assert len(set(told)) > 3
+    assert f"of {PAGES}" in told[0]
+    assert not doing._bar.isVisible()
+    assert f"{PAGES} pages" in open_desk.statusBar().currentMessage()
+
+
+def test_printing_is_given_up_and_leaves_no_half_file(open_desk: Window, tmp_path: Path, qtbot) -> None:
+    doing, file = open_desk.doing, tmp_path / "pages.pdf"
+    sheets = ready_to_print(open_desk, file)
+    doing.print_set(sheets)
+    qtbot.waitUntil(lambda: doing._bar.value() > 2, timeout=30_000)
+    doing.print_set(sheets)  # while it prints nothing else is begun
+    doing.export(str(tmp_path))
+    assert not doing.exporting.busy
+    qtbot.mouseClick(doing.give_up, Qt.MouseButton.LeftButton)
+    assert not doing.printing.busy
+    assert not file.exists()
+    assert not doing.give_up.isVisible()
+    doing.print_set(sheets)
+    qtbot.waitUntil(lambda: not doing.printing.busy, timeout=60_000)
+    assert len(PdfReader(file).pages) == PAGES
 
 
 def drawn_xs(page) -> list[float]:
@@ -366,6 +554,8 @@ def test_all_pages_stand_on_one_contact_sheet_and_a_click_goes_to_one(open_desk:
     qtbot.keyClick(contact.pages, Qt.Key.Key_End)
     qtbot.keyClick(contact.pages, Qt.Key.Key_Return)
     assert panel.pages.currentText() == "Page 40"
+    contact.show_sets((SheetSet("desk", "", "", "iso", pages[:12]),))
+    assert (contact.pages.count(), contact.left) == (12, 12), "pages that are drawn again are painted again"
 
 
 def test_an_id_at_the_head_of_a_finding_keeps_its_letters() -> None:

@@ -5,15 +5,18 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from pathlib import Path
+from xml.etree import ElementTree
 
 import pytest
 from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 
 from shopdraw.build import CannotBuild, build
+from shopdraw.editor.board_list import carried, cut_words, left_words
 from shopdraw.editor.field import form_of
 from shopdraw.editor.finding_job import piece_findings
 from shopdraw.editor.finding_list import fault_words, finding_words
+from shopdraw.editor.router_job import router_sight
 from shopdraw.editor.said import CONTEXT, left_over, said
 from shopdraw.editor.sheet_job import sheet_sets
 from shopdraw.editor.shown_size import shown_for
@@ -93,7 +96,7 @@ def test_what_random_pieces_say_is_german(german: None, kind: str) -> None:
         assert {text: said(text) for text in texts if left_over(text) or english_in(said(text))} == {}
 
 
-def test_titles_of_sheets_are_german(german: None) -> None:
+def test_titles_of_sheets_and_places_on_them_are_german(german: None) -> None:
     sample = "tide-lectern"
     state = state_of(sample_path(sample).read_text(encoding="utf-8"), sample)
     assert state.design is not None
@@ -102,6 +105,13 @@ def test_titles_of_sheets_are_german(german: None) -> None:
     titles = {sheet.title for one in made.sets for sheet in one.sheets}
     assert len(titles) > 8
     assert {title: said(title) for title in titles if left_over(title) or english_in(said(title))} == {}
+    own = english_alone()
+    places = {place.says for held in made.held.values() for place in held.places}
+    assert len(places) > 50
+    told = {one: re.sub(r"(?:Fach|Ebene) [\w.-]+", "", said(one)) for one in places}  # keys of the file
+    foreign = {one: words for one, words in told.items() if set(re.findall(r"[a-zäöüß]{2,}", words.lower())) & own}
+    assert foreign == {}
+    assert said("6.2a front rail, web frame under drawer 2: rear").startswith("6.2a Traverse vorn, Laufrahmen")
 
 
 def test_faults_of_every_input_are_german(german: None) -> None:
@@ -137,6 +147,55 @@ def test_what_cant_be_typed_is_told_in_german(german: None) -> None:
                 told[text] = str(error)
     assert len(told) > 10
     assert {text: words for text, words in told.items() if english_in(words)} == {}
+
+
+OF_THE_FILE = re.compile(r"""\S*\w[.=_]\S*|\w+ = \S+|"[^"]*"|„[a-z]+“""")
+
+
+def english_alone() -> set[str]:
+    """Words that the layers below have in English, and that no German sentence, cut or name of theirs has."""
+    tree = ElementTree.parse(resource_path("translations/shopdraw_de.ts")).getroot()
+    both = [
+        (message.findtext("source", ""), message.findtext("translation", ""))
+        for context in tree
+        if context.findtext("name") in (CONTEXT, "Cut", "Joint", "Face")
+        for message in context.iter("message")
+    ]
+    english, german = (
+        {word for pair in both for word in re.findall(r"[^\W\d_]{2,}", OF_THE_FILE.sub(" ", pair[side].lower()))}
+        for side in (0, 1)
+    )
+    return english - german - {"shop", "slip"}
+
+
+def test_what_a_board_carries_and_the_router_leaves_is_german_and_has_no_ids(german: None) -> None:
+    """Both ways in which the list shows a board alone: its cuts and joints, and what the router makes of it."""
+    own = english_alone()
+    assert {"bore", "slot", "frame", "the", "edge", "shelf"} <= own
+    wrong, lines = {}, 0
+    for sample in ("harbour-office-desk", "mail-case", "plan-chest", "logbook-shelves"):
+        state = state_of(sample_path(sample).read_text(encoding="utf-8"), sample)
+        assembly, design = state.assembly, state.design
+        assert assembly is not None
+        assert design is not None
+        reasons = {word for cut in design.cut.values() for word in re.findall(r"[^\W\d_]{2,}", cut.reason.lower())}
+        ids = {board.id for board in assembly.boards} | {joint.guest for joint in assembly.joints}
+        ids = {one for one in ids if "." in one}
+        shapes = {(board.shape, tuple(board.cut_for)): board for board in assembly.boards}
+        for board in shapes.values():
+            told = [*carried(assembly, board, shown_for(design))]
+            sight = router_sight(design, board, None)
+            told += [cut_words(assembly, layer.purpose) for _, layers in sight.settings for layer in layers]
+            told += [said(layer.cutter) for _, layers in sight.settings for layer in layers]
+            for left in sight.left:
+                told += [left_words(assembly, left.kind, left.what), said(left.where)]
+            lines += len(told)
+            for line in told:
+                foreign = set(re.findall(r"[^\W\d_]{2,}", line.lower())) & own - reasons
+                if foreign or any(re.search(rf"(?<![\w.]){re.escape(one)}(?![\w.])", line) for one in ids):
+                    wrong[line] = foreign
+    assert wrong == {}
+    assert lines > 500
 
 
 def planted() -> Iterator[tuple[str, list[str]]]:

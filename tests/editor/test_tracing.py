@@ -5,9 +5,10 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPointF, QSize
+from PySide6.QtCore import QPointF, QSize, Qt
 from PySide6.QtGui import QColor, QImage
 
+from shopdraw.editor.state import Setting
 from shopdraw.editor.tracing import TraceWindow, laid_by
 from shopdraw.editor.window import Window
 from shopdraw.piece.design import PhotoTable
@@ -79,3 +80,55 @@ def test_a_photo_that_is_gone_is_left_out(open_desk: Window, desk: Path) -> None
     open_desk.piece.set_text(text, "Photo")
     assert open_desk.piece.state.sound
     assert open_desk.canvas.photos == {}
+    told: list[str] = []
+    open_desk.work.said.connect(told.append)
+    open_desk.piece.set_values((Setting("photo.other.file", "away.jpg"),), "Photo")
+    open_desk.piece.set_values((Setting("case.width", "40"),), "Wider")
+    assert [words for words in told if "away.jpg" in words] == [told[0]], "said once, and not at every change"
+    image = QImage(20, 20, QImage.Format.Format_RGB32)
+    image.fill(QColor(200, 60, 40))
+    assert image.save(str(desk.parent / "away.jpg"))
+    open_desk.piece.set_values((Setting("case.width", "41"),), "Wider")
+    assert "front" in open_desk.canvas.photos, "as soon as it is there"
+
+
+def test_four_points_are_set_and_moved_by_keyboard_behind_another_view(
+    open_desk: Window, answers: Answers, desk: Path, qtbot
+) -> None:
+    image = QImage(400, 400, QImage.Format.Format_RGB32)
+    image.fill(QColor(200, 60, 40))
+    assert image.save(str(desk.parent / "old.png"))
+    for view in ("front", "side"):
+        answers.ready = [str(desk.parent / "old.png")]
+        open_desk.actions_by_key["trace"].trigger()
+        window = open_desk.doing.open_windows[-1]
+        assert isinstance(window, TraceWindow)
+        qtbot.waitExposed(window)
+        window.activateWindow()
+        window.view.setCurrentIndex(window.view.findData(view))
+        picker = window.picker
+        picker.setFocus()
+        ways = ((Qt.Key.Key_Left, Qt.Key.Key_Down), (Qt.Key.Key_Right,), (Qt.Key.Key_Up,), (Qt.Key.Key_Left,))
+        for number, keys in enumerate(ways):
+            for key in keys:
+                for _ in range(10 if number == 0 else 20):
+                    qtbot.keyClick(picker, key)
+            qtbot.keyClick(picker, Qt.Key.Key_Return)
+        assert len(picker.points) == 4
+        before = picker.on_screen(picker.points[3])
+        qtbot.keyClick(picker, Qt.Key.Key_Return)  # takes the last one up
+        qtbot.keyClick(picker, Qt.Key.Key_Right, Qt.KeyboardModifier.ShiftModifier)
+        qtbot.keyClick(picker, Qt.Key.Key_Return)
+        qtbot.keyClick(picker, Qt.Key.Key_Up)  # and puts it down
+        assert picker.on_screen(picker.points[3]).x() == pytest.approx(before.x() + 1.0)
+        assert picker.on_screen(picker.points[3]).y() == pytest.approx(before.y())
+        assert [window.lines[name].text() for name in ("width", "height")] == [
+            "width" if view == "front" else "depth", "height",
+        ]  # fmt: skip
+        assert window.done.isEnabled()
+        window.done.click()
+    assert set(open_desk.canvas.photos) == {"front", "side"}, "one behind each view"
+    design = open_desk.piece.state.design
+    assert design is not None
+    sizes = {table.view: (table.width, table.height) for table in design.photo.values()}
+    assert sizes["side"] == pytest.approx((19.5 * 25.4, 41.5 * 25.4))

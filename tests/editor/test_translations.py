@@ -17,9 +17,13 @@ import pytest
 from PySide6.QtCore import QLocale
 from PySide6.QtWidgets import QApplication
 
-from shopdraw.editor.state import Setting
+from shopdraw.editor.finding_job import piece_findings
+from shopdraw.editor.finding_list import finding_words
+from shopdraw.editor.said import said
+from shopdraw.editor.state import Setting, state_of
 from shopdraw.editor.tongue import LANGUAGES, WRITTEN_IN, speak, wished_languages
 from shopdraw.editor.window import Window
+from shopdraw.shipped import sample_path
 from tests import translations
 
 SOURCES = sorted((translations.ROOT / "shopdraw" / "editor").glob("*.py"))
@@ -153,6 +157,24 @@ def test_findings_are_told_with_the_readers_decimal_sign(make_window, desk: Path
     assert "0,2709 in" in panel.set_it.text()
     panel.set_it.click()  # the file has its point
     assert tomllib.loads(window.piece.state.text)["case"]["dado_depth"] == "0.2709 in"
+
+
+@pytest.mark.parametrize(
+    ("country", "told", "never"),
+    [(QLocale.Country.Germany, r"\d,\d+ kg", r"\d\.\d+ (?:kg|mm|in)|ratio \d\.|at most \d\."),
+     (QLocale.Country.Switzerland, r"\d\.\d+ kg", r"\d,\d+ (?:kg|mm|in)|ratio \d,|at most \d,")],
+)  # fmt: skip
+def test_the_readers_sign_holds_whatever_the_piece_prints(make_window, country, told: str, never: str) -> None:
+    """One sample prints commas, the other points; limits of a drag and findings are told with the reader's own."""
+    make_window(QLocale(QLocale.Language.German, country))
+    for sample in ("pilot-station-desk", "chart-room-desk"):
+        state = state_of(sample_path(sample).read_text(encoding="utf-8"), sample)
+        assert state.design is not None
+        assert state.assembly is not None
+        words = [finding_words(one) for one in piece_findings(state.design, state.assembly, (), sample_path(sample))]
+        assert any(re.search(told, one) for one in words)
+        assert [one for one in words if re.search(never, one)] == []
+    assert ("," if country is QLocale.Country.Germany else ".") in said("a slant of 4.8° from level is none")
 
 
 STARTED = """

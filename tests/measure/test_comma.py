@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from shopdraw.measure import with_comma
+from shopdraw.measure import with_comma, with_point
 
 
 @pytest.mark.parametrize(
@@ -16,7 +16,10 @@ from shopdraw.measure import with_comma
         ("at 48.0° and 12.5 %, 3.2 kg, ratio 1.60", "at 48,0° and 12,5 %, 3,2 kg, ratio 1,60"),
         ("drawer.1 and 6.1", "drawer.1 and 6.1"),
         ("1/2 in", "1/2 in"),
+        ("37.5 dm³, 1,2 and 3 mm", "37,5 dm³, 1,2 and 3 mm"),
     ],
 )
 def test_only_figures_with_a_unit_change(point: str, comma: str) -> None:
     assert with_comma(point) == comma
+    assert with_point(comma) == point
+    assert with_comma(comma) == comma

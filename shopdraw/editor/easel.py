@@ -68,7 +68,16 @@ class Easel(QWidget):
     # What is shown
 
     def show_scene(self, scene: Scene) -> None:
-        """Shows another picture; a held handle stays where it is on the screen."""
+        """Shows another picture; the view of a held handle stays where it is on the screen.
+
+        Where views stand depends on the piece's sizes: a view that moved away under the hand that changes them would
+        change them further and further.
+        """
+        held = self.scene.standings.get(self._held.view) if self._held is not None else None
+        there = scene.standings.get(self._held.view) if self._held is not None else None
+        if held is not None and there is not None and held.at != there.at:
+            across, up = held.at[0] - there.at[0], held.at[1] - there.at[1]
+            self.sight = self.sight.moved(across * self.sight.zoom, -up * self.sight.zoom)
         self.scene = scene
         self._batches.clear()
         self._contours.clear()

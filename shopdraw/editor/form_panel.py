@@ -39,7 +39,7 @@ from shopdraw.editor.sketch import sketch_of
 from shopdraw.editor.sketch_view import SketchView
 from shopdraw.editor.state import State
 
-LABEL_IN_LETTERS = 26
+LABEL_IN_LETTERS = 21
 """How wide a label is before its words go on in a second line."""
 ROUND_WORDS = 20
 """A line's own frame and margins beside its words, pixels."""

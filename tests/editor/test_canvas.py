@@ -7,8 +7,9 @@ import tomllib
 from itertools import combinations
 
 import pytest
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPixmap
+from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPixmap, QWheelEvent
+from PySide6.QtWidgets import QApplication
 
 from shopdraw.editor.canvas_paint import label_place, paint_label
 from shopdraw.editor.look import LIGHT
@@ -152,13 +153,50 @@ def test_the_board_under_the_pointer_lights_up_in_every_view(open_desk: Window) 
     press(canvas, QPointF(5, 5))
 
 
-def test_the_wheel_zooms_at_the_pointer(open_desk: Window, qtbot) -> None:
+def test_the_wheel_zooms_at_the_pointer_and_a_hand_on_the_paper_moves_the_sheet(open_desk: Window) -> None:
     canvas = open_desk.canvas
     at = QPointF(300, 200)
-    before = canvas.sight.on_canvas((300, 200))
-    canvas.zoom(1.5, at)
-    after = canvas.sight.on_canvas((300, 200))
-    assert after == pytest.approx(before)
+    before, zoom = canvas.sight.on_canvas((300, 200)), canvas.sight.zoom
+    for turn, nearer in ((240, True), (-480, False)):
+        wheel = QWheelEvent(
+            at, canvas.mapToGlobal(at), QPoint(), QPoint(0, turn), Qt.MouseButton.NoButton,
+            Qt.KeyboardModifier.NoModifier, Qt.ScrollPhase.NoScrollPhase, False,
+        )  # fmt: skip
+        QApplication.sendEvent(canvas, wheel)
+        assert (canvas.sight.zoom > zoom) is nearer
+        assert canvas.sight.on_canvas((300, 200)) == pytest.approx(before)
+    empty = QPointF(40, 40)
+    held = canvas.sight.on_canvas((empty.x(), empty.y()))
+    press(canvas, empty)
+    for part in (0.3, 0.7, 1.0):
+        move(canvas, empty + QPointF(90, 60) * part)
+    release(canvas, empty + QPointF(90, 60))
+    assert canvas.sight.on_canvas((130.0, 100.0)) == pytest.approx(held)
+    assert open_desk.piece.undo.count() == 0
+    open_desk.actions_by_key["fit"].trigger()
+    assert canvas.sight.zoom == pytest.approx(canvas.fitting().zoom)
+
+
+def test_lines_of_projection_lead_from_a_board_that_is_pointed_at_to_the_other_views(open_desk: Window) -> None:
+    canvas = open_desk.canvas
+    fact = canvas.scene.standings["front"]
+    plain = canvas.grab().toImage()
+    middle = canvas.sight.on_screen(fact.on_canvas((450.0, 180.0)))
+    move(canvas, QPointF(*middle), held=False)
+    lit = canvas.grab().toImage()
+    front, side, plan = (canvas.scene.standings[view].box for view in ("front", "side", "plan"))
+    right, left = canvas.sight.on_screen((front[2], 0.0))[0], canvas.sight.on_screen((side[0], 0.0))[0]
+    between = canvas.sight.on_screen((0.0, front[3]))[1], canvas.sight.on_screen((0.0, plan[1]))[1]
+
+    def new_ink(x0: float, x1: float, y0: float, y1: float) -> int:
+        return sum(
+            plain.pixelColor(x, y) != lit.pixelColor(x, y)
+            for x in range(round(min(x0, x1)) + 3, round(max(x0, x1)) - 3)
+            for y in range(round(min(y0, y1)) + 3, round(max(y0, y1)) - 3)
+        )
+
+    assert new_ink(right, left, 0, canvas.height()) > 10, "beside"
+    assert new_ink(0, canvas.width(), *between) > 10, "above"
 
 
 def test_no_two_figures_stand_on_one_spot_and_what_is_left_out_is_there_from_nearer(window: Window, qtbot) -> None:

@@ -355,3 +355,48 @@ def test_where_no_piece_is_shown_nothing_of_a_piece_can_be_done(open_desk: Windo
     for key in ("save", "save_as", "undo", "redo", "export", "print"):
         assert not open_desk.actions_by_key[key].isEnabled(), key
     assert open_desk.windowTitle() == "shopdraw"
+
+
+@pytest.fixture
+def read_only(tmp_path: Path) -> Path:
+    """A folder in which this user can't write."""
+    folder = tmp_path / "read-only"
+    folder.mkdir()
+    folder.chmod(0o500)
+    return Path("/proc") if os.access(folder, os.W_OK) else folder  # the superuser may write in any other
+
+
+def test_nothing_is_lost_and_the_reason_is_told_in_a_read_only_folder(
+    open_desk: Window, answers: Answers, read_only: Path, tmp_path: Path, qtbot
+) -> None:
+    widen(open_desk)
+    target = read_only / "desk.piece"
+    answers.ready = [str(target), "again", "as", str(tmp_path / "here.piece")]
+    open_desk.actions_by_key["save_as"].trigger()
+    told = [question for question in answers.asked if question.title == "Not saved"]
+    assert len(told) == 2, "tried again, then saved elsewhere"
+    assert str(target) in told[0].words
+    assert not target.exists()
+    assert open_desk.piece.path == tmp_path / "here.piece"
+    assert b'width = "37"' in (tmp_path / "here.piece").read_bytes()
+    answers.asked.clear()
+    answers.ready = [""]
+    open_desk.doing.export(str(read_only / "package"))
+    qtbot.waitUntil(lambda: bool(answers.asked), timeout=120_000)
+    assert answers.asked[0].title == "The package is not written"
+    assert str(read_only) in answers.asked[0].words
+
+
+def test_files_of_late_are_offered_in_the_menu_and_on_the_first_page(
+    open_desk: Window, answers: Answers, tmp_path: Path
+) -> None:
+    for name in ("one", "two"):
+        file = tmp_path / f"{name}.piece"
+        file.write_bytes(sample_path("plan-chest").read_bytes())
+        open_desk.open_file(file)
+    names = [action.text() for action in open_desk.recent_menu.actions()]
+    assert names == ["two.piece", "one.piece", "harbour.piece"]
+    open_desk.recent_menu.actions()[2].trigger()
+    assert open_desk.piece.source == "harbour.piece"
+    (tmp_path / "one.piece").unlink()
+    assert [Path(path).name for path in open_desk.filing.recent()] == ["harbour.piece", "two.piece"]

@@ -36,13 +36,14 @@ from shopdraw.editor.canvas import Canvas
 from shopdraw.editor.picture import PictureView
 from shopdraw.editor.sheet_view import SheetView
 from shopdraw.editor.state import Setting
+from shopdraw.editor.tracing import PointPicker
 from shopdraw.editor.window import Window
 from shopdraw.wood.finding import Finding, Severity
 from tests.editor.gestures import click
 
 CONTROLS = (
     QAbstractButton, QLineEdit, QComboBox, QAbstractSlider, QAbstractItemView, QPlainTextEdit, Canvas, PictureView,
-    SheetView,
+    SheetView, PointPicker,
 )  # fmt: skip
 
 
@@ -86,6 +87,8 @@ def every_state(window: Window, file: Path, folder: Path) -> Iterator[tuple[str,
     if work.sheet_sets:
         doing._large(work.sheet_sets[0], 0)
         yield "a sheet", doing.open_windows[-1]
+        work.sheets.all_pages.click()
+        yield "all pages", doing.open_windows[-1]
     doing.shop()
     yield "shop", doing.open_windows[-1]
     doing._progressed(2, 5, "templates")

@@ -102,6 +102,8 @@ def test_moves_within_one_size_show_the_draft_that_is_there(lone: Window, tmp_pa
     move(canvas, start + QPointF(60.0, 0.0))
     assert canvas.scene is not passed
     release(canvas, start + QPointF(60.0, 0.0))
+
+
 @pytest.mark.parametrize("sample", [*SAMPLES, "compartments"])
 def test_every_handle_is_drawn_by_hand_and_undo_all_and_redo_all_give_both_files_byte_for_byte(
     lone: Window, tmp_path: Path, sample: str

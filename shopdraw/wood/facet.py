@@ -17,7 +17,7 @@ DRAWN_CHORD_MM = 0.01
 """How far a chord may lie from its arc in what is drawn: a twentieth of the thinnest line, and half as many triangles
 as wood is measured with. Arcs are drawn as arcs; only where one is cut off may it be out by so much."""
 INNER_KINDS = frozenset(
-    {"mortise", "bore", "slot", "hinge-barrel", "hinge-leaf", "lock", "escutcheon"}
+    {"mortise", "v-groove", "bore", "slot", "hinge-barrel", "hinge-leaf", "lock", "escutcheon"}
 )
 """Cuts that lie within a joint or take a fitting: out of sight they don't tell where boards lie."""
 _SAME_NORMAL = 1e-7

@@ -15,7 +15,7 @@ from shopdraw.piece.design import Design
 from shopdraw.wood.finding import Finding
 
 _NUMBER = r"\d+(?:\.\d+)?"
-_LENGTHS = re.compile(rf"(?<![\w.])(-?{_NUMBER}(?:(?: × | x | to ){_NUMBER})*) (mm³|mm)(?!\w)")
+_LENGTHS = re.compile(rf"(?<![\w.])(-?{_NUMBER}(?:(?: × | x | to | or ){_NUMBER})*) (mm³|mm)(?!\w)")
 _RIGHT = re.compile(rf"(-?{_NUMBER}) mm")
 _INCH = float(Unit.INCH.in_mm)
 _FINEST = 64

@@ -29,6 +29,7 @@ class Colours:
         panel, field, words, dim: of the panels: ground, fields, words, explanations.
         line: borders between panels.
         wrong: words about what can't be.
+        box, mark: of what is ticked or chosen among others: its ground, and the mark in it.
     """
 
     surround: str
@@ -44,6 +45,8 @@ class Colours:
     dim: str
     line: str
     wrong: str
+    box: str
+    mark: str
 
     def colour(self, name: str) -> QColor:
         """One of the colours as Qt takes it."""
@@ -64,6 +67,8 @@ LIGHT = Colours(
     dim="#5f5a50",
     line="#c4bdae",
     wrong="#9a3412",
+    box="#ffffff",
+    mark="#262420",
 )
 DARK = Colours(
     surround="#191b1c",
@@ -79,6 +84,8 @@ DARK = Colours(
     dim="#b1aea4",
     line="#454a4d",
     wrong="#f0a27c",
+    box="#9aa0a6",
+    mark="#1f2224",
 )
 
 
@@ -134,6 +141,11 @@ def dress(app: QApplication, colours: Colours) -> None:
     if app.style().objectName() != "fusion":
         app.setStyle("Fusion")
     app.setPalette(palette(colours))
+    ticked = palette(colours)
+    ticked.setColor(QPalette.ColorRole.Base, colours.colour("box"))
+    ticked.setColor(QPalette.ColorRole.Text, colours.colour("mark"))
+    for kind in ("QRadioButton", "QCheckBox"):
+        app.setPalette(ticked, kind)  # type: ignore[arg-type]  # it takes a str; PySide's own stub says bytes
     font = QFont(families()[FALLBACK])
     font.setPointSizeF(9.5)
     app.setFont(font)

@@ -104,7 +104,7 @@ def _bank(assembly: Assembly, shown: Shown) -> tuple[Mark, ...]:
         centre = (x, row.bottom + radius)
         marks.append(ArcMark(centre, radius, 0.0, 360.0, Meaning.CENTRE))
     for (_, lower), (more, times) in zip(itertools.pairwise(rows), bank_steps(assembly), strict=True):
-        at = (x + lower.height * 0.55 + 10.0, lower.bottom + lower.height * 0.45)
+        at = (x + lower.height * 0.55 + 10.0, lower.bottom + lower.height * 0.62)
         marks.append(Text(at, f"+{shown.length(more)}, × {shown.number(times)}", _WORDS_MM))
     return tuple(marks)
 

@@ -21,7 +21,7 @@ from shopdraw.measure import with_comma, with_point
 from shopdraw.shipped import resource_path
 
 CONTEXT = "Sentence"
-_RATIO = re.compile(r"(?:(?<=ratio )|(?<=at most ))\d+\.\d+")
+_RATIO = re.compile(r"(?<=ratio )\d+\.\d+|(?<=be )\d+\.\d+(?= at most)|\d+\.\d+(?= or \d)")
 """Bare figures that take the reader's decimal sign before their sentence is read: no unit tells them afterwards."""
 _GAP = re.compile(r"\{(\d+)\}")
 _JOINTS = ("; ", ". ", ": ", ", ", " and ", " + ", " × ", "/")

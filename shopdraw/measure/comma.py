@@ -6,7 +6,7 @@ import re
 
 _NUMBER = r"\d+(?:[.,]\d+)?"
 _FIGURES = (
-    re.compile(rf"(?<![\w.,])-?{_NUMBER}(?:(?: × | x | to ){_NUMBER})* (?:mm³|mm|in³|in|dm³)(?!\w)"),
+    re.compile(rf"(?<![\w.,])-?{_NUMBER}(?:(?: × | x | to | or ){_NUMBER})* (?:mm³|mm|in³|in|dm³)(?!\w)"),
     re.compile(rf"(?<![\w.,])-?{_NUMBER}(?=°| ?%| kg\b)"),
     re.compile(rf"(?<=ratio ){_NUMBER}"),
 )

@@ -294,6 +294,21 @@ def _dark(window: Window) -> QWidget:
     return window
 
 
+def _dark_board(window: Window) -> QWidget:
+    _dark(window)
+    return _board(window)
+
+
+def _dark_finding(window: Window) -> QWidget:
+    _dark(window)
+    return _finding(window)
+
+
+def _dark_drag(window: Window) -> QWidget:
+    _dark(window)
+    return _drag(window, "slant.top_depth@side", (60.0, 0.0))
+
+
 def _light_again(window: Window) -> QWidget:
     window.actions_by_key["dark"].setChecked(False)
     window._dress()
@@ -407,6 +422,9 @@ STATES: dict[str, Callable[[Window], QWidget]] = {
     "help": _help,
     "broken": _broken,
     "dark": _dark,
+    "dark-board": _dark_board,
+    "dark-finding": _dark_finding,
+    "dark-dragging": _dark_drag,
     "light-again": _light_again,
 }
 

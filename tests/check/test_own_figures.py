@@ -10,7 +10,7 @@ import pytest
 
 from shopdraw.build import build
 from shopdraw.check.gather import findings
-from shopdraw.check.own_figures import in_own_figures, inches_in_words
+from shopdraw.check.own_figures import in_own_figures, inches_in_words, words_in_own_figures
 from shopdraw.piece.reading import parse_piece
 from shopdraw.piece.saving import set_value
 from shopdraw.shipped import sample_names, sample_path
@@ -96,3 +96,8 @@ def test_a_finding_speaks_of_boards_and_drawers_by_name_and_not_by_id(name: str)
         if "." in one and re.search(rf"(?<![\w.]){re.escape(one)}(?![\w.])", finding.message)
     }
     assert spoken == {}
+
+
+def test_two_sizes_of_which_one_is_wanted_are_both_in_inches() -> None:
+    design = parse_piece(sample_path("harbour-office-desk").read_text(encoding="utf-8"), "desk").design
+    assert words_in_own_figures(design, "expected 254 or 279.4 mm") == "expected 10 or 11 in"

@@ -12,7 +12,19 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QKeySequence
-from PySide6.QtWidgets import QAbstractButton, QApplication, QDialog, QPushButton, QToolBar, QToolButton, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QCheckBox,
+    QDialog,
+    QPushButton,
+    QRadioButton,
+    QStyle,
+    QStyleOptionButton,
+    QToolBar,
+    QToolButton,
+    QWidget,
+)
 
 from shopdraw.editor.look import DARK, LIGHT, Colours, dress
 from shopdraw.editor.state import state_of
@@ -20,6 +32,7 @@ from shopdraw.editor.tongue import LANGUAGES
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_names, sample_path
 from tests.editor.long_words import LongWords, untranslated
+from tests.editor.test_keyboard import contrast
 from tests.editor.walking import cut_off, every_state, own_controls, words_of
 
 LEAST_CONTRAST = 4.5
@@ -273,3 +286,34 @@ def test_case_70_handles_stand_where_they_are_painted_at_any_scale(desk: Path, t
     accent = LIGHT.colour("accent")
     seen = picture.pixelColor(round(x * ratio), round(y * ratio))
     assert abs(seen.red() - accent.red()) + abs(seen.green() - accent.green()) + abs(seen.blue() - accent.blue()) < 30
+
+
+@pytest.mark.parametrize("colours", [LIGHT, DARK])
+def test_boxes_and_rounds_stand_out_from_the_panel_and_their_marks_from_them(
+    qapp: QApplication, colours: Colours, qtbot
+) -> None:
+    """Of signs that carry meaning, 3 to 1 to what is beside them. Source: WCAG 2.2, success criterion 1.4.11."""
+    dress(qapp, colours)
+    for kind in (QRadioButton, QCheckBox):
+        button = kind("words")
+        qtbot.addWidget(button)
+        button.resize(button.sizeHint())
+        seen = []
+        for on in (False, True):
+            button.setAutoExclusive(False) if kind is QRadioButton else None
+            button.setChecked(on)
+            picture = button.grab().toImage()
+            option = QStyleOptionButton()
+            button.initStyleOption(option)
+            part = QStyle.SubElement.SE_RadioButtonIndicator if kind is QRadioButton else (
+                QStyle.SubElement.SE_CheckBoxIndicator
+            )  # fmt: skip
+            place = button.style().subElementRect(part, option, button)
+            seen.append([picture.pixelColor(x, y) for x in range(place.left(), place.right() + 1)
+                         for y in range(place.top(), place.bottom() + 1)])  # fmt: skip
+        panel = colours.colour("panel")
+        edge = max(contrast(colour, panel) for colour in seen[0])
+        assert edge > (3.0 if colours is DARK else 1.2), kind
+        empty = seen[0][len(seen[0]) // 2]
+        assert max(contrast(colour, empty) for colour in seen[1]) > 3.0, kind
+    dress(qapp, LIGHT)

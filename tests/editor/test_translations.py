@@ -161,8 +161,8 @@ def test_findings_are_told_with_the_readers_decimal_sign(make_window, desk: Path
 
 @pytest.mark.parametrize(
     ("country", "told", "never"),
-    [(QLocale.Country.Germany, r"\d,\d+ kg", r"\d\.\d+ (?:kg|mm|in)|ratio \d\.|at most \d\."),
-     (QLocale.Country.Switzerland, r"\d\.\d+ kg", r"\d,\d+ (?:kg|mm|in)|ratio \d,|at most \d,")],
+    [(QLocale.Country.Germany, r"\d,\d+ kg", r"\d\.\d+ (?:kg|mm|in)|ratio \d\.|be \d\.\d+ at most"),
+     (QLocale.Country.Switzerland, r"\d\.\d+ kg", r"\d,\d+ (?:kg|mm|in)|ratio \d,|be \d,\d+ at most")],
 )  # fmt: skip
 def test_the_readers_sign_holds_whatever_the_piece_prints(make_window, country, told: str, never: str) -> None:
     """One sample prints commas, the other points; limits of a drag and findings are told with the reader's own."""

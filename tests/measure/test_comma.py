@@ -16,6 +16,7 @@ from shopdraw.measure import with_comma, with_point
         ("at 48.0° and 12.5 %, 3.2 kg, ratio 1.60", "at 48,0° and 12,5 %, 3,2 kg, ratio 1,60"),
         ("drawer.1 and 6.1", "drawer.1 and 6.1"),
         ("1/2 in", "1/2 in"),
+        ("expected 1216.5 or 1248.5 mm, 6.1 or 7.2", "expected 1216,5 or 1248,5 mm, 6.1 or 7.2"),
         ("37.5 dm³, 1,2 and 3 mm", "37,5 dm³, 1,2 and 3 mm"),
     ],
 )

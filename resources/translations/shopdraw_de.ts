@@ -4548,6 +4548,10 @@
         <translation>Das Drucken wurde abgebrochen.</translation>
     </message>
     <message>
+        <source>This couldn&apos;t be printed: {why}</source>
+        <translation>Das ließ sich nicht drucken: {why}</translation>
+    </message>
+    <message>
         <source>{count} pages are with the printer.</source>
         <translation>{count} Seiten sind beim Drucker.</translation>
     </message>

@@ -352,7 +352,7 @@ class Doing(QObject):
             self.exporting.finished.disconnect(self._exported)
             self.exporting.give_up()
         if self.printing is not None:
-            self.printing.give_up()
+            self.printing.close()
         self.drawing.close()
         self.open_windows.clear()
         return True

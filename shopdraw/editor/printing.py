@@ -1,14 +1,21 @@
-"""Printing: the sheets through the same painting as the screen, each page at its own size, templates never scaled."""
+"""Printing: the sheets through the same painting as the screen, each page at its own size, templates never scaled.
+
+A page with thousands of lines takes Qt most of a second: a process of its own prints (`print_apart`).
+"""
 
 from __future__ import annotations
 
 import itertools
+import pickle
 import re
-import time
-from collections.abc import Callable, Generator, Iterator, Sequence
+import shutil
+import sys
+import tempfile
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtCore import QMarginsF, QObject, QSizeF, QStandardPaths, QTimer, Signal
+from PySide6.QtCore import QMarginsF, QObject, QProcess, QSizeF, QStandardPaths, Signal
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QTransform
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
 from PySide6.QtWidgets import QWidget
@@ -19,9 +26,8 @@ from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.painting import batch, paint
 
 MM_PER_INCH = 25.4
-MARKS_AT_ONCE = 40
-MOST_AT_ONCE_S = 0.03
-"""How long printing goes on before the window has its turn."""
+PROGRESS_MARK, WRONG_MARK = "progress ", "wrong "
+"""Lines of the process that prints: how many pages are begun; what went wrong."""
 INK = Colours(
     **{
         **{name: getattr(LIGHT, name) for name in LIGHT.__slots__},
@@ -82,32 +88,31 @@ def print_pages(printer: QPrinter, sheets: SheetSet, pages: Sequence[int]) -> No
         pass
 
 
-def print_steps(printer: QPrinter, sheets: SheetSet, pages: Sequence[int]) -> Generator[int, None, None]:
-    """Prints some pages of a set drawing by drawing; after each it tells how many pages are begun.
+def print_steps(printer: QPrinter, sheets: SheetSet, pages: Sequence[int]) -> Iterator[int]:
+    """Prints some pages of a set; before each it tells how many are done.
 
     Left before its end, the painter is ended and what the printer has is its own affair.
+
+    Raises:
+        OSError: the printer, or the file, that takes nothing.
     """
     painter = QPainter()
     try:
         for number, page in enumerate(pages):
             sheet = sheets.sheets[page]
             printer.setPageLayout(layout_of(sheet.paper))
-            if number == 0:
-                painter.begin(printer)
-            else:
-                printer.newPage()
+            if not (printer.newPage() if number else painter.begin(printer)):
+                raise OSError(printer.outputFileName() or printer.printerName())
+            yield number
             for placed in (None, *sheet.placed):
-                for _ in _paint(painter, printer, sheets, sheet, placed):
-                    yield number
+                _paint(painter, printer, sheets, sheet, placed)
     finally:
         if painter.isActive():
             painter.end()
 
 
-def _paint(
-    painter: QPainter, printer: QPrinter, sheets: SheetSet, sheet: Sheet, placed: Placed | None
-) -> Iterator[None]:  # fmt: skip
-    """One drawing of a page, or what belongs to the page itself, a part of its marks at a time."""
+def _paint(painter: QPainter, printer: QPrinter, sheets: SheetSet, sheet: Sheet, placed: Placed | None) -> None:
+    """One drawing of a page, or what belongs to the page itself."""
     dots = printer.resolution() / MM_PER_INCH
     foot, group = sheet.paper.height * dots, sheet.paper.group
     if placed is None:
@@ -115,18 +120,66 @@ def _paint(
     else:
         marks, scale, at = drawing_marks(placed.drawing, placed.scale, sheets.style, group), placed.scale, placed.at
     size = dots * scale
-    for first in range(0, len(marks), MARKS_AT_ONCE):
-        painter.save()
-        painter.setTransform(QTransform(size, 0, 0, -size, at[0] * dots, foot - at[1] * dots), True)
-        some = marks[first : first + MARKS_AT_ONCE]
-        paint(painter, batch(some, scale), INK, group=group, pixels_per_paper_mm=dots)
-        painter.restore()
-        yield
-    yield
+    painter.save()
+    painter.setTransform(QTransform(size, 0, 0, -size, at[0] * dots, foot - at[1] * dots), True)
+    paint(painter, batch(marks, scale), INK, group=group, pixels_per_paper_mm=dots)
+    painter.restore()
+
+
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """What a person chose in the print dialog, in plain values: another process sets its own printer to it.
+
+    Attributes:
+        name: the printer's; "" where a file is written.
+        file: where to write; "" for a printer.
+        resolution: dots per inch.
+        copies, collated: how many, and whether whole sets follow each other.
+        colours, duplex, order, source: Qt's own numbers.
+    """
+
+    name: str
+    file: str
+    resolution: int
+    copies: int
+    collated: bool
+    colours: int
+    duplex: int
+    order: int
+    source: int
+
+    @classmethod
+    def of(cls, printer: QPrinter) -> Chosen:
+        """What a printer is set to."""
+        return cls(
+            printer.printerName(),
+            printer.outputFileName(),
+            printer.resolution(),
+            printer.copyCount(),
+            printer.collateCopies(),
+            printer.colorMode().value,
+            printer.duplex().value,
+            printer.pageOrder().value,
+            printer.paperSource().value,
+        )
+
+    def set(self, printer: QPrinter) -> None:
+        """Sets another printer to it."""
+        if self.file:
+            printer.setOutputFileName(self.file)
+        else:
+            printer.setPrinterName(self.name)
+        printer.setResolution(self.resolution)
+        printer.setCopyCount(self.copies)
+        printer.setCollateCopies(self.collated)
+        printer.setColorMode(QPrinter.ColorMode(self.colours))
+        printer.setDuplex(QPrinter.DuplexMode(self.duplex))
+        printer.setPageOrder(QPrinter.PageOrder(self.order))
+        printer.setPaperSource(QPrinter.PaperSource(self.source))
 
 
 class Printing(QObject):
-    """Prints while the window stays alive: drawing by drawing, the window's events between them.
+    """Prints in a process of its own, while the window stays alive.
 
     Signals:
         progressed: pages begun, pages in all.
@@ -138,49 +191,83 @@ class Printing(QObject):
 
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
-        self._printer: QPrinter | None = None
-        self._steps: Generator[int, None, None] | None = None
+        self._process: QProcess | None = None
+        self._job: Path | None = None
+        self._given_up = False
+        self._file = self._half = ""
+        self._said: list[str] = []
         self._count = 0
-        self._timer = QTimer(self)
-        self._timer.setInterval(0)
-        self._timer.timeout.connect(self._go_on)
 
     @property
     def busy(self) -> bool:
         """Whether something is being printed."""
-        return self._steps is not None
+        return self._process is not None
 
     def begin(self, printer: QPrinter, sheets: SheetSet, pages: Sequence[int]) -> None:
         """Begins to print; what is under way goes first."""
-        if not self.busy:
-            self._printer, self._count = printer, len(pages)
-            self._steps = print_steps(printer, sheets, pages)
-            self.progressed.emit(0, self._count)
-            self._timer.start()
+        if self.busy:
+            return
+        self._given_up, self._half, self._said = False, "", []
+        chosen = Chosen.of(printer)
+        self._file, self._count = chosen.file, len(pages)
+        self._job = Path(tempfile.mkdtemp(prefix="shopdraw-"))
+        (self._job / "job").write_bytes(pickle.dumps((chosen, sheets, list(pages))))
+        process = QProcess(self)
+        process.readyReadStandardError.connect(self._read)
+        process.finished.connect(lambda code, _status: self._end(code))
+        process.errorOccurred.connect(self._failed)
+        self._process = process
+        self.progressed.emit(0, self._count)
+        process.start(sys.executable, ["-m", "shopdraw.editor.print_apart", str(self._job / "job")])
 
     def give_up(self) -> None:
-        """Takes the job back from the printer; a file that is half written goes."""
-        printer, steps = self._printer, self._steps
-        if printer is None or steps is None:
-            return
-        self._end()
-        printer.abort()
-        steps.close()
-        if printer.outputFileName():
-            Path(printer.outputFileName()).unlink(missing_ok=True)
-        self.finished.emit(False, self.tr("Printing was given up."))
+        """Ends the process: the printer gets nothing, and a file that is half written goes."""
+        if self._process is not None:
+            self._given_up = True
+            self._process.kill()
 
-    def _go_on(self) -> None:
-        steps, until = self._steps, time.monotonic() + MOST_AT_ONCE_S
-        if steps is None:
-            return
-        for begun in steps:
-            if time.monotonic() >= until:
-                self.progressed.emit(begun, self._count)
-                return
-        self._end()
-        self.finished.emit(True, self.tr("{count} pages are with the printer.").format(count=self._count))
+    def close(self) -> None:
+        """Gives up, and waits until the process is gone."""
+        self.give_up()
+        if self._process is not None:
+            self._process.waitForFinished()
 
-    def _end(self) -> None:
-        self._timer.stop()
-        self._steps = None
+    def _read(self) -> None:
+        process = self._process
+        if process is None:
+            return
+        self._half += bytes(process.readAllStandardError().data()).decode("utf-8", "replace")
+        *lines, self._half = self._half.split("\n")
+        for line in lines:
+            if line.startswith(PROGRESS_MARK):
+                self.progressed.emit(int(line.removeprefix(PROGRESS_MARK)), self._count)
+            elif line.startswith(WRONG_MARK):
+                self._said.append(line.removeprefix(WRONG_MARK))
+
+    def _end(self, code: int) -> None:
+        if self._process is None:
+            return
+        self._read()
+        self._clear()
+        done = code == 0 and not self._given_up
+        if not done and self._file:
+            Path(self._file).unlink(missing_ok=True)
+        if done:
+            words = self.tr("{count} pages are with the printer.").format(count=self._count)
+        elif self._given_up:
+            words = self.tr("Printing was given up.")
+        else:
+            words = self.tr("This couldn't be printed: {why}").format(why="; ".join(self._said) or str(code))
+        self.finished.emit(done, words)
+
+    def _failed(self, error: QProcess.ProcessError) -> None:
+        if error is QProcess.ProcessError.FailedToStart:
+            self._said.append(sys.executable)
+            self._end(1)
+
+    def _clear(self) -> None:
+        if self._job is not None:
+            shutil.rmtree(self._job, ignore_errors=True)
+        if self._process is not None:
+            self._process.deleteLater()
+        self._process = self._job = None

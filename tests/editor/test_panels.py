@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import pickle
 import re
 from dataclasses import replace
 from itertools import combinations
@@ -12,6 +13,7 @@ import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import QIcon
+from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QApplication
 
 from shopdraw.drawing.bounds import marks_box
@@ -22,12 +24,13 @@ from shopdraw.editor.contact_sheet import ACROSS, UP, ContactSheet
 from shopdraw.editor.finding_list import boards_of, finding_words, ordered, shape_of
 from shopdraw.editor.look import DARK, LIGHT, Colours
 from shopdraw.editor.overlay import OVERLAYS, overlay_marks, real_ratios
-from shopdraw.editor.printing import print_pages, printer_for
+from shopdraw.editor.printing import Chosen, print_pages, printer_for
 from shopdraw.editor.state import Setting
 from shopdraw.editor.window import Window
 from shopdraw.shipped import sample_names, sample_path
 from shopdraw.wood.finding import Finding, Severity
 from tests.editor.conftest import Answers
+from tests.editor.frames import LATE, Frames
 from tests.editor.gestures import click, move, press, release
 from tests.editor.test_canvas import value
 from tests.editor.test_keyboard import contrast
@@ -498,12 +501,65 @@ def test_printing_is_given_up_and_leaves_no_half_file(open_desk: Window, tmp_pat
     doing.export(str(tmp_path))
     assert not doing.exporting.busy
     qtbot.mouseClick(doing.give_up, Qt.MouseButton.LeftButton)
-    assert not doing.printing.busy
+    qtbot.waitUntil(lambda: not doing.printing.busy, timeout=10_000)
     assert not file.exists()
     assert not doing.give_up.isVisible()
+    assert "given up" in open_desk.statusBar().currentMessage()
     doing.print_set(sheets)
     qtbot.waitUntil(lambda: not doing.printing.busy, timeout=60_000)
     assert len(PdfReader(file).pages) == PAGES
+
+
+def test_a_window_that_is_closed_while_it_prints_leaves_no_half_file(open_desk: Window, tmp_path: Path, qtbot) -> None:
+    doing, file = open_desk.doing, tmp_path / "pages.pdf"
+    doing.print_set(ready_to_print(open_desk, file))
+    qtbot.waitUntil(lambda: doing._bar.value() > 0, timeout=30_000)
+    assert open_desk.close()
+    assert not doing.printing.busy
+    assert not file.exists()
+
+
+def test_what_cannot_be_printed_is_told_and_the_next_is(open_desk: Window, tmp_path: Path, qtbot) -> None:
+    doing, nowhere, file = open_desk.doing, tmp_path / "no folder" / "pages.pdf", tmp_path / "pages.pdf"
+    doing.print_set(ready_to_print(open_desk, nowhere))
+    qtbot.waitUntil(lambda: not doing.printing.busy, timeout=30_000)
+    assert str(nowhere) in open_desk.statusBar().currentMessage()
+    doing.print_set(ready_to_print(open_desk, file))
+    qtbot.waitUntil(lambda: not doing.printing.busy, timeout=60_000)
+    assert len(PdfReader(file).pages) == PAGES
+
+
+def test_the_process_that_prints_has_what_was_chosen(tmp_path: Path) -> None:
+    paper = Paper("A4", 210.0, 297.0, (10, 10, 200, 287), "small")
+    chosen = printer_for(SheetSet("check", "", "", "iso", (Sheet("a", "1", "Check", paper, (), ()),)))
+    chosen.setOutputFileName(str(tmp_path / "pages.pdf"))
+    chosen.setCopyCount(3)
+    chosen.setCollateCopies(False)
+    chosen.setResolution(600)
+    chosen.setColorMode(QPrinter.ColorMode.GrayScale)
+    chosen.setPageOrder(QPrinter.PageOrder.LastPageFirst)
+    other = QPrinter(QPrinter.PrinterMode.HighResolution)
+    assert Chosen.of(other) != Chosen.of(chosen)
+    pickle.loads(pickle.dumps(Chosen.of(chosen))).set(other)
+    assert Chosen.of(other) == Chosen.of(chosen)
+
+
+def test_a_heavy_page_does_not_hold_the_window_up(open_desk: Window, tmp_path: Path, qtbot) -> None:
+    """A page of thousands of lines is written when the next one is begun; the window's timer runs on meanwhile."""
+    paper = Paper("A4", 210.0, 297.0, (10, 10, 200, 287), "small")
+    heavy = tuple(Line((30.0, 10.0 + n / 80), (130.0, 12.0 + n / 80), Meaning.HIDDEN) for n in range(16_000))
+    sheets = SheetSet("check", "", "", "iso", tuple(Sheet(f"s{n}", str(n), "P", paper, (), heavy) for n in range(2)))
+
+    def choose(printer, _parent) -> bool:
+        printer.setOutputFileName(str(tmp_path / "pages.pdf"))
+        return True
+
+    open_desk.doing.choose_printer = choose
+    with Frames() as frames:
+        open_desk.doing.print_set(sheets)
+        qtbot.waitUntil(lambda: not open_desk.doing.printing.busy, timeout=60_000)
+    assert max(frames.own) < LATE
+    assert max(frames.gaps) < LATE + 3 * frames.idle
 
 
 def drawn_xs(page) -> list[float]:

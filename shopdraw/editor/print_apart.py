@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import pickle
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtGui import QGuiApplication
@@ -20,19 +21,19 @@ def main(job: Path) -> int:
     """Prints a job.
 
     Args:
-        job: a file that the window wrote: what was chosen, the sheets, the pages.
+        job: a file that the window wrote: what was chosen, the set without its pages, the pages.
     Returns:
         0, or 1 where it can't be printed.
     """
     # The job lies in a folder that this person's own window has made for itself alone.
-    chosen, sheets, pages = _read(job)
+    chosen, sheets = _read(job)
     _application = QGuiApplication(sys.argv[:1])  # fonts and printers need it
     printer = QPrinter(QPrinter.PrinterMode.HighResolution)
     printer.setDocName(sheets.title)
     printer.setFullPage(True)
     chosen.set(printer)
     try:
-        for begun in print_steps(printer, sheets, pages):
+        for begun in print_steps(printer, sheets, range(len(sheets.sheets))):
             _tell(PROGRESS_MARK, str(begun))
     except OSError as error:
         _tell(WRONG_MARK, str(error))
@@ -40,9 +41,15 @@ def main(job: Path) -> int:
     return 0
 
 
-def _read(job: Path) -> tuple[Chosen, SheetSet, list[int]]:
-    found: tuple[Chosen, SheetSet, list[int]] = pickle.loads(job.read_bytes())
-    return found
+def _read(job: Path) -> tuple[Chosen, SheetSet]:
+    """What was chosen, and a set of the pages that are wanted: the window wrote one after the other."""
+    with job.open("rb") as file:
+        chosen: Chosen = pickle.load(file)
+        empty: SheetSet = pickle.load(file)
+        pages = []
+        while file.peek(1):
+            pages.append(pickle.load(file))
+    return chosen, replace(empty, sheets=tuple(pages))
 
 
 def _tell(mark: str, words: str) -> None:

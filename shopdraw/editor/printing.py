@@ -12,10 +12,10 @@ import shutil
 import sys
 import tempfile
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
-from PySide6.QtCore import QMarginsF, QObject, QProcess, QSizeF, QStandardPaths, Signal
+from PySide6.QtCore import QMarginsF, QObject, QProcess, QSizeF, QStandardPaths, QTimer, Signal
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QTransform
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
 from PySide6.QtWidgets import QWidget
@@ -211,19 +211,35 @@ class Printing(QObject):
         chosen = Chosen.of(printer)
         self._file, self._count = chosen.file, len(pages)
         self._job = Path(tempfile.mkdtemp(prefix="shopdraw-"))
-        (self._job / "job").write_bytes(pickle.dumps((chosen, sheets, list(pages))))
         process = QProcess(self)
         process.readyReadStandardError.connect(self._read)
         process.finished.connect(lambda code, _status: self._end(code))
         process.errorOccurred.connect(self._failed)
         self._process = process
         self.progressed.emit(0, self._count)
-        process.start(sys.executable, ["-m", "shopdraw.editor.print_apart", str(self._job / "job")])
+        parts = (chosen, replace(sheets, sheets=()), *(sheets.sheets[page] for page in pages))
+        self._hand_over(iter(parts))
+
+    def _hand_over(self, parts: Iterator[object]) -> None:
+        """Writes a part of the job, the next one when the window has had its turn; then the process begins."""
+        if self._job is None or self._process is None:
+            return
+        file = self._job / "job"
+        for part in parts:
+            with file.open("ab") as job:
+                pickle.dump(part, job)
+            QTimer.singleShot(0, self, lambda: self._hand_over(parts))
+            return
+        self._process.start(sys.executable, ["-m", "shopdraw.editor.print_apart", str(file)])
 
     def give_up(self) -> None:
         """Ends the process: the printer gets nothing, and a file that is half written goes."""
-        if self._process is not None:
-            self._given_up = True
+        if self._process is None:
+            return
+        self._given_up = True
+        if self._process.state() is QProcess.ProcessState.NotRunning:
+            self._end(1)  # not all has been handed over
+        else:
             self._process.kill()
 
     def close(self) -> None:

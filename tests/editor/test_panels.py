@@ -547,7 +547,7 @@ def test_the_process_that_prints_has_what_was_chosen(tmp_path: Path) -> None:
 def test_a_heavy_page_does_not_hold_the_window_up(open_desk: Window, tmp_path: Path, qtbot) -> None:
     """A page of thousands of lines is written when the next one is begun; the window's timer runs on meanwhile."""
     paper = Paper("A4", 210.0, 297.0, (10, 10, 200, 287), "small")
-    heavy = tuple(Line((30.0, 10.0 + n / 80), (130.0, 12.0 + n / 80), Meaning.HIDDEN) for n in range(16_000))
+    heavy = tuple(Line((30.0, 10.0 + n / 20), (130.0, 12.0 + n / 20), Meaning.HIDDEN) for n in range(4_000))
     sheets = SheetSet("check", "", "", "iso", tuple(Sheet(f"s{n}", str(n), "P", paper, (), heavy) for n in range(2)))
 
     def choose(printer, _parent) -> bool:

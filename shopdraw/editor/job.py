@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 from dataclasses import dataclass, field
 from functools import lru_cache
@@ -82,8 +83,13 @@ _newest: list[Any] = []
 
 
 def know_newest(newest: Any) -> None:  # a ctypes value, which has no type of its own
-    """Tells a worker process where the number of the newest job is kept."""
+    """Tells a worker process where the number of the newest job is kept.
+
+    It never searches for dead rings: that would hold a hand's views up for a tenth of a second now and then, and views
+    leave none behind.
+    """
     _newest.append(newest)
+    gc.disable()
 
 
 def findings_job(
@@ -125,6 +131,8 @@ def nothing_job() -> Worked:
     import shopdraw.editor.views
     import shopdraw.sheet.arrangement  # noqa: F401
 
+    # What has been loaded stays: no search for dead rings goes through it.
+    gc.freeze()
     return Worked()
 
 

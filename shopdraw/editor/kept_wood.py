@@ -7,7 +7,7 @@ from shopdraw.wood.carried import carried
 from shopdraw.wood.facet import Facets, facets
 from shopdraw.wood.solid import made
 
-MOST = 600
+MOST = 1500
 """So many boards' facets are kept: a long drag passes hundreds of sizes that nobody will see again."""
 
 

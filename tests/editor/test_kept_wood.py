@@ -1,5 +1,6 @@
 """Wood that is kept between the sizes a hand passes: the views are those made anew."""
 
+import gc
 from pathlib import Path
 
 import pytest
@@ -56,3 +57,18 @@ def test_sizes_that_were_passed_are_forgotten_when_there_are_many(monkeypatch):
     monkeypatch.setattr(kept_wood, "MOST", 10)
     kept.tidy()
     assert 0 < len(kept._known) < many
+
+
+def test_views_of_passed_sizes_leave_no_dead_rings_behind():
+    """The worker process that makes them never searches for any."""
+    kept = KeptWood()
+    sizes = [state.assembly for state in _sizes(SAMPLES[0])]
+    full_views(sizes[0], wood=kept.of)
+    gc.collect()
+    gc.disable()
+    try:
+        for assembly in sizes[1:]:
+            full_views(assembly, wood=kept.of)
+        assert gc.collect() < 50
+    finally:
+        gc.enable()

@@ -43,7 +43,7 @@ class _Skeleton:
     """The corners and edges of a shape's prisms, in the board's frame.
 
     Attributes:
-        kind: what must be the same for the one shape to become the other: faces, corners and bulges in their order.
+        kind: what must be the same for the one shape to become the other: cuts, faces, corners and bulges in order.
         corners: (n, 3) mm; for an arc two more, which with its ends make the box that it stands in.
         ends: (m, 2) rows of `corners`: the edges.
         bent: (m,) whether an edge stands for an arc: it must keep its size.
@@ -344,7 +344,7 @@ def _moved_cylinders(known: Facets, points: Floats) -> Floats:
 
 @lru_cache(maxsize=1024)
 def _skeleton(shape: Shape) -> _Skeleton:
-    kind: list[object] = [len(shape.cuts)]
+    kind: list[object] = [cut.kind for cut in shape.cuts]
     corners: list[tuple[float, float, float]] = []
     ends: list[tuple[int, int]] = []
     bent: list[bool] = []

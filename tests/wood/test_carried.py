@@ -102,9 +102,10 @@ def test_a_side_whose_slant_grows_steeper_is_carried_part_by_part():
         bored(6.0),
         replace(bored(), cuts=(*bored().cuts, dado(80.0, 10.0, 5.0, (0.0, 60.0)))),
         replace(bored(), cuts=(replace(bored().cuts[0], face=Face.BACK),)),
+        replace(bored(), cuts=(replace(bored().cuts[0], kind="groove"),)),
         Shape(polygon(((0.0, 0.0), (100.0, 0.0), (90.0, 60.0))), 20.0, bored().cuts),
     ],
-    ids=["a cut less", "a larger hole", "a cut more", "from the other face", "another outline"],
+    ids=["a cut less", "a larger hole", "a cut more", "from the other face", "another kind of cut", "another outline"],
 )
 def test_what_isnt_the_same_board_in_other_sizes_is_made_anew(after):
     assert carried(facets(bored()), bored(), after) is None

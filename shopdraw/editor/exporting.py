@@ -17,6 +17,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QProcess, QProcessEnvironment, Signal
 
 from shopdraw.editor.said import said
+from shopdraw.editor.told_lines import ToldLines
 
 PATIENCE = 10
 """How far an export steps back behind the window: POSIX niceness."""
@@ -46,7 +47,7 @@ class Exporting(QObject):
         self._process: QProcess | None = None
         self._copy: Path | None = None
         self._given_up = False
-        self._half = ""
+        self._lines = ToldLines()
         self._said: list[str] = []
 
     @property
@@ -64,7 +65,7 @@ class Exporting(QObject):
             shop: path of the shop file that the piece names, or "".
         """
         self._given_up = False
-        self._half, self._said = "", []
+        self._lines, self._said = ToldLines(), []
         self._copy = Path(tempfile.mkdtemp(prefix="shopdraw-"))
         file = self._copy / f"{stem}.piece"
         file.write_text(text, encoding="utf-8", newline="")
@@ -101,9 +102,7 @@ class Exporting(QObject):
         process = self._process
         if process is None:
             return
-        self._half += bytes(process.readAllStandardError().data()).decode("utf-8", "replace")
-        *lines, self._half = self._half.split("\n")
-        for line in lines:
+        for line in self._lines.read(process):
             if line.startswith(PROGRESS_MARK):
                 _, count, name = line.split(" ", 2)
                 done, _, steps = count.partition("/")

@@ -24,6 +24,7 @@ from shopdraw.drawing.explode import drawing_marks
 from shopdraw.drawing.sheet import Paper, Placed, Sheet, SheetSet
 from shopdraw.editor.look import LIGHT, Colours
 from shopdraw.editor.painting import batch, paint
+from shopdraw.editor.told_lines import ToldLines
 
 MM_PER_INCH = 25.4
 PROGRESS_MARK, WRONG_MARK = "progress ", "wrong "
@@ -194,7 +195,9 @@ class Printing(QObject):
         self._process: QProcess | None = None
         self._job: Path | None = None
         self._given_up = False
-        self._file = self._half = ""
+        self._begun = False
+        self._file = ""
+        self._lines = ToldLines()
         self._said: list[str] = []
         self._count = 0
 
@@ -207,7 +210,8 @@ class Printing(QObject):
         """Begins to print; what is under way goes first."""
         if self.busy:
             return
-        self._given_up, self._half, self._said = False, "", []
+        self._given_up, self._begun = False, False
+        self._lines, self._said = ToldLines(), []
         chosen = Chosen.of(printer)
         self._file, self._count = chosen.file, len(pages)
         self._job = Path(tempfile.mkdtemp(prefix="shopdraw-"))
@@ -252,10 +256,9 @@ class Printing(QObject):
         process = self._process
         if process is None:
             return
-        self._half += bytes(process.readAllStandardError().data()).decode("utf-8", "replace")
-        *lines, self._half = self._half.split("\n")
-        for line in lines:
+        for line in self._lines.read(process):
             if line.startswith(PROGRESS_MARK):
+                self._begun = True
                 self.progressed.emit(int(line.removeprefix(PROGRESS_MARK)), self._count)
             elif line.startswith(WRONG_MARK):
                 self._said.append(line.removeprefix(WRONG_MARK))
@@ -266,7 +269,8 @@ class Printing(QObject):
         self._read()
         self._clear()
         done = code == 0 and not self._given_up
-        if not done and self._file:
+        # Where no page was begun, what stands there is still an older file.
+        if not done and self._begun and self._file:
             Path(self._file).unlink(missing_ok=True)
         if done:
             words = self.tr("{count} pages are with the printer.").format(count=self._count)

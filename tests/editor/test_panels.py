@@ -529,6 +529,17 @@ def test_what_cannot_be_printed_is_told_and_the_next_is(open_desk: Window, tmp_p
     assert len(PdfReader(file).pages) == PAGES
 
 
+def test_an_older_file_stays_where_printing_is_given_up_before_its_first_page(
+    open_desk: Window, tmp_path: Path, qtbot
+) -> None:
+    doing, file = open_desk.doing, tmp_path / "pages.pdf"
+    file.write_bytes(b"an older print")
+    doing.print_set(ready_to_print(open_desk, file))
+    qtbot.mouseClick(doing.give_up, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: not doing.printing.busy, timeout=10_000)
+    assert file.read_bytes() == b"an older print"
+
+
 def test_the_process_that_prints_has_what_was_chosen(tmp_path: Path) -> None:
     paper = Paper("A4", 210.0, 297.0, (10, 10, 200, 287), "small")
     chosen = printer_for(SheetSet("check", "", "", "iso", (Sheet("a", "1", "Check", paper, (), ()),)))
